@@ -208,6 +208,7 @@ impl Job {
         bounds::HANDS_ON.check(self.hands_on_minutes)?;
         for step in &mut self.steps {
             step.text = check::check_text("steps", "Step", &step.text, 600)?;
+            bounds::CLOCK_MINUTES.check_known(step.clock_minutes)?;
         }
         if let Some(wait) = &mut self.wait {
             wait.name = check::check_title("wait", "Wait", &wait.name)?;

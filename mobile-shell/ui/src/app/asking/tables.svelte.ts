@@ -1,16 +1,16 @@
 // Units, accepted ranges and the names of records and fields, read once from the core: the UI has no table of its own.
 import { desk } from './desk.svelte.ts';
-import type { BoundCard, Unit, UnitCard } from '../../door/wire.ts';
+import type { BoundCard, BoundId, Unit, UnitCard } from '../../door/wire.ts';
 
 class Tables {
   #units = $state.raw(new Map<Unit, UnitCard>());
-  #bounds = $state.raw<BoundCard[]>([]);
+  #bounds = $state.raw(new Map<BoundId, BoundCard>());
   #records = $state.raw(new Map<string, string>());
 
   async load() {
     const tables = await desk.ask<'tables'>({ kind: 'tables' });
     this.#units = new Map(tables.units.map((card) => [card.unit, card]));
-    this.#bounds = tables.bounds;
+    this.#bounds = new Map(tables.bounds.map((card) => [card.id, card]));
     this.#records = new Map(
       tables.records.flatMap((card) => [
         [card.recordKind, card.words] as const,
@@ -37,9 +37,9 @@ class Tables {
     return [...this.#units.values()];
   }
 
-  /** The accepted range of a field, by its name at the door; the label decides where two questions share a name. */
-  bound(field: string, label?: string): BoundCard | undefined {
-    return this.#bounds.find((card) => card.field === field && (label === undefined || card.label === label));
+  /** An accepted range. */
+  bound(id: BoundId): BoundCard | undefined {
+    return this.#bounds.get(id);
   }
 }
 

@@ -2,7 +2,7 @@
 import { settings } from '../../app/settings.svelte.ts';
 import { tables } from '../../app/asking/tables.svelte.ts';
 import { digits } from '../../show/number.ts';
-import type { BoundCard, Unit } from '../../door/wire.ts';
+import type { Unit } from '../../door/wire.ts';
 
 const LONGEST = 12;
 
@@ -11,14 +11,20 @@ function plain(value: number, decimals: number): string {
   return String(Number(value.toFixed(Math.max(decimals, 4))));
 }
 
+/** What is accepted, in the unit of the field. */
+export interface Range {
+  min: number;
+  max: number;
+}
+
 export class Typed {
   text = $state('');
   /** Nothing typed yet: the first key replaces what stands there. */
   #fresh = true;
   readonly unit: Unit;
-  readonly bound: BoundCard | undefined;
+  readonly bound: Range | undefined;
 
-  constructor(value: number | null, unit: Unit, bound: BoundCard | undefined) {
+  constructor(value: number | null, unit: Unit, bound: Range | undefined) {
     this.unit = unit;
     this.bound = bound;
     this.text = value === null ? '' : plain(this.#toShown(value), tables.unit(this.shown).decimals);

@@ -1,13 +1,13 @@
 // The sections of a spec: which fields each has, how a field is entered and shown, and the command that records it.
 import { tables } from '../../../app/asking/tables.svelte.ts';
-import type { Command, Side, Spec, Unit } from '../../../door/wire.ts';
+import type { BoundId, Command, Side, Spec, Unit } from '../../../door/wire.ts';
 import { amount } from '../../../show/number.ts';
 import { words } from '../../../words/index.ts';
 import { blankBrake, blankDrive, blankSupply, blankWheel } from '../../../app/forms/blank.ts';
 
 export type Entry =
-  /** `bound` names the accepted range where it is not the field's own name; `decimals` what a workshop writes. */
-  | { kind: 'number'; unit: Unit; bound?: string; decimals?: number }
+  /** `bound` is the id of the accepted range; `decimals` what a workshop writes. */
+  | { kind: 'number'; unit: Unit; bound: BoundId; decimals?: number }
   | { kind: 'text'; hint?: string }
   | { kind: 'pick'; options: Record<string, string> }
   | { kind: 'flag' }
@@ -31,33 +31,33 @@ export interface SpecSection {
   slot: string;
 }
 
-const number = (key: string, unit: Unit, bound?: string, decimals?: number): Field => ({ key, entry: { kind: 'number', unit, bound, decimals } });
+const number = (key: string, unit: Unit, bound: BoundId, decimals?: number): Field => ({ key, entry: { kind: 'number', unit, bound, decimals } });
 
 const wheel: Field[] = [
   { key: 'tyre', entry: { kind: 'text', hint: '3.00-18' } },
-  number('circumferenceMm', 'millimetre', undefined, 0),
+  number('circumferenceMm', 'millimetre', 'circumference', 0),
   { key: 'tube', entry: { kind: 'flag' } },
   { key: 'dateCode', entry: { kind: 'text', hint: '3202' } },
-  number('axleLoadKg', 'kilogram', undefined, 0),
-  number('rimWidthInch', 'inch', undefined, 2),
+  number('axleLoadKg', 'kilogram', 'axleLoad', 0),
+  number('rimWidthInch', 'inch', 'rimWidth', 2),
   { key: 'spoked', entry: { kind: 'flag' } },
 ];
 const brake: Field[] = [
   { key: 'brake', entry: { kind: 'pick', options: words.brakeKind } },
-  number('rotorMm', 'millimetre', 'discMm', 0),
-  number('masterMm', 'millimetre', 'boreMm', 1),
-  number('leverRatio', 'none', undefined, 2),
-  number('pistons', 'none', undefined, 0),
-  number('pistonMm', 'millimetre', 'boreMm', 1),
+  number('rotorMm', 'millimetre', 'disc', 0),
+  number('masterMm', 'millimetre', 'bore', 1),
+  number('leverRatio', 'none', 'leverRatio', 2),
+  number('pistons', 'none', 'pistons', 0),
+  number('pistonMm', 'millimetre', 'bore', 1),
   { key: 'opposed', entry: { kind: 'flag' } },
-  number('padFriction', 'none', undefined, 2),
-  number('effectiveRadiusMm', 'millimetre', undefined, 1),
-  number('padClearanceMm', 'millimetre', undefined, 2),
-  number('hoseMm', 'millimetre', undefined, 0),
-  number('hoseSwellMlM', 'millilitre', undefined, 2),
+  number('padFriction', 'none', 'padFriction', 2),
+  number('effectiveRadiusMm', 'millimetre', 'effectiveRadius', 1),
+  number('padClearanceMm', 'millimetre', 'padClearance', 2),
+  number('hoseMm', 'millimetre', 'hoseLength', 0),
+  number('hoseSwellMlM', 'millilitre', 'hoseSwell', 2),
   { key: 'fluid', entry: { kind: 'pick', options: words.fluidGrade } },
-  number('camArmMm', 'millimetre', undefined, 0),
-  number('camDegrees', 'degree', undefined, 0),
+  number('camArmMm', 'millimetre', 'camArm', 0),
+  number('camDegrees', 'degree', 'camAngle', 0),
   { key: 'twinLeading', entry: { kind: 'flag' } },
 ];
 
@@ -68,18 +68,18 @@ export const SECTIONS: SpecSection[] = [
     kind: 'drive',
     slot: 'drive',
     fields: [
-      number('frontTeeth', 'teeth'),
-      number('rearTeeth', 'teeth'),
-      number('primaryRatio', 'none'),
+      number('frontTeeth', 'teeth', 'frontTeeth'),
+      number('rearTeeth', 'teeth', 'rearTeeth'),
+      number('primaryRatio', 'none', 'primaryRatio'),
       { key: 'gearRatios', entry: { kind: 'gears' } },
       { key: 'chainSize', entry: { kind: 'pick', options: words.chainSize } },
-      number('chainLinks', 'links'),
-      number('centreDistanceMm', 'millimetre', undefined, 0),
-      number('adjusterFromMm', 'millimetre', 'centreDistanceMm', 0),
-      number('adjusterToMm', 'millimetre', 'centreDistanceMm', 0),
+      number('chainLinks', 'links', 'chainLinks'),
+      number('centreDistanceMm', 'millimetre', 'centreDistance', 0),
+      number('adjusterFromMm', 'millimetre', 'centreDistance', 0),
+      number('adjusterToMm', 'millimetre', 'centreDistance', 0),
       { key: 'speedometer', entry: { kind: 'pick', options: words.speedometer } },
-      number('speedometerOverPercent', 'percent', 'speedometerOverPercent', 1),
-      number('revLimitRpm', 'rpm'),
+      number('speedometerOverPercent', 'percent', 'speedometerOver', 1),
+      number('revLimitRpm', 'rpm', 'revLimit'),
       number('frontTeethMin', 'teeth', 'frontTeeth'),
       number('frontTeethMax', 'teeth', 'frontTeeth'),
       number('rearTeethMin', 'teeth', 'rearTeeth'),
@@ -88,12 +88,12 @@ export const SECTIONS: SpecSection[] = [
       { key: 'rearSprocketSize', entry: { kind: 'pick', options: words.chainSize } },
       { key: 'chainKind', entry: { kind: 'pick', options: words.chainKind } },
       { key: 'chainJoint', entry: { kind: 'pick', options: words.chainJoint } },
-      number('chainWearLimitPercent', 'percent', undefined, 1),
-      number('chainSlackFromMm', 'millimetre', 'slackMm', 0),
-      number('chainSlackToMm', 'millimetre', 'slackMm', 0),
+      number('chainWearLimitPercent', 'percent', 'chainWearLimit', 1),
+      number('chainSlackFromMm', 'millimetre', 'chainSlack', 0),
+      number('chainSlackToMm', 'millimetre', 'chainSlack', 0),
       { key: 'powerCurve', entry: { kind: 'power' } },
-      number('dragAreaM2', 'squareMetre', undefined, 2),
-      number('driveEfficiency', 'none', undefined, 2),
+      number('dragAreaM2', 'squareMetre', 'dragArea', 2),
+      number('driveEfficiency', 'none', 'driveEfficiency', 2),
     ],
     read: (spec) => ({ ...blankDrive(), ...spec.drive }),
     record: (side, drive) => ({ kind: 'recordDrive', side, drive }),
@@ -122,12 +122,12 @@ export const SECTIONS: SpecSection[] = [
     kind: 'supply',
     slot: 'supply',
     fields: [
-      number('systemVolts', 'volt', undefined, 0),
-      number('chargingVolts', 'volt', undefined, 1),
-      number('batteryAh', 'ampereHour', undefined, 0),
-      number('ratedHours', 'hour', undefined, 0),
-      number('peukert', 'none', undefined, 2),
-      number('idleRpm', 'rpm', 'engineRpm'),
+      number('systemVolts', 'volt', 'systemVolts', 0),
+      number('chargingVolts', 'volt', 'chargingVolts', 1),
+      number('batteryAh', 'ampereHour', 'batteryAh', 0),
+      number('ratedHours', 'hour', 'ratedHours', 0),
+      number('peukert', 'none', 'peukert', 2),
+      number('idleRpm', 'rpm', 'engineSpeed'),
       { key: 'output', entry: { kind: 'output' } },
     ],
     read: (spec) => ({ ...blankSupply(), ...spec.supply }),
@@ -158,11 +158,11 @@ export const SECTIONS: SpecSection[] = [
     slot: 'indication',
     fields: [
       { key: 'flasher', entry: { kind: 'pick', options: words.flasherKind } },
-      number('flasherWatts', 'watt', undefined, 0),
-      number('flashesMinute', 'flashesMinute', undefined, 0),
+      number('flasherWatts', 'watt', 'flasherWatts', 0),
+      number('flashesMinute', 'flashesMinute', 'flashRate', 0),
       { key: 'pilot', entry: { kind: 'pick', options: words.pilotFitting } },
-      number('resistorOhms', 'ohm', undefined, 1),
-      number('resistorsPerSide', 'none', undefined, 0),
+      number('resistorOhms', 'ohm', 'loadResistor', 1),
+      number('resistorsPerSide', 'none', 'resistors', 0),
     ],
     read: (spec) => ({ ...spec.indication }),
     record: (side, indication) => ({ kind: 'recordIndication', side, indication }),

@@ -10,35 +10,35 @@ const say = words.brakes;
 
 /** The parts that are most often changed. */
 export const PARTS: Entry[] = [
-  { field: 'masterMm', label: say.master, unit: 'millimetre', decimals: 1, bound: ['boreMm'] },
-  { field: 'pistonMm', label: say.piston, unit: 'millimetre', decimals: 1, bound: ['boreMm'] },
+  { field: 'masterMm', label: say.master, unit: 'millimetre', decimals: 1, bound: 'bore' },
+  { field: 'pistonMm', label: say.piston, unit: 'millimetre', decimals: 1, bound: 'bore' },
 ];
 export const DISC: Entry[] = [
-  { field: 'leverRatio', label: say.lever, unit: 'none', decimals: 2, optional: true },
-  { field: 'leverNewtons', label: say.leverForce, unit: 'newton', decimals: 0 },
-  { field: 'padFriction', label: say.friction, unit: 'none', decimals: 2, optional: true, note: say.frictionNote },
-  { field: 'rotorMm', label: say.rotor, unit: 'millimetre', decimals: 0, optional: true, bound: ['discMm'] },
-  { field: 'effectiveRadiusMm', label: say.radius, unit: 'millimetre', decimals: 1, optional: true, note: say.radiusNote },
-  { field: 'padClearanceMm', label: say.clearance, unit: 'millimetre', decimals: 2, optional: true },
-  { field: 'hoseMm', label: say.hose, unit: 'millimetre', decimals: 0, optional: true },
-  { field: 'hoseSwellMlM', label: say.hoseSwell, unit: 'millilitre', decimals: 2, optional: true },
+  { field: 'leverRatio', label: say.lever, unit: 'none', decimals: 2, optional: true, bound: 'leverRatio' },
+  { field: 'leverNewtons', label: say.leverForce, unit: 'newton', decimals: 0, bound: 'leverForce' },
+  { field: 'padFriction', label: say.friction, unit: 'none', decimals: 2, optional: true, note: say.frictionNote, bound: 'padFriction' },
+  { field: 'rotorMm', label: say.rotor, unit: 'millimetre', decimals: 0, optional: true, bound: 'disc' },
+  { field: 'effectiveRadiusMm', label: say.radius, unit: 'millimetre', decimals: 1, optional: true, note: say.radiusNote, bound: 'effectiveRadius' },
+  { field: 'padClearanceMm', label: say.clearance, unit: 'millimetre', decimals: 2, optional: true, bound: 'padClearance' },
+  { field: 'hoseMm', label: say.hose, unit: 'millimetre', decimals: 0, optional: true, bound: 'hoseLength' },
+  { field: 'hoseSwellMlM', label: say.hoseSwell, unit: 'millilitre', decimals: 2, optional: true, bound: 'hoseSwell' },
 ];
 export const DRUM: Entry[] = [
-  { field: 'camArmMm', label: say.camArm, unit: 'millimetre', decimals: 0, optional: true },
-  { field: 'camDegrees', label: say.camAngle, unit: 'degree', decimals: 0, optional: true, note: say.camAngleNote },
-  { field: 'rodTravelMm', label: say.rodTravel, unit: 'millimetre', decimals: 1, optional: true },
-  { field: 'padFriction', label: say.friction, unit: 'none', decimals: 2, optional: true },
+  { field: 'camArmMm', label: say.camArm, unit: 'millimetre', decimals: 0, optional: true, bound: 'camArm' },
+  { field: 'camDegrees', label: say.camAngle, unit: 'degree', decimals: 0, optional: true, note: say.camAngleNote, bound: 'camAngle' },
+  { field: 'rodTravelMm', label: say.rodTravel, unit: 'millimetre', decimals: 1, optional: true, bound: 'rodTravel' },
+  { field: 'padFriction', label: say.friction, unit: 'none', decimals: 2, optional: true, bound: 'padFriction' },
 ];
 export const ROAD: Entry[] = [
-  { field: 'roadSpeedKmh', label: say.speed, unit: 'kilometreHour', decimals: 0, bound: ['roadSpeedKmh', 'Speed before braking'] },
-  { field: 'reactionSeconds', label: say.reaction, unit: 'second', decimals: 1 },
-  { field: 'loadKg', label: say.load, unit: 'kilogram', decimals: 0, optional: true, note: say.loadNote },
-  { field: 'roadFriction', label: say.grip, unit: 'none', decimals: 2, optional: true, note: say.gripNote },
-  { field: 'metres', label: say.measured, unit: 'metre', decimals: 1, optional: true, bound: ['metres'] },
+  { field: 'roadSpeedKmh', label: say.speed, unit: 'kilometreHour', decimals: 0, bound: 'brakingSpeed' },
+  { field: 'reactionSeconds', label: say.reaction, unit: 'second', decimals: 1, bound: 'reaction' },
+  { field: 'loadKg', label: say.load, unit: 'kilogram', decimals: 0, optional: true, note: say.loadNote, bound: 'loadMass' },
+  { field: 'roadFriction', label: say.grip, unit: 'none', decimals: 2, optional: true, note: say.gripNote, bound: 'roadFriction' },
+  { field: 'metres', label: say.measured, unit: 'metre', decimals: 1, optional: true, bound: 'stoppingDistance' },
 ];
 export const FLUID: Entry[] = [
-  { field: 'fluidYears', label: say.fluidYears, unit: 'none', decimals: 1, optional: true, note: say.fluidYearUnit },
-  { field: 'waterPercent', label: say.fluidWater, unit: 'percent', decimals: 1, optional: true },
+  { field: 'fluidYears', label: say.fluidYears, unit: 'none', decimals: 1, optional: true, note: say.fluidYearUnit, bound: 'fluidYears' },
+  { field: 'waterPercent', label: say.fluidWater, unit: 'percent', decimals: 1, optional: true, bound: 'waterPercent' },
 ];
 
 const IN_BRAKE = [

@@ -8,20 +8,20 @@ import { words } from '../../../words/index.ts';
 
 const say = words.chainWear;
 
-export const PITCHES: Entry = { field: 'pitches', label: say.pitches, unit: 'none', decimals: 0, note: say.pitchesNote };
+export const PITCHES: Entry = { field: 'pitches', label: say.pitches, unit: 'none', decimals: 0, note: say.pitchesNote, bound: 'pitches' };
 export const measured = (newMm: number | undefined): Entry => ({
   field: 'measuredMm',
   label: say.measured,
   unit: 'millimetre',
   decimals: 1,
   optional: true,
-  bound: ['measuredMm', 'Length over these pitches'],
+  bound: 'measuredChain',
   note: newMm === undefined ? undefined : say.measuredNote(amount(newMm, 'millimetre', 1)),
 });
-export const LIMIT: Entry = { field: 'chainWearLimitPercent', label: say.limit, unit: 'percent', decimals: 1, optional: true };
+export const LIMIT: Entry = { field: 'chainWearLimitPercent', label: say.limit, unit: 'percent', decimals: 1, optional: true, bound: 'chainWearLimit' };
 export const RANGE: Entry[] = [
-  { field: 'chainSlackFromMm', label: say.from, unit: 'millimetre', decimals: 0, optional: true, bound: ['slackMm'] },
-  { field: 'chainSlackToMm', label: say.to, unit: 'millimetre', decimals: 0, optional: true, bound: ['slackMm'] },
+  { field: 'chainSlackFromMm', label: say.from, unit: 'millimetre', decimals: 0, optional: true, bound: 'chainSlack' },
+  { field: 'chainSlackToMm', label: say.to, unit: 'millimetre', decimals: 0, optional: true, bound: 'chainSlack' },
 ];
 const OF_BIKE = ['chainWearLimitPercent', 'chainSlackFromMm', 'chainSlackToMm'] as const;
 export const FIELDS = ['chainSize', 'pitches', 'measuredMm', 'slackMm', ...OF_BIKE];

@@ -12,10 +12,10 @@ export type Goal = keyof typeof say.goals;
 export type Order = keyof typeof say.orders;
 export type Shown = keyof typeof say.shows;
 
-export const SPEED: Entry = { field: 'roadSpeedKmh', label: say.speed, unit: 'kilometreHour', decimals: 0, bound: ['roadSpeedKmh', 'Road speed'] };
+export const SPEED: Entry = { field: 'roadSpeedKmh', label: say.speed, unit: 'kilometreHour', decimals: 0, bound: 'roadSpeed' };
 export const COMPARED: Entry = { ...SPEED, label: say.compared };
-export const RPM: Entry = { field: 'engineRpm', label: say.rpm, unit: 'rpm', bound: ['engineRpm', 'Engine speed'] };
-export const TALLER: Entry = { field: 'tallerPercent', label: say.taller, unit: 'percent', decimals: 1, note: say.tallerNote };
+export const RPM: Entry = { field: 'engineRpm', label: say.rpm, unit: 'rpm', bound: 'engineSpeed' };
+export const TALLER: Entry = { field: 'tallerPercent', label: say.taller, unit: 'percent', decimals: 1, note: say.tallerNote, bound: 'taller' };
 
 export const goal = (): Goal => wordIn('goal', say.goals) ?? 'none';
 export const order = (): Order => wordIn('order', say.orders) ?? 'best';

@@ -9,23 +9,23 @@ import { words } from '../../../words/index.ts';
 const say = words.thrust;
 
 export const ROAD: Entry[] = [
-  { field: 'loadKg', label: say.load, unit: 'kilogram', decimals: 0, optional: true, note: say.loadNote },
-  { field: 'dragAreaM2', label: say.area, unit: 'squareMetre', decimals: 2, optional: true, note: say.areaNote },
-  { field: 'headWindKmh', label: say.wind, unit: 'kilometreHour', decimals: 0, optional: true, note: say.windNote },
-  { field: 'gradePercent', label: say.grade, unit: 'percent', decimals: 1, optional: true, note: say.gradeNote },
+  { field: 'loadKg', label: say.load, unit: 'kilogram', decimals: 0, optional: true, note: say.loadNote, bound: 'loadMass' },
+  { field: 'dragAreaM2', label: say.area, unit: 'squareMetre', decimals: 2, optional: true, note: say.areaNote, bound: 'dragArea' },
+  { field: 'headWindKmh', label: say.wind, unit: 'kilometreHour', decimals: 0, optional: true, note: say.windNote, bound: 'headWind' },
+  { field: 'gradePercent', label: say.grade, unit: 'percent', decimals: 1, optional: true, note: say.gradeNote, bound: 'grade' },
 ];
 export const ENGINE: Entry[] = [
-  { field: 'peakPowerKw', label: say.peakPower, unit: 'kilowatt', decimals: 1, optional: true },
-  { field: 'peakPowerRpm', label: say.peakPowerRpm, unit: 'rpm', optional: true, bound: ['revLimitRpm'] },
-  { field: 'peakTorqueNm', label: say.peakTorque, unit: 'newtonMetre', decimals: 1, optional: true },
-  { field: 'peakTorqueRpm', label: say.peakTorqueRpm, unit: 'rpm', optional: true },
-  { field: 'driveEfficiency', label: say.efficiency, unit: 'none', decimals: 2, optional: true, note: say.efficiencyNote },
+  { field: 'peakPowerKw', label: say.peakPower, unit: 'kilowatt', decimals: 1, optional: true, bound: 'peakPower' },
+  { field: 'peakPowerRpm', label: say.peakPowerRpm, unit: 'rpm', optional: true, bound: 'revLimit' },
+  { field: 'peakTorqueNm', label: say.peakTorque, unit: 'newtonMetre', decimals: 1, optional: true, bound: 'peakTorque' },
+  { field: 'peakTorqueRpm', label: say.peakTorqueRpm, unit: 'rpm', optional: true, bound: 'peakTorqueRpm' },
+  { field: 'driveEfficiency', label: say.efficiency, unit: 'none', decimals: 2, optional: true, note: say.efficiencyNote, bound: 'driveEfficiency' },
 ];
 export const AIR: Entry[] = [
-  { field: 'rollingCoefficient', label: say.rolling, unit: 'none', decimals: 3, optional: true, note: say.rollingNote },
-  { field: 'tyreBar', label: say.pressure, unit: 'bar', decimals: 2, optional: true, note: say.pressureNote },
-  { field: 'altitudeMetres', label: say.altitude, unit: 'metre', decimals: 0, optional: true },
-  { field: 'celsius', label: say.celsius, unit: 'celsius', decimals: 0, optional: true, bound: ['celsius'] },
+  { field: 'rollingCoefficient', label: say.rolling, unit: 'none', decimals: 3, optional: true, note: say.rollingNote, bound: 'rolling' },
+  { field: 'tyreBar', label: say.pressure, unit: 'bar', decimals: 2, optional: true, note: say.pressureNote, bound: 'tyrePressure' },
+  { field: 'altitudeMetres', label: say.altitude, unit: 'metre', decimals: 0, optional: true, bound: 'altitude' },
+  { field: 'celsius', label: say.celsius, unit: 'celsius', decimals: 0, optional: true, bound: 'temperature' },
 ];
 
 const TEETH = ['frontTeeth', 'rearTeeth'] as const;

@@ -9,14 +9,14 @@ import { words } from '../../../words/index.ts';
 const say = words.charging;
 
 export const READINGS: Entry[] = [
-  { field: 'restedVolts', label: say.restedVolts, unit: 'volt', decimals: 2, optional: true, bound: ['volts', 'Rested voltage'] },
-  { field: 'idleVolts', label: say.idleVolts, unit: 'volt', decimals: 2, optional: true },
-  { field: 'fastVolts', label: say.fastVolts, unit: 'volt', decimals: 2, optional: true },
-  { field: 'drainMilliamperes', label: say.drain, unit: 'milliampere', decimals: 1, optional: true },
+  { field: 'restedVolts', label: say.restedVolts, unit: 'volt', decimals: 2, optional: true, bound: 'restedVolts' },
+  { field: 'idleVolts', label: say.idleVolts, unit: 'volt', decimals: 2, optional: true, bound: 'idleVolts' },
+  { field: 'fastVolts', label: say.fastVolts, unit: 'volt', decimals: 2, optional: true, bound: 'fastVolts' },
+  { field: 'drainMilliamperes', label: say.drain, unit: 'milliampere', decimals: 1, optional: true, bound: 'drain' },
 ];
 export const MORE: Entry[] = [
-  { field: 'acidCelsius', label: say.acid, unit: 'celsius', decimals: 0, optional: true, bound: ['celsius'] },
-  { field: 'chargerAmperes', label: say.charger, unit: 'ampere', decimals: 1, optional: true },
+  { field: 'acidCelsius', label: say.acid, unit: 'celsius', decimals: 0, optional: true, bound: 'temperature' },
+  { field: 'chargerAmperes', label: say.charger, unit: 'ampere', decimals: 1, optional: true, bound: 'charger' },
 ];
 /** One field for each cell: two volts apiece. */
 export const cells = (systemVolts: number): Entry[] =>
@@ -26,7 +26,7 @@ export const cells = (systemVolts: number): Entry[] =>
     unit: 'none' as const,
     decimals: 3,
     optional: true,
-    bound: ['gravity'] as [string],
+    bound: 'gravity' as const,
   }));
 
 const CELLS = [1, 2, 3, 4, 5, 6].map((cell) => `gravity${cell}`);

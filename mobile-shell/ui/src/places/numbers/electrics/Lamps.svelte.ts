@@ -10,12 +10,12 @@ import { words } from '../../../words/index.ts';
 const say = words.lamps;
 
 export const RESISTOR: Entry[] = [
-  { field: 'resistorOhms', label: say.ohms, unit: 'ohm', decimals: 1, optional: true },
-  { field: 'resistorsPerSide', label: say.perSide, unit: 'none', decimals: 0, optional: true },
+  { field: 'resistorOhms', label: say.ohms, unit: 'ohm', decimals: 1, optional: true, bound: 'loadResistor' },
+  { field: 'resistorsPerSide', label: say.perSide, unit: 'none', decimals: 0, optional: true, bound: 'resistors' },
 ];
 export const COUNT: Entry[] = [
-  { field: 'flashes', label: say.flashes, unit: 'none', decimals: 0, optional: true },
-  { field: 'seconds', label: say.seconds, unit: 'second', decimals: 1, optional: true },
+  { field: 'flashes', label: say.flashes, unit: 'none', decimals: 0, optional: true, bound: 'flashes' },
+  { field: 'seconds', label: say.seconds, unit: 'second', decimals: 1, optional: true, bound: 'countedSeconds' },
 ];
 export const FIELDS = [...RESISTOR, ...COUNT].map((entry) => entry.field);
 

@@ -8,15 +8,15 @@ import { words } from '../../../words/index.ts';
 
 const say = words.wire;
 
-export const AMPERES: Entry[] = [{ field: 'amperes', label: say.amperes, unit: 'ampere', decimals: 2, note: say.amperesNote }];
+export const AMPERES: Entry[] = [{ field: 'amperes', label: say.amperes, unit: 'ampere', decimals: 2, note: say.amperesNote, bound: 'amperes' }];
 export const RUN: Entry[] = [
-  { field: 'outMetres', label: say.out, unit: 'metre', decimals: 2 },
-  { field: 'backMetres', label: say.back, unit: 'metre', decimals: 2, note: say.backNote },
-  { field: 'sectionMm2', label: say.section, unit: 'squareMillimetre', decimals: 2, optional: true },
+  { field: 'outMetres', label: say.out, unit: 'metre', decimals: 2, bound: 'wireLength' },
+  { field: 'backMetres', label: say.back, unit: 'metre', decimals: 2, note: say.backNote, bound: 'wireBack' },
+  { field: 'sectionMm2', label: say.section, unit: 'squareMillimetre', decimals: 2, optional: true, bound: 'wireSection' },
 ];
 export const MORE: Entry[] = [
-  { field: 'celsius', label: say.celsius, unit: 'celsius', decimals: 0, note: say.celsiusNote, bound: ['celsius', 'Temperature of the wire'] },
-  { field: 'allowedVolts', label: say.allowed, unit: 'volt', decimals: 2 },
+  { field: 'celsius', label: say.celsius, unit: 'celsius', decimals: 0, note: say.celsiusNote, bound: 'wireTemperature' },
+  { field: 'allowedVolts', label: say.allowed, unit: 'volt', decimals: 2, bound: 'allowedDrop' },
 ];
 export const FIELDS = [...AMPERES, ...RUN, ...MORE].map((entry) => entry.field);
 

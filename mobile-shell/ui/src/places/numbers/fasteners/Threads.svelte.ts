@@ -10,22 +10,24 @@ const say = words.threads;
 
 export type Way = 'pitch' | 'inch' | 'count';
 
-export const DIAMETER: Entry[] = [{ field: 'diameterMm', label: say.diameter, unit: 'millimetre', decimals: 2, note: say.diameterNote, bound: ['diameterMm'] }];
+export const DIAMETER: Entry[] = [
+  { field: 'diameterMm', label: say.diameter, unit: 'millimetre', decimals: 2, note: say.diameterNote, bound: 'threadDiameter' },
+];
 export const PITCH: Record<Way, Entry[]> = {
-  pitch: [{ field: 'pitchMm', label: say.pitch, unit: 'millimetre', decimals: 2, bound: ['pitchMm', 'Pitch of the thread'] }],
-  inch: [{ field: 'turnsPerInch', label: say.turnsPerInch, unit: 'turnsInch', decimals: 1 }],
+  pitch: [{ field: 'pitchMm', label: say.pitch, unit: 'millimetre', decimals: 2, bound: 'threadPitch' }],
+  inch: [{ field: 'turnsPerInch', label: say.turnsPerInch, unit: 'turnsInch', decimals: 1, bound: 'turnsInch' }],
   count: [
-    { field: 'turns', label: say.turns, unit: 'none', decimals: 1 },
-    { field: 'overMm', label: say.over, unit: 'millimetre', decimals: 2 },
+    { field: 'turns', label: say.turns, unit: 'none', decimals: 1, bound: 'threadTurns' },
+    { field: 'overMm', label: say.over, unit: 'millimetre', decimals: 2, bound: 'overLength' },
   ],
 };
 export const SEAT: Entry[] = [
-  { field: 'bearingMm', label: say.seat, unit: 'millimetre', decimals: 1, optional: true, note: say.seatNote },
-  { field: 'holeMm', label: say.hole, unit: 'millimetre', decimals: 1, optional: true, note: say.holeNote },
+  { field: 'bearingMm', label: say.seat, unit: 'millimetre', decimals: 1, optional: true, note: say.seatNote, bound: 'seatDiameter' },
+  { field: 'holeMm', label: say.hole, unit: 'millimetre', decimals: 1, optional: true, note: say.holeNote, bound: 'holeDiameter' },
 ];
 export const DEPTH: Entry[] = [
-  { field: 'engagementMm', label: say.engaged, unit: 'millimetre', decimals: 1, optional: true },
-  { field: 'shearMpa', label: say.shear, unit: 'megapascal', decimals: 0, optional: true },
+  { field: 'engagementMm', label: say.engaged, unit: 'millimetre', decimals: 1, optional: true, bound: 'engagement' },
+  { field: 'shearMpa', label: say.shear, unit: 'megapascal', decimals: 0, optional: true, bound: 'shearStrength' },
 ];
 /** As they stand on a head; the core reads them. */
 export const CLASSES = ['4.6', '4.8', '5.6', '5.8', '6.8', '8.8', '9.8', '10.9', '12.9'].map((value) => ({ value, word: value }));

@@ -1,5 +1,5 @@
 // A number that a page asks for.
-import type { Unit } from '../../../door/wire.ts';
+import type { BoundId, Unit } from '../../../door/wire.ts';
 
 export interface Entry {
   /** Name at the door, and in the address. */
@@ -10,6 +10,6 @@ export interface Entry {
   note?: string;
   /** It may be left out. */
   optional?: boolean;
-  /** Where two questions share the name of the field, or the range has another name. */
-  bound?: [field: string, label?: string];
+  /** The accepted range. */
+  bound: BoundId;
 }

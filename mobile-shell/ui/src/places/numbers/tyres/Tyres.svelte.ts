@@ -9,9 +9,9 @@ import { words } from '../../../words/index.ts';
 const say = words.tyres;
 
 export const MORE: Entry[] = [
-  { field: 'circumferenceMm', label: say.rolled, unit: 'millimetre', decimals: 0, optional: true },
-  { field: 'axleLoadKg', label: say.axleLoad, unit: 'kilogram', decimals: 0, optional: true },
-  { field: 'rimWidthInch', label: say.rim, unit: 'inch', decimals: 2, optional: true },
+  { field: 'circumferenceMm', label: say.rolled, unit: 'millimetre', decimals: 0, optional: true, bound: 'circumference' },
+  { field: 'axleLoadKg', label: say.axleLoad, unit: 'kilogram', decimals: 0, optional: true, bound: 'axleLoad' },
+  { field: 'rimWidthInch', label: say.rim, unit: 'inch', decimals: 2, optional: true, bound: 'rimWidth' },
 ];
 const NUMBERS = ['circumferenceMm', 'axleLoadKg', 'rimWidthInch'] as const;
 export const FIELDS = [...NUMBERS, 'tyre', 'dateCode'];

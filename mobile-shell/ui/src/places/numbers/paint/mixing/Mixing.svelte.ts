@@ -38,32 +38,32 @@ export const surfaces = (): Surface[] => fromText(textIn('surfaces'));
 
 const number = (field: string): number => numberIn(field) ?? START[field] ?? 0;
 
-const THINNER: Entry = { field: 'thinnerPercent', label: say.thinner, unit: 'percent', decimals: 1 };
+const THINNER: Entry = { field: 'thinnerPercent', label: say.thinner, unit: 'percent', decimals: 1, bound: 'thinner' };
 
 /** The numbers of a mix that are typed each time. */
 export function fields(of: MixKind): Entry[] {
   if (of === 'premix') {
     return [
-      { field: 'fuelLitres', label: say.fuel, unit: 'litre', decimals: 2 },
-      { field: 'partsFuel', label: say.ratio, unit: 'none', decimals: 1, note: say.ratioNote },
+      { field: 'fuelLitres', label: say.fuel, unit: 'litre', decimals: 2, bound: 'fuel' },
+      { field: 'partsFuel', label: say.ratio, unit: 'none', decimals: 1, note: say.ratioNote, bound: 'premixParts' },
     ];
   }
   if (of === 'twoPart') {
     return [
-      { field: 'ready', label: say.ready, unit: byWeight() ? 'gram' : 'millilitre', decimals: 1, bound: [byWeight() ? 'readyGrams' : 'readyMl'] },
-      { field: 'partsBase', label: say.base, unit: 'none', decimals: 2 },
-      { field: 'partsHardener', label: say.hardener, unit: 'none', decimals: 2, bound: ['partsBase'] },
+      { field: 'ready', label: say.ready, unit: byWeight() ? 'gram' : 'millilitre', decimals: 1, bound: byWeight() ? 'readyGram' : 'readyMl' },
+      { field: 'partsBase', label: say.base, unit: 'none', decimals: 2, bound: 'mixParts' },
+      { field: 'partsHardener', label: say.hardener, unit: 'none', decimals: 2, bound: 'mixParts' },
       THINNER,
     ];
   }
-  if (of === 'thinning') return [{ field: 'paintMl', label: say.paint, unit: 'millilitre', decimals: 1, bound: ['readyMl'] }, THINNER];
+  if (of === 'thinning') return [{ field: 'paintMl', label: say.paint, unit: 'millilitre', decimals: 1, bound: 'readyMl' }, THINNER];
   const spread: Entry[] = film()
     ? [
-        { field: 'solidsPercent', label: say.solids, unit: 'percent', decimals: 0 },
-        { field: 'dryMicrometres', label: say.film, unit: 'micrometre', decimals: 0 },
+        { field: 'solidsPercent', label: say.solids, unit: 'percent', decimals: 0, bound: 'solids' },
+        { field: 'dryMicrometres', label: say.film, unit: 'micrometre', decimals: 0, bound: 'film' },
       ]
-    : [{ field: 'spreadingRate', label: say.spreadingRate, unit: 'squareMetreLitre', decimals: 1 }];
-  const typed: Entry[] = surfaces().length > 0 ? [] : [{ field: 'squareMetres', label: say.area, unit: 'squareMetre', decimals: 2 }];
+    : [{ field: 'spreadingRate', label: say.spreadingRate, unit: 'squareMetreLitre', decimals: 1, bound: 'spreading' }];
+  const typed: Entry[] = surfaces().length > 0 ? [] : [{ field: 'squareMetres', label: say.area, unit: 'squareMetre', decimals: 2, bound: 'paintedArea' }];
   return [...typed, ...spread];
 }
 
@@ -71,16 +71,28 @@ export function fields(of: MixKind): Entry[] {
 export function more(of: MixKind): Entry[] {
   if (of !== 'cover') return [];
   return [
-    { field: 'lossPercent', label: say.loss, unit: 'percent', decimals: 0, optional: true, note: say.lossNote },
-    { field: 'canMl', label: say.can, unit: 'millilitre', decimals: 0 },
+    { field: 'lossPercent', label: say.loss, unit: 'percent', decimals: 0, optional: true, note: say.lossNote, bound: 'sprayLoss' },
+    { field: 'canMl', label: say.can, unit: 'millilitre', decimals: 0, bound: 'can' },
     // Thinner changes the wet film to aim at, which is known only from solids and film.
-    ...(film() ? [{ field: 'thinnerPercent', label: say.thinner, unit: 'percent' as const, decimals: 0, optional: true, note: say.thinnerNote }] : []),
+    ...(film()
+      ? [
+          {
+            field: 'thinnerPercent',
+            label: say.thinner,
+            unit: 'percent' as const,
+            decimals: 0,
+            optional: true,
+            note: say.thinnerNote,
+            bound: 'thinner' as const,
+          },
+        ]
+      : []),
   ];
 }
 export const DENSITIES: Entry[] = [
-  { field: 'baseDensity', label: say.baseDensity, unit: 'gramMillilitre', decimals: 2, optional: true, bound: ['density'] },
-  { field: 'hardenerDensity', label: say.hardenerDensity, unit: 'gramMillilitre', decimals: 2, optional: true, bound: ['density'] },
-  { field: 'thinnerDensity', label: say.thinnerDensity, unit: 'gramMillilitre', decimals: 2, optional: true, bound: ['density'] },
+  { field: 'baseDensity', label: say.baseDensity, unit: 'gramMillilitre', decimals: 2, optional: true, bound: 'density' },
+  { field: 'hardenerDensity', label: say.hardenerDensity, unit: 'gramMillilitre', decimals: 2, optional: true, bound: 'density' },
+  { field: 'thinnerDensity', label: say.thinnerDensity, unit: 'gramMillilitre', decimals: 2, optional: true, bound: 'density' },
 ];
 
 export function values(of: Entry[]): Record<string, number | null> {
