@@ -20,7 +20,7 @@ const STAGES: [Stage; 10] = [
     Stage { name: "python", what: "the Python binding gives the same answers", check: python::binding },
     Stage { name: "kotlin", what: "the Kotlin binding gives the same answers", check: kotlin::binding },
     Stage { name: "outside", what: "formulas against other people's libraries", check: python::outside },
-    Stage { name: "pages", what: "the web pages: ESLint, Vitest, types, and that they build", check: web::check },
+    Stage { name: "pages", what: "the web pages: that they build, types, Prettier, ESLint, Vitest", check: web::check },
     Stage { name: "browser", what: "the pages in Chromium, on and off line", check: measure::end_to_end },
     Stage { name: "window", what: "the desktop window, driven", check: window::test },
 ];
