@@ -1,7 +1,7 @@
 // Numbers as they are written on a drawing. Each expected text was worked out by hand.
 import { beforeAll, beforeEach, expect, test } from 'vitest';
 import { settings } from '../src/app/settings.svelte.ts';
-import { amount, asSold, cupful, digits, handsOn, money, passing, signed } from '../src/show/number.ts';
+import { amount, asSold, cupful, digits, fromSmallest, handsOn, inSmallest, money, passing, signed } from '../src/show/number.ts';
 import { openDesk } from './desk.ts';
 
 beforeAll(() => openDesk());
@@ -75,6 +75,14 @@ test('money has the decimals of its currency', () => {
   expect(money(1250, 'EUR')).toBe('€12.50');
   expect(money(1250, 'JPY')).toBe('JP¥1,250');
   expect(money(1250, 'no currency')).toBe('12.50');
+});
+
+test('a price that is typed is the price that is shown, whatever the currency', () => {
+  expect([inSmallest(12.5, 'EUR'), inSmallest(1250, 'JPY'), inSmallest(12.5, null)]).toEqual([1250, 1250, 1250]);
+  expect(money(inSmallest(1250, 'JPY'), 'JPY')).toBe('JP¥1,250');
+  // 1.15 × 100 is a hair below 115.
+  expect(inSmallest(1.15, 'GBP')).toBe(115);
+  expect([fromSmallest(1250, 'EUR'), fromSmallest(1250, 'JPY'), fromSmallest(1250, undefined)]).toEqual([12.5, 1250, 12.5]);
 });
 
 test('sizes as they are sold, and volumes over a cup', () => {

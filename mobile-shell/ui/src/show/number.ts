@@ -63,12 +63,21 @@ export function passing(hours: number): string {
   return `${plain(hours / 24, hours < 240 ? 1 : 0)}\u00a0days`;
 }
 
+/** How the locale writes a currency; nothing where there is no such one. */
+function writer(currency: string | null | undefined): Intl.NumberFormat | null {
+  return /^[A-Z]{3}$/.test(currency ?? '') ? new Intl.NumberFormat('en-GB', { style: 'currency', currency: currency ?? '' }) : null;
+}
+
+/** Smallest units in one: a hundred of most currencies, one of the yen. */
+const units = (currency: string | null | undefined) => 10 ** (writer(currency)?.resolvedOptions().maximumFractionDigits ?? 2);
+
+/** A price as it is typed, from its smallest unit and back. */
+export const fromSmallest = (minor: number, currency: string | null | undefined) => minor / units(currency);
+export const inSmallest = (price: number, currency: string | null | undefined) => Math.round(price * units(currency));
+
 /** Money in its smallest unit, as the locale writes the currency. */
 export function money(minor: number, currency: string): string {
-  if (!/^[A-Z]{3}$/.test(currency)) return digits(minor / 100, 2);
-  const format = new Intl.NumberFormat('en-GB', { style: 'currency', currency });
-  const decimals = format.resolvedOptions().maximumFractionDigits ?? 2;
-  return format.format(minor / 10 ** decimals);
+  return writer(currency)?.format(fromSmallest(minor, currency)) ?? digits(minor / 100, 2);
 }
 
 /** Decimals of a size as it is sold: 6, 2.5, 0.75. */

@@ -1,5 +1,5 @@
 // Records with nothing known yet.
-import type { Brake, Consumer, Drive, Fluid, Job, Part, Product, Supply, Wheel } from '../../door/wire.ts';
+import type { Brake, Consumer, Drive, Fluid, Job, Part, Supply, Wheel } from '../../door/wire.ts';
 
 export const blankDrive = (): Drive => ({ gearRatios: [], powerCurve: [] });
 export const blankWheel = (): Wheel => ({ tubeSizes: [] });
@@ -8,7 +8,6 @@ export const blankBrake = (): Brake => ({});
 export const blankFluid = (): Fluid => ({ name: '' });
 export const blankConsumer = (): Consumer => ({ name: '', watts: 0, count: 1 });
 export const blankPart = (): Part => ({ title: '', state: 'wanted' });
-export const blankProduct = (): Product => ({ name: '', product: 'paint', typical: false });
 
 export const blankJob = (rank: number): Job => ({
   title: '',

@@ -77,7 +77,6 @@ export const bike = {
     addGear: 'Add a gear',
     dropGear: 'Take the last gear off',
     output: 'Output of the alternator',
-    outputAt: (number: number) => `Point ${number}`,
     addPoint: 'Add a point',
     dropPoint: 'Take the last point off',
     rpm: 'Engine speed',
