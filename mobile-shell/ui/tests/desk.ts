@@ -2,7 +2,7 @@
 import { tick } from 'svelte';
 import { desk } from '../src/app/asking/desk.svelte.ts';
 import { tables } from '../src/app/asking/tables.svelte.ts';
-import type { BoundCard, UnitCard } from '../src/door/wire.ts';
+import type { BoundCard, RecordCard, UnitCard } from '../src/door/wire.ts';
 import { door } from './door.ts';
 
 /** Lets everything run that waits for nothing but its turn. */
@@ -15,12 +15,25 @@ export async function openDesk(bounds: BoundCard[] = []) {
   await desk.open();
   const loading = tables.load();
   await settled();
-  door.asks.at(-1)?.answer({ units, bounds });
+  door.asks.at(-1)?.answer({ units, bounds, records });
   await loading;
   door.forget();
 }
 
 export const bound = (field: string, min: number, max: number): BoundCard => ({ field, label: field, min, max }) as BoundCard;
+
+/** Two records with a few of their fields. */
+const records: RecordCard[] = [
+  { recordKind: 'drive', words: 'Drive', fields: [{ field: 'frontTeeth', words: 'Gearbox sprocket' }] },
+  {
+    recordKind: 'job',
+    words: 'Job',
+    fields: [
+      { field: 'wait.name', words: 'Wait' },
+      { field: 'wait.odd', words: 'Odd' },
+    ],
+  },
+];
 
 /** A length and a temperature that have another unit, and what has none. */
 const units: UnitCard[] = [

@@ -23,6 +23,6 @@ test('nothing is told as nothing, and what is nested one by one', () => {
   expect(valueWords('null', 'wheel', 'circumferenceMm')).toBe(words.history.none);
   expect(valueWords('""', 'identity', 'notes')).toBe(words.history.none);
   expect(valueWords('[]', 'identity', 'notes')).toBe(words.history.nothing);
-  expect(valueWords('{"partState":"here","odd":[1,true],"gone":null}', 'identity', 'notes')).toBe(`Part state: here; Odd: 1, ${words.parts.yes}`);
+  expect(valueWords('{"name":"primer","odd":[1,true],"gone":null}', 'job', 'wait')).toBe(`Wait: primer; Odd: 1, ${words.parts.yes}`);
   expect(valueWords('not json', 'identity', 'notes')).toBe('not json');
 });
