@@ -154,7 +154,7 @@ pub struct EndCure {
     pub id: String,
 }
 
-/// Says where a coat stands from a moment on. A moment of 0 means now.
+/// Says where a coat stands from a moment on.
 #[wire]
 pub struct MoveCoat {
     /// Mark of the coat.

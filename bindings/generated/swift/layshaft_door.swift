@@ -3452,7 +3452,7 @@ public func FfiConverterTypeMarkAsk_lower(_ value: MarkAsk) -> RustBuffer {
 
 
 /**
- * Says where a coat stands from a moment on. A moment of 0 means now.
+ * Says where a coat stands from a moment on.
  */
 public struct MoveCoat: Equatable, Hashable {
     /**

@@ -4432,7 +4432,7 @@ nowMs: number,
 zone: Zone, };
 
 /**
- * Says where a coat stands from a moment on. A moment of 0 means now.
+ * Says where a coat stands from a moment on.
  */
 export type MoveCoat = { 
 /**

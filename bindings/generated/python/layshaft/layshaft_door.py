@@ -2409,7 +2409,7 @@ class _UniffiFfiConverterOptionalFloat64(_UniffiConverterRustBuffer):
 @dataclass
 class MoveCoat:
     """
-    Says where a coat stands from a moment on. A moment of 0 means now.
+    Says where a coat stands from a moment on.
 """
     def __init__(self, *, id:str, place:layshaft_core.StayPlace, celsius:typing.Optional[float] = None, from_ms:typing.Optional[int] = None):
         self.id = id

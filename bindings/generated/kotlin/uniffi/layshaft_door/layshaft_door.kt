@@ -3218,7 +3218,7 @@ public object FfiConverterTypeMarkAsk: FfiConverterRustBuffer<MarkAsk> {
 
 
 /**
- * Says where a coat stands from a moment on. A moment of 0 means now.
+ * Says where a coat stands from a moment on.
  */
 data class MoveCoat (
     /**
