@@ -839,7 +839,7 @@ public func FfiConverterTypeAlarmsSheet_lower(_ value: AlarmsSheet) -> RustBuffe
  */
 public struct AnsweredCheck: Equatable, Hashable {
     /**
-     * Mark of the check.
+     * Id of the check.
      */
     public var check: String
     /**
@@ -859,7 +859,7 @@ public struct AnsweredCheck: Equatable, Hashable {
     // declare one manually.
     public init(
         /**
-         * Mark of the check.
+         * Id of the check.
          */check: String, 
         /**
          * The check in words.
@@ -1017,7 +1017,7 @@ public func FfiConverterTypeBalance_lower(_ value: Balance) -> RustBuffer {
  */
 public struct Belief: Equatable, Hashable {
     /**
-     * Mark of the suspect.
+     * Id of the suspect.
      */
     public var suspect: String
     /**
@@ -1033,7 +1033,7 @@ public struct Belief: Equatable, Hashable {
     // declare one manually.
     public init(
         /**
-         * Mark of the suspect.
+         * Id of the suspect.
          */suspect: String, 
         /**
          * In words.
@@ -3296,7 +3296,7 @@ public func FfiConverterTypeChargingSheet_lower(_ value: ChargingSheet) -> RustB
  */
 public struct Check: Equatable, Hashable {
     /**
-     * Its mark.
+     * Its id.
      */
     public var id: String
     /**
@@ -3324,7 +3324,7 @@ public struct Check: Equatable, Hashable {
      */
     public var dangerMinutes: Double
     /**
-     * Marks of the covers that must be off.
+     * Ids of the covers that must be off.
      */
     public var covers: [String]
     /**
@@ -3348,7 +3348,7 @@ public struct Check: Equatable, Hashable {
     // declare one manually.
     public init(
         /**
-         * Its mark.
+         * Its id.
          */id: String, 
         /**
          * The question or instruction.
@@ -3369,7 +3369,7 @@ public struct Check: Equatable, Hashable {
          * Minutes that its danger is worth.
          */dangerMinutes: Double, 
         /**
-         * Marks of the covers that must be off.
+         * Ids of the covers that must be off.
          */covers: [String] = [], 
         /**
          * Whether it is a look that needs no tool; looks come first.
@@ -3465,7 +3465,7 @@ public func FfiConverterTypeCheck_lower(_ value: Check) -> RustBuffer {
  */
 public struct CheckOutcome: Equatable, Hashable {
     /**
-     * Its mark.
+     * Its id.
      */
     public var id: String
     /**
@@ -3477,7 +3477,7 @@ public struct CheckOutcome: Equatable, Hashable {
     // declare one manually.
     public init(
         /**
-         * Its mark.
+         * Its id.
          */id: String, 
         /**
          * In words.
@@ -3534,7 +3534,7 @@ public func FfiConverterTypeCheckOutcome_lower(_ value: CheckOutcome) -> RustBuf
  */
 public struct CircuitCard: Equatable, Hashable {
     /**
-     * Its mark.
+     * Its id.
      */
     public var circuit: String
     /**
@@ -3550,7 +3550,7 @@ public struct CircuitCard: Equatable, Hashable {
     // declare one manually.
     public init(
         /**
-         * Its mark.
+         * Its id.
          */circuit: String, 
         /**
          * What it is.
@@ -3704,7 +3704,7 @@ public struct Coat: Equatable, Hashable {
      */
     public var appliedMs: Int64
     /**
-     * Job that put it on, by its mark.
+     * Job that put it on, by its id.
      */
     public var job: String?
     /**
@@ -3716,7 +3716,7 @@ public struct Coat: Equatable, Hashable {
      */
     public var stays: [Stay]
     /**
-     * The process that it belongs to, by its mark.
+     * The process that it belongs to, by its id.
      */
     public var process: String?
     /**
@@ -3737,7 +3737,7 @@ public struct Coat: Equatable, Hashable {
          * When it went on, milliseconds since 1970 (UTC).
          */appliedMs: Int64, 
         /**
-         * Job that put it on, by its mark.
+         * Job that put it on, by its id.
          */job: String? = nil, 
         /**
          * When the next coat went on or the clock was ended, milliseconds since 1970 (UTC).
@@ -3746,7 +3746,7 @@ public struct Coat: Equatable, Hashable {
          * Where it stood and stands, if not in the garage all the time.
          */stays: [Stay] = [], 
         /**
-         * The process that it belongs to, by its mark.
+         * The process that it belongs to, by its id.
          */process: String? = nil, 
         /**
          * Which step of that process it is, from 0.
@@ -4238,7 +4238,7 @@ public func FfiConverterTypeCorrector_lower(_ value: Corrector) -> RustBuffer {
  */
 public struct Cover: Equatable, Hashable {
     /**
-     * Its mark.
+     * Its id.
      */
     public var id: String
     /**
@@ -4254,7 +4254,7 @@ public struct Cover: Equatable, Hashable {
     // declare one manually.
     public init(
         /**
-         * Its mark.
+         * Its id.
          */id: String, 
         /**
          * In words.
@@ -4680,7 +4680,7 @@ public func FfiConverterTypeCruise_lower(_ value: Cruise) -> RustBuffer {
 
 
 /**
- * What to work out: a coat of the bike by its mark, or a product to try.
+ * What to work out: a coat of the bike by its id, or a product to try.
  */
 public struct CureAsk: Equatable, Hashable {
     /**
@@ -4862,7 +4862,7 @@ public func FfiConverterTypeCurePoint_lower(_ value: CurePoint) -> RustBuffer {
  */
 public struct CureSheet: Equatable, Hashable {
     /**
-     * Mark of the coat, when it is one of the bike.
+     * Id of the coat, when it is one of the bike.
      */
     public var coat: String?
     /**
@@ -4930,7 +4930,7 @@ public struct CureSheet: Equatable, Hashable {
      */
     public var onHold: [OnHold]
     /**
-     * The process that it belongs to, by its mark.
+     * The process that it belongs to, by its id.
      */
     public var process: String?
     /**
@@ -4958,7 +4958,7 @@ public struct CureSheet: Equatable, Hashable {
     // declare one manually.
     public init(
         /**
-         * Mark of the coat, when it is one of the bike.
+         * Id of the coat, when it is one of the bike.
          */coat: String? = nil, 
         /**
          * On what.
@@ -5009,7 +5009,7 @@ public struct CureSheet: Equatable, Hashable {
          * What must not be done yet, and until when.
          */onHold: [OnHold] = [], 
         /**
-         * The process that it belongs to, by its mark.
+         * The process that it belongs to, by its id.
          */process: String? = nil, 
         /**
          * The reason in one sentence: “31 h on the can at 20 °C; 53 h here at 13 °C”.
@@ -5550,7 +5550,7 @@ public struct Diagram: Equatable, Hashable {
      */
     public var lines: [DiagramLine]
     /**
-     * Marks of parts that hang on nothing that leads to the battery.
+     * Ids of parts that hang on nothing that leads to the battery.
      */
     public var floating: [String]
 
@@ -5576,7 +5576,7 @@ public struct Diagram: Equatable, Hashable {
          * The lines.
          */lines: [DiagramLine] = [], 
         /**
-         * Marks of parts that hang on nothing that leads to the battery.
+         * Ids of parts that hang on nothing that leads to the battery.
          */floating: [String] = []) {
         self.width = width
         self.height = height
@@ -5645,7 +5645,7 @@ public func FfiConverterTypeDiagram_lower(_ value: Diagram) -> RustBuffer {
  */
 public struct DiagramBox: Equatable, Hashable {
     /**
-     * Mark of its element.
+     * Id of its element.
      */
     public var element: String
     /**
@@ -5677,7 +5677,7 @@ public struct DiagramBox: Equatable, Hashable {
     // declare one manually.
     public init(
         /**
-         * Mark of its element.
+         * Id of its element.
          */element: String, 
         /**
          * Its name in lines that fit.
@@ -5867,7 +5867,7 @@ public struct DiagramLine: Equatable, Hashable {
      */
     public var kind: LineKind
     /**
-     * Marks of the wires, joints and straps that it stands for.
+     * Ids of the wires, joints and straps that it stands for.
      */
     public var elements: [String]
     /**
@@ -5894,7 +5894,7 @@ public struct DiagramLine: Equatable, Hashable {
          * What it is.
          */kind: LineKind, 
         /**
-         * Marks of the wires, joints and straps that it stands for.
+         * Ids of the wires, joints and straps that it stands for.
          */elements: [String] = [], 
         /**
          * Point of the harness whose voltage it has.
@@ -6480,7 +6480,7 @@ public struct Due: Equatable, Hashable {
      */
     public var recordKind: String
     /**
-     * The record's mark.
+     * The record's id.
      */
     public var record: String
 
@@ -6503,7 +6503,7 @@ public struct Due: Equatable, Hashable {
          * Kind of the record: `coat`, `job` or `part`.
          */recordKind: String, 
         /**
-         * The record's mark.
+         * The record's id.
          */record: String) {
         self.atMs = atMs
         self.due = due
@@ -6569,7 +6569,7 @@ public func FfiConverterTypeDue_lower(_ value: Due) -> RustBuffer {
  */
 public struct Element: Equatable, Hashable {
     /**
-     * Its mark.
+     * Its id.
      */
     public var id: String
     /**
@@ -6601,7 +6601,7 @@ public struct Element: Equatable, Hashable {
     // declare one manually.
     public init(
         /**
-         * Its mark.
+         * Its id.
          */id: String, 
         /**
          * In words.
@@ -7393,7 +7393,7 @@ public func FfiConverterTypeFastenerSheet_lower(_ value: FastenerSheet) -> RustB
  */
 public struct FaultAsk: Equatable, Hashable {
     /**
-     * Its mark.
+     * Its id.
      */
     public var search: String?
 
@@ -7401,7 +7401,7 @@ public struct FaultAsk: Equatable, Hashable {
     // declare one manually.
     public init(
         /**
-         * Its mark.
+         * Its id.
          */search: String? = nil) {
         self.search = search
     }
@@ -7628,7 +7628,7 @@ public struct FaultSheet: Equatable, Hashable {
      */
     public var searches: [SearchCard]
     /**
-     * Mark of the one that is shown.
+     * Id of the one that is shown.
      */
     public var search: String?
     /**
@@ -7646,7 +7646,7 @@ public struct FaultSheet: Equatable, Hashable {
          * The searches, newest first.
          */searches: [SearchCard] = [], 
         /**
-         * Mark of the one that is shown.
+         * Id of the one that is shown.
          */search: String? = nil, 
         /**
          * Where it stands; none when no search is open.
@@ -8229,11 +8229,11 @@ public func FfiConverterTypeFillSheet_lower(_ value: FillSheet) -> RustBuffer {
 
 
 /**
- * A filling with its mark, the same mark on both sides of the bike.
+ * A filling with its id, the same id on both sides of the bike.
  */
 public struct Filling: Equatable, Hashable {
     /**
-     * Mark.
+     * Id.
      */
     public var id: String
     /**
@@ -8245,7 +8245,7 @@ public struct Filling: Equatable, Hashable {
     // declare one manually.
     public init(
         /**
-         * Mark.
+         * Id.
          */id: String, 
         /**
          * The filling.
@@ -8608,7 +8608,7 @@ public func FfiConverterTypeFlashCount_lower(_ value: FlashCount) -> RustBuffer 
  */
 public struct Flow: Equatable, Hashable {
     /**
-     * Mark of the element.
+     * Id of the element.
      */
     public var element: String
     /**
@@ -8628,7 +8628,7 @@ public struct Flow: Equatable, Hashable {
     // declare one manually.
     public init(
         /**
-         * Mark of the element.
+         * Id of the element.
          */element: String, 
         /**
          * Voltage from its first end to its last, volts.
@@ -9836,7 +9836,7 @@ public func FfiConverterTypeHarness_lower(_ value: Harness) -> RustBuffer {
  */
 public struct HarnessAsk: Equatable, Hashable {
     /**
-     * Mark of the circuit; left out: the whole machine.
+     * Id of the circuit; left out: the whole machine.
      */
     public var circuit: String?
     /**
@@ -9852,7 +9852,7 @@ public struct HarnessAsk: Equatable, Hashable {
     // declare one manually.
     public init(
         /**
-         * Mark of the circuit; left out: the whole machine.
+         * Id of the circuit; left out: the whole machine.
          */circuit: String? = nil, 
         /**
          * Switch positions that are not the resting ones.
@@ -9919,7 +9919,7 @@ public struct HarnessSheet: Equatable, Hashable {
      */
     public var circuits: [CircuitCard]
     /**
-     * Mark of this one.
+     * Id of this one.
      */
     public var circuit: String
     /**
@@ -9974,7 +9974,7 @@ public struct HarnessSheet: Equatable, Hashable {
          * The circuits to choose from.
          */circuits: [CircuitCard] = [], 
         /**
-         * Mark of this one.
+         * Id of this one.
          */circuit: String, 
         /**
          * The circuit with the owner's changes and the bike's lamps; sound.
@@ -10098,9 +10098,9 @@ public struct Holder: Equatable, Hashable {
      */
     public var kind: HolderKind
     /**
-     * Mark of the job, or of the part.
+     * Id of the job, or of the part.
      */
-    public var mark: String
+    public var id: String
     /**
      * What it is.
      */
@@ -10117,8 +10117,8 @@ public struct Holder: Equatable, Hashable {
          * Job or parcel.
          */kind: HolderKind, 
         /**
-         * Mark of the job, or of the part.
-         */mark: String, 
+         * Id of the job, or of the part.
+         */id: String, 
         /**
          * What it is.
          */title: String, 
@@ -10126,7 +10126,7 @@ public struct Holder: Equatable, Hashable {
          * Share of the runs, 0 to 1.
          */share: Double) {
         self.kind = kind
-        self.mark = mark
+        self.id = id
         self.title = title
         self.share = share
     }
@@ -10148,7 +10148,7 @@ public struct FfiConverterTypeHolder: FfiConverterRustBuffer {
         return
             try Holder(
                 kind: FfiConverterTypeHolderKind.read(from: &buf), 
-                mark: FfiConverterString.read(from: &buf), 
+                id: FfiConverterString.read(from: &buf), 
                 title: FfiConverterString.read(from: &buf), 
                 share: FfiConverterDouble.read(from: &buf)
         )
@@ -10156,7 +10156,7 @@ public struct FfiConverterTypeHolder: FfiConverterRustBuffer {
 
     public static func write(_ value: Holder, into buf: inout [UInt8]) {
         FfiConverterTypeHolderKind.write(value.kind, into: &buf)
-        FfiConverterString.write(value.mark, into: &buf)
+        FfiConverterString.write(value.id, into: &buf)
         FfiConverterString.write(value.title, into: &buf)
         FfiConverterDouble.write(value.share, into: &buf)
     }
@@ -10719,7 +10719,7 @@ public func FfiConverterTypeIndicators_lower(_ value: Indicators) -> RustBuffer 
  */
 public struct InspectionAsk: Equatable, Hashable {
     /**
-     * Mark of the pack; left out: the bike's own, else the first.
+     * Id of the pack; left out: the bike's own, else the first.
      */
     public var pack: String?
 
@@ -10727,7 +10727,7 @@ public struct InspectionAsk: Equatable, Hashable {
     // declare one manually.
     public init(
         /**
-         * Mark of the pack; left out: the bike's own, else the first.
+         * Id of the pack; left out: the bike's own, else the first.
          */pack: String? = nil) {
         self.pack = pack
     }
@@ -10887,7 +10887,7 @@ public func FfiConverterTypeInspectionSheet_lower(_ value: InspectionSheet) -> R
  */
 public struct Item: Equatable, Hashable {
     /**
-     * Mark within the pack.
+     * Id within the pack.
      */
     public var id: String
     /**
@@ -10936,7 +10936,7 @@ public struct Item: Equatable, Hashable {
     // declare one manually.
     public init(
         /**
-         * Mark within the pack.
+         * Id within the pack.
          */id: String, 
         /**
          * Area: “Brakes”, “Tyres and wheels”.
@@ -11137,11 +11137,11 @@ public func FfiConverterTypeItemAnswer_lower(_ value: ItemAnswer) -> RustBuffer 
  */
 public struct ItemShift: Equatable, Hashable {
     /**
-     * Mark of the pack.
+     * Id of the pack.
      */
     public var pack: String
     /**
-     * Mark of the item.
+     * Id of the item.
      */
     public var item: String
     /**
@@ -11161,10 +11161,10 @@ public struct ItemShift: Equatable, Hashable {
     // declare one manually.
     public init(
         /**
-         * Mark of the pack.
+         * Id of the pack.
          */pack: String, 
         /**
-         * Mark of the item.
+         * Id of the item.
          */item: String, 
         /**
          * Its title.
@@ -11389,11 +11389,11 @@ public struct Job: Equatable, Hashable {
      */
     public var stepsDone: UInt32
     /**
-     * Jobs, by their marks, that must be done (with their wait over) before.
+     * Jobs, by their ids, that must be done (with their wait over) before.
      */
     public var after: [String]
     /**
-     * Parts, by their marks, that must be here before.
+     * Parts, by their ids, that must be here before.
      */
     public var parts: [String]
     /**
@@ -11405,7 +11405,7 @@ public struct Job: Equatable, Hashable {
      */
     public var doneMs: Int64?
     /**
-     * Place in the list, smaller first; ties go by mark.
+     * Place in the list, smaller first; ties go by id.
      */
     public var rank: Double
     /**
@@ -11429,7 +11429,7 @@ public struct Job: Equatable, Hashable {
      */
     public var helper: Bool?
     /**
-     * The ready-made job, by its mark, that it was made from: it names tools and supplies.
+     * The ready-made job, by its id, that it was made from: it names tools and supplies.
      */
     public var readyMade: String?
     /**
@@ -11471,10 +11471,10 @@ public struct Job: Equatable, Hashable {
          * Steps already done.
          */stepsDone: UInt32, 
         /**
-         * Jobs, by their marks, that must be done (with their wait over) before.
+         * Jobs, by their ids, that must be done (with their wait over) before.
          */after: [String] = [], 
         /**
-         * Parts, by their marks, that must be here before.
+         * Parts, by their ids, that must be here before.
          */parts: [String] = [], 
         /**
          * Wait after the work.
@@ -11483,7 +11483,7 @@ public struct Job: Equatable, Hashable {
          * When it was done, milliseconds since 1970 (UTC).
          */doneMs: Int64? = nil, 
         /**
-         * Place in the list, smaller first; ties go by mark.
+         * Place in the list, smaller first; ties go by id.
          */rank: Double, 
         /**
          * Hands-on time if all goes well, minutes; left out: as the hands-on time.
@@ -11501,7 +11501,7 @@ public struct Job: Equatable, Hashable {
          * Whether it takes a second pair of hands; left out: no.
          */helper: Bool? = nil, 
         /**
-         * The ready-made job, by its mark, that it was made from: it names tools and supplies.
+         * The ready-made job, by its id, that it was made from: it names tools and supplies.
          */readyMade: String? = nil, 
         /**
          * Whether it makes noise that the neighbours hear; left out: no.
@@ -11941,7 +11941,7 @@ public func FfiConverterTypeLampColumn_lower(_ value: LampColumn) -> RustBuffer 
  */
 public struct LampSheet: Equatable, Hashable {
     /**
-     * Mark of the consumer.
+     * Id of the consumer.
      */
     public var place: String
     /**
@@ -11997,7 +11997,7 @@ public struct LampSheet: Equatable, Hashable {
     // declare one manually.
     public init(
         /**
-         * Mark of the consumer.
+         * Id of the consumer.
          */place: String, 
         /**
          * Standard, fitted, proposed, as far as they are there.
@@ -12120,7 +12120,7 @@ public func FfiConverterTypeLampSheet_lower(_ value: LampSheet) -> RustBuffer {
  */
 public struct LampState: Equatable, Hashable {
     /**
-     * Mark of the element.
+     * Id of the element.
      */
     public var element: String
     /**
@@ -12140,7 +12140,7 @@ public struct LampState: Equatable, Hashable {
     // declare one manually.
     public init(
         /**
-         * Mark of the element.
+         * Id of the element.
          */element: String, 
         /**
          * In words.
@@ -12209,7 +12209,7 @@ public func FfiConverterTypeLampState_lower(_ value: LampState) -> RustBuffer {
  */
 public struct LampsAsk: Equatable, Hashable {
     /**
-     * Mark of the consumer; left out: the indicators.
+     * Id of the consumer; left out: the indicators.
      */
     public var place: String?
     /**
@@ -12233,7 +12233,7 @@ public struct LampsAsk: Equatable, Hashable {
     // declare one manually.
     public init(
         /**
-         * Mark of the consumer; left out: the indicators.
+         * Id of the consumer; left out: the indicators.
          */place: String? = nil, 
         /**
          * Lamp to try there.
@@ -12377,7 +12377,7 @@ public func FfiConverterTypeLimit_lower(_ value: Limit) -> RustBuffer {
  */
 public struct LoadAsk: Equatable, Hashable {
     /**
-     * Consumers to try in place of (or beside) the fitted ones, by their marks.
+     * Consumers to try in place of (or beside) the fitted ones, by their ids.
      */
     public var proposed: [Slot]
     /**
@@ -12389,7 +12389,7 @@ public struct LoadAsk: Equatable, Hashable {
     // declare one manually.
     public init(
         /**
-         * Consumers to try in place of (or beside) the fitted ones, by their marks.
+         * Consumers to try in place of (or beside) the fitted ones, by their ids.
          */proposed: [Slot] = [], 
         /**
          * Engine speed for the comparison, revolutions a minute; left out: 3,000.
@@ -12743,7 +12743,7 @@ public func FfiConverterTypeMakerTorque_lower(_ value: MakerTorque) -> RustBuffe
  */
 public struct Meaning: Equatable, Hashable {
     /**
-     * Mark of the outcome.
+     * Id of the outcome.
      */
     public var outcome: String
     /**
@@ -12763,7 +12763,7 @@ public struct Meaning: Equatable, Hashable {
     // declare one manually.
     public init(
         /**
-         * Mark of the outcome.
+         * Id of the outcome.
          */outcome: String, 
         /**
          * The outcome in words.
@@ -13316,7 +13316,7 @@ public func FfiConverterTypeMoment_lower(_ value: Moment) -> RustBuffer {
  */
 public struct NextCheck: Equatable, Hashable {
     /**
-     * Mark of the check.
+     * Id of the check.
      */
     public var check: String
     /**
@@ -13332,7 +13332,7 @@ public struct NextCheck: Equatable, Hashable {
     // declare one manually.
     public init(
         /**
-         * Mark of the check.
+         * Id of the check.
          */check: String, 
         /**
          * What it is expected to tell, bits.
@@ -13395,7 +13395,7 @@ public func FfiConverterTypeNextCheck_lower(_ value: NextCheck) -> RustBuffer {
  */
 public struct NextJob: Equatable, Hashable {
     /**
-     * Mark of the job.
+     * Id of the job.
      */
     public var job: String
     /**
@@ -13427,7 +13427,7 @@ public struct NextJob: Equatable, Hashable {
     // declare one manually.
     public init(
         /**
-         * Mark of the job.
+         * Id of the job.
          */job: String, 
         /**
          * Title.
@@ -13583,7 +13583,7 @@ public func FfiConverterTypeNodeVolts_lower(_ value: NodeVolts) -> RustBuffer {
  */
 public struct NotThere: Equatable, Hashable {
     /**
-     * Mark of the element.
+     * Id of the element.
      */
     public var element: String
     /**
@@ -13599,7 +13599,7 @@ public struct NotThere: Equatable, Hashable {
     // declare one manually.
     public init(
         /**
-         * Mark of the element.
+         * Id of the element.
          */element: String, 
         /**
          * In words.
@@ -14415,7 +14415,7 @@ public func FfiConverterTypeOutputPoint_lower(_ value: OutputPoint) -> RustBuffe
  */
 public struct Overload: Equatable, Hashable {
     /**
-     * Mark of the wire.
+     * Id of the wire.
      */
     public var element: String
     /**
@@ -14431,7 +14431,7 @@ public struct Overload: Equatable, Hashable {
     // declare one manually.
     public init(
         /**
-         * Mark of the wire.
+         * Id of the wire.
          */element: String, 
         /**
          * Current, amperes.
@@ -14494,7 +14494,7 @@ public func FfiConverterTypeOverload_lower(_ value: Overload) -> RustBuffer {
  */
 public struct Pack: Equatable, Hashable {
     /**
-     * Mark: `gb`.
+     * Id: `gb`.
      */
     public var id: String
     /**
@@ -14518,7 +14518,7 @@ public struct Pack: Equatable, Hashable {
     // declare one manually.
     public init(
         /**
-         * Mark: `gb`.
+         * Id: `gb`.
          */id: String, 
         /**
          * Where it holds: “Great Britain”.
@@ -14593,7 +14593,7 @@ public func FfiConverterTypePack_lower(_ value: Pack) -> RustBuffer {
  */
 public struct PackCard: Equatable, Hashable {
     /**
-     * Mark.
+     * Id.
      */
     public var id: String
     /**
@@ -14613,7 +14613,7 @@ public struct PackCard: Equatable, Hashable {
     // declare one manually.
     public init(
         /**
-         * Mark.
+         * Id.
          */id: String, 
         /**
          * Where it holds.
@@ -14920,7 +14920,7 @@ public func FfiConverterTypePart_lower(_ value: Part) -> RustBuffer {
  */
 public struct PartDue: Equatable, Hashable {
     /**
-     * Mark.
+     * Id.
      */
     public var id: String
     /**
@@ -14932,7 +14932,7 @@ public struct PartDue: Equatable, Hashable {
     // declare one manually.
     public init(
         /**
-         * Mark.
+         * Id.
          */id: String, 
         /**
          * The part.
@@ -14993,7 +14993,7 @@ public struct Photo: Equatable, Hashable {
      */
     public var ofKind: String
     /**
-     * Mark of that record.
+     * Id of that record.
      */
     public var of: String
     /**
@@ -15020,7 +15020,7 @@ public struct Photo: Equatable, Hashable {
          * Kind of the record that it shows: `job`, `answer`, `part`, `bike`.
          */ofKind: String, 
         /**
-         * Mark of that record.
+         * Id of that record.
          */of: String, 
         /**
          * SHA-256 of the bytes, hexadecimal.
@@ -15365,7 +15365,7 @@ public func FfiConverterTypePlanAsk_lower(_ value: PlanAsk) -> RustBuffer {
  */
 public struct PlanRow: Equatable, Hashable {
     /**
-     * Mark of the job.
+     * Id of the job.
      */
     public var job: String
     /**
@@ -15418,7 +15418,7 @@ public struct PlanRow: Equatable, Hashable {
      */
     public var blockedBy: [String]
     /**
-     * Marks of the jobs that it must follow.
+     * Ids of the jobs that it must follow.
      */
     public var after: [String]
 
@@ -15426,7 +15426,7 @@ public struct PlanRow: Equatable, Hashable {
     // declare one manually.
     public init(
         /**
-         * Mark of the job.
+         * Id of the job.
          */job: String, 
         /**
          * Title.
@@ -15466,7 +15466,7 @@ public struct PlanRow: Equatable, Hashable {
          * What it waits for, by name; empty when it can begin now.
          */blockedBy: [String] = [], 
         /**
-         * Marks of the jobs that it must follow.
+         * Ids of the jobs that it must follow.
          */after: [String] = []) {
         self.job = job
         self.title = title
@@ -15917,7 +15917,7 @@ public struct Probe: Equatable, Hashable {
      */
     public var point: String
     /**
-     * Marks of the covers that must be off to reach it.
+     * Ids of the covers that must be off to reach it.
      */
     public var covers: [String]
     /**
@@ -15936,7 +15936,7 @@ public struct Probe: Equatable, Hashable {
          * The point.
          */point: String, 
         /**
-         * Marks of the covers that must be off to reach it.
+         * Ids of the covers that must be off to reach it.
          */covers: [String] = [], 
         /**
          * Minutes to measure there.
@@ -16010,7 +16010,7 @@ public struct Process: Equatable, Hashable {
      */
     public var part: PaintedPart
     /**
-     * The job that it belongs to, by its mark.
+     * The job that it belongs to, by its id.
      */
     public var job: String?
     /**
@@ -16044,7 +16044,7 @@ public struct Process: Equatable, Hashable {
          * What kind of part that is: it decides what has to wait.
          */part: PaintedPart, 
         /**
-         * The job that it belongs to, by its mark.
+         * The job that it belongs to, by its id.
          */job: String? = nil, 
         /**
          * Steps, in order.
@@ -16127,7 +16127,7 @@ public func FfiConverterTypeProcess_lower(_ value: Process) -> RustBuffer {
 
 
 /**
- * A process of the bike by its mark, or a plan to try.
+ * A process of the bike by its id, or a plan to try.
  */
 public struct ProcessAsk: Equatable, Hashable {
     /**
@@ -16200,7 +16200,7 @@ public func FfiConverterTypeProcessAsk_lower(_ value: ProcessAsk) -> RustBuffer 
  */
 public struct ProcessSheet: Equatable, Hashable {
     /**
-     * Its mark, when it is one of the bike.
+     * Its id, when it is one of the bike.
      */
     public var id: String?
     /**
@@ -16257,7 +16257,7 @@ public struct ProcessSheet: Equatable, Hashable {
     // declare one manually.
     public init(
         /**
-         * Its mark, when it is one of the bike.
+         * Its id, when it is one of the bike.
          */id: String? = nil, 
         /**
          * The process.
@@ -16769,7 +16769,7 @@ public func FfiConverterTypeProduct_lower(_ value: Product) -> RustBuffer {
  */
 public struct Quantity: Equatable, Hashable {
     /**
-     * Stable mark, dotted: `speed.gear5.at-limit`.
+     * Stable id, dotted: `speed.gear5.at-limit`.
      */
     public var id: String
     /**
@@ -16801,7 +16801,7 @@ public struct Quantity: Equatable, Hashable {
     // declare one manually.
     public init(
         /**
-         * Stable mark, dotted: `speed.gear5.at-limit`.
+         * Stable id, dotted: `speed.gear5.at-limit`.
          */id: String, 
         /**
          * In words.
@@ -16888,7 +16888,7 @@ public func FfiConverterTypeQuantity_lower(_ value: Quantity) -> RustBuffer {
  */
 public struct Question: Equatable, Hashable {
     /**
-     * Mark of the check.
+     * Id of the check.
      */
     public var check: String
     /**
@@ -16932,7 +16932,7 @@ public struct Question: Equatable, Hashable {
     // declare one manually.
     public init(
         /**
-         * Mark of the check.
+         * Id of the check.
          */check: String, 
         /**
          * The question or instruction.
@@ -17156,7 +17156,7 @@ public func FfiConverterTypeReadiness_lower(_ value: Readiness) -> RustBuffer {
  */
 public struct Reading: Equatable, Hashable {
     /**
-     * What was measured, as a dotted mark: `tyre.rear.tread`.
+     * What was measured, as a dotted id: `tyre.rear.tread`.
      */
     public var what: String
     /**
@@ -17184,7 +17184,7 @@ public struct Reading: Equatable, Hashable {
     // declare one manually.
     public init(
         /**
-         * What was measured, as a dotted mark: `tyre.rear.tread`.
+         * What was measured, as a dotted id: `tyre.rear.tread`.
          */what: String, 
         /**
          * The value.
@@ -17265,7 +17265,7 @@ public func FfiConverterTypeReading_lower(_ value: Reading) -> RustBuffer {
  */
 public struct ReadyMade: Equatable, Hashable {
     /**
-     * Mark.
+     * Id.
      */
     public var id: String
     /**
@@ -17281,7 +17281,7 @@ public struct ReadyMade: Equatable, Hashable {
      */
     public var supplies: [String]
     /**
-     * Ready-made jobs, by their marks, that come before this one where the bike has them too.
+     * Ready-made jobs, by their ids, that come before this one where the bike has them too.
      */
     public var follows: [String]
     /**
@@ -17301,7 +17301,7 @@ public struct ReadyMade: Equatable, Hashable {
     // declare one manually.
     public init(
         /**
-         * Mark.
+         * Id.
          */id: String, 
         /**
          * The job.
@@ -17313,7 +17313,7 @@ public struct ReadyMade: Equatable, Hashable {
          * Parts and supplies that it usually takes.
          */supplies: [String] = [], 
         /**
-         * Ready-made jobs, by their marks, that come before this one where the bike has them too.
+         * Ready-made jobs, by their ids, that come before this one where the bike has them too.
          */follows: [String] = [], 
         /**
          * Kinds of work in it that other jobs have to heed.
@@ -17898,7 +17898,7 @@ public func FfiConverterTypeScrewStrength_lower(_ value: ScrewStrength) -> RustB
  */
 public struct SearchCard: Equatable, Hashable {
     /**
-     * Its mark.
+     * Its id.
      */
     public var search: String
     /**
@@ -17922,7 +17922,7 @@ public struct SearchCard: Equatable, Hashable {
     // declare one manually.
     public init(
         /**
-         * Its mark.
+         * Its id.
          */search: String, 
         /**
          * What is wrong, in words.
@@ -18399,11 +18399,11 @@ public func FfiConverterTypeShift_lower(_ value: Shift) -> RustBuffer {
 
 
 /**
- * A consumer with its mark, the same mark on both sides of the bike.
+ * A consumer with its id, the same id on both sides of the bike.
  */
 public struct Slot: Equatable, Hashable {
     /**
-     * Mark.
+     * Id.
      */
     public var id: String
     /**
@@ -18415,7 +18415,7 @@ public struct Slot: Equatable, Hashable {
     // declare one manually.
     public init(
         /**
-         * Mark.
+         * Id.
          */id: String, 
         /**
          * The consumer there.
@@ -18648,11 +18648,11 @@ public struct Spec: Equatable, Hashable {
      */
     public var indication: Indication
     /**
-     * Consumers by their mark.
+     * Consumers by their id.
      */
     public var consumers: [Slot]
     /**
-     * Fillings by their mark.
+     * Fillings by their id.
      */
     public var fluids: [Filling]
 
@@ -18681,10 +18681,10 @@ public struct Spec: Equatable, Hashable {
          * Flasher, pilots and load resistors.
          */indication: Indication, 
         /**
-         * Consumers by their mark.
+         * Consumers by their id.
          */consumers: [Slot] = [], 
         /**
-         * Fillings by their mark.
+         * Fillings by their id.
          */fluids: [Filling] = []) {
         self.drive = drive
         self.frontWheel = frontWheel
@@ -19853,7 +19853,7 @@ public struct StepSheet: Equatable, Hashable {
      */
     public var product: String?
     /**
-     * Mark of its coat, when it is on.
+     * Id of its coat, when it is on.
      */
     public var coat: String?
     /**
@@ -19892,7 +19892,7 @@ public struct StepSheet: Equatable, Hashable {
          * Name of its product; none for a decal.
          */product: String? = nil, 
         /**
-         * Mark of its coat, when it is on.
+         * Id of its coat, when it is on.
          */coat: String? = nil, 
         /**
          * When it went on, milliseconds since 1970 (UTC).
@@ -20499,7 +20499,7 @@ public func FfiConverterTypeSupposed_lower(_ value: Supposed) -> RustBuffer {
  */
 public struct Supposition: Equatable, Hashable {
     /**
-     * A part, by its mark, that comes later.
+     * A part, by its id, that comes later.
      */
     public var part: String?
     /**
@@ -20527,7 +20527,7 @@ public struct Supposition: Equatable, Hashable {
     // declare one manually.
     public init(
         /**
-         * A part, by its mark, that comes later.
+         * A part, by its id, that comes later.
          */part: String? = nil, 
         /**
          * How many days later; left out: 7.
@@ -20608,7 +20608,7 @@ public func FfiConverterTypeSupposition_lower(_ value: Supposition) -> RustBuffe
  */
 public struct Suspect: Equatable, Hashable {
     /**
-     * Its mark.
+     * Its id.
      */
     public var id: String
     /**
@@ -20632,7 +20632,7 @@ public struct Suspect: Equatable, Hashable {
     // declare one manually.
     public init(
         /**
-         * Its mark.
+         * Its id.
          */id: String, 
         /**
          * In words.
@@ -20707,7 +20707,7 @@ public func FfiConverterTypeSuspect_lower(_ value: Suspect) -> RustBuffer {
  */
 public struct SwitchCard: Equatable, Hashable {
     /**
-     * Its mark.
+     * Its id.
      */
     public var id: String
     /**
@@ -20723,7 +20723,7 @@ public struct SwitchCard: Equatable, Hashable {
     // declare one manually.
     public init(
         /**
-         * Its mark.
+         * Its id.
          */id: String, 
         /**
          * In words.
@@ -20786,7 +20786,7 @@ public func FfiConverterTypeSwitchCard_lower(_ value: SwitchCard) -> RustBuffer 
  */
 public struct SwitchPosition: Equatable, Hashable {
     /**
-     * Mark of the switch.
+     * Id of the switch.
      */
     public var `switch`: String
     /**
@@ -20798,7 +20798,7 @@ public struct SwitchPosition: Equatable, Hashable {
     // declare one manually.
     public init(
         /**
-         * Mark of the switch.
+         * Id of the switch.
          */`switch`: String, 
         /**
          * Its position.
@@ -20859,7 +20859,7 @@ public struct Symptom: Equatable, Hashable {
      */
     public var kind: SymptomKind
     /**
-     * Mark of the element it is seen at.
+     * Id of the element it is seen at.
      */
     public var element: String
     /**
@@ -20874,7 +20874,7 @@ public struct Symptom: Equatable, Hashable {
          * Kind.
          */kind: SymptomKind, 
         /**
-         * Mark of the element it is seen at.
+         * Id of the element it is seen at.
          */element: String, 
         /**
          * In words.
@@ -22146,7 +22146,7 @@ public func FfiConverterTypeTimeBand_lower(_ value: TimeBand) -> RustBuffer {
  */
 public struct ToOrder: Equatable, Hashable {
     /**
-     * Mark of the part.
+     * Id of the part.
      */
     public var part: String
     /**
@@ -22171,7 +22171,7 @@ public struct ToOrder: Equatable, Hashable {
     // declare one manually.
     public init(
         /**
-         * Mark of the part.
+         * Id of the part.
          */part: String, 
         /**
          * What it is.
@@ -22930,7 +22930,7 @@ public func FfiConverterTypeTroubleOffer_lower(_ value: TroubleOffer) -> RustBuf
  */
 public struct TryOut: Equatable, Hashable {
     /**
-     * Its mark.
+     * Its id.
      */
     public var id: String
     /**
@@ -22954,7 +22954,7 @@ public struct TryOut: Equatable, Hashable {
     // declare one manually.
     public init(
         /**
-         * Its mark.
+         * Its id.
          */id: String, 
         /**
          * Probability that this is it.
@@ -24470,7 +24470,7 @@ public func FfiConverterTypeWait_lower(_ value: Wait) -> RustBuffer {
  */
 public struct WayDrop: Equatable, Hashable {
     /**
-     * Mark of the part.
+     * Id of the part.
      */
     public var element: String
     /**
@@ -24494,7 +24494,7 @@ public struct WayDrop: Equatable, Hashable {
     // declare one manually.
     public init(
         /**
-         * Mark of the part.
+         * Id of the part.
          */element: String, 
         /**
          * In words.
@@ -26971,7 +26971,7 @@ public enum Component: Equatable, Hashable {
          * Regulated voltage, volts.
          */regulatedVolts: Double, 
         /**
-         * Mark of the switch that stands for the engine.
+         * Id of the switch that stands for the engine.
          */engine: String, 
         /**
          * What it can give in which state; nothing in a state that is not named.
@@ -27007,7 +27007,7 @@ public enum Component: Equatable, Hashable {
      */
     case contact(
         /**
-         * Mark of its switch.
+         * Id of its switch.
          */`switch`: String, 
         /**
          * Positions in which it is made.
@@ -27101,7 +27101,7 @@ public enum Component: Equatable, Hashable {
      */
     case relayContact(
         /**
-         * Mark of the coil's element.
+         * Id of the coil's element.
          */coil: String, 
         /**
          * Whether they are made when the coil pulls (else when it is at rest).
@@ -27115,7 +27115,7 @@ public enum Component: Equatable, Hashable {
      */
     case flasher(
         /**
-         * Mark of the switch that stands for its beat.
+         * Id of the switch that stands for its beat.
          */beat: String, 
         /**
          * Position of the beat in which the contacts are made.
@@ -27163,7 +27163,7 @@ public enum Component: Equatable, Hashable {
          * Voltage over current while it turns the engine, ohms.
          */turningOhms: Double, 
         /**
-         * Mark of the switch that stands for the crankshaft.
+         * Id of the switch that stands for the crankshaft.
          */crank: String, 
         /**
          * Position in which the crankshaft turns.
@@ -28079,10 +28079,10 @@ public enum Evidence: Equatable, Hashable {
      */
     case seen(
         /**
-         * Mark of the check.
+         * Id of the check.
          */check: String, 
         /**
-         * Mark of the outcome.
+         * Id of the outcome.
          */outcome: String
     )
     /**
@@ -28090,7 +28090,7 @@ public enum Evidence: Equatable, Hashable {
      */
     case read(
         /**
-         * Mark of the check.
+         * Id of the check.
          */check: String, 
         /**
          * The reading, volts.
@@ -28174,7 +28174,7 @@ public enum Fault: Equatable, Hashable {
      */
     case `open`(
         /**
-         * Mark of the element.
+         * Id of the element.
          */element: String
     )
     /**
@@ -28182,7 +28182,7 @@ public enum Fault: Equatable, Hashable {
      */
     case badJoint(
         /**
-         * Mark of the element.
+         * Id of the element.
          */element: String, 
         /**
          * Its resistance, ohms.
@@ -28201,10 +28201,10 @@ public enum Fault: Equatable, Hashable {
      */
     case swapped(
         /**
-         * Mark of the one contact.
+         * Id of the one contact.
          */one: String, 
         /**
-         * Mark of the other.
+         * Id of the other.
          */other: String
     )
     /**
@@ -28212,7 +28212,7 @@ public enum Fault: Equatable, Hashable {
      */
     case reversed(
         /**
-         * Mark of the element.
+         * Id of the element.
          */element: String
     )
     /**
@@ -28220,7 +28220,7 @@ public enum Fault: Equatable, Hashable {
      */
     case wrongLamp(
         /**
-         * Mark of the lamp.
+         * Id of the lamp.
          */element: String, 
         /**
          * Watts of what was fitted.
@@ -28231,7 +28231,7 @@ public enum Fault: Equatable, Hashable {
      */
     case missingEarth(
         /**
-         * Mark of the element.
+         * Id of the element.
          */element: String
     )
     /**
@@ -28239,7 +28239,7 @@ public enum Fault: Equatable, Hashable {
      */
     case stuckContact(
         /**
-         * Mark of the contact.
+         * Id of the contact.
          */element: String
     )
     /**
@@ -28247,7 +28247,7 @@ public enum Fault: Equatable, Hashable {
      */
     case deadContact(
         /**
-         * Mark of the contact.
+         * Id of the contact.
          */element: String
     )
     /**
@@ -28255,7 +28255,7 @@ public enum Fault: Equatable, Hashable {
      */
     case weakBattery(
         /**
-         * Mark of the battery.
+         * Id of the battery.
          */element: String, 
         /**
          * Voltage without load, volts.
@@ -32341,7 +32341,7 @@ public enum Measure: Equatable, Hashable {
      */
     case derived(
         /**
-         * Mark of the quantity in `derive()`.
+         * Id of the quantity in `derive()`.
          */quantity: String, 
         /**
          * Unit of the value.
@@ -33301,7 +33301,7 @@ public enum Proposal: Equatable, Hashable {
      */
     case consumer(
         /**
-         * Mark.
+         * Id.
          */id: String, 
         /**
          * What would stand there.
@@ -37089,7 +37089,7 @@ public enum Trouble: Equatable, Hashable {
      */
     case wiring(
         /**
-         * Mark of the circuit.
+         * Id of the circuit.
          */circuit: String, 
         /**
          * Whether somebody has worked on the wiring lately.
@@ -37100,7 +37100,7 @@ public enum Trouble: Equatable, Hashable {
      */
     case table(
         /**
-         * Mark of the table.
+         * Id of the table.
          */table: String
     )
 

@@ -604,7 +604,7 @@ fileprivate struct FfiConverterData: FfiConverterRustBuffer {
  */
 public struct ActCall: Equatable, Hashable {
     /**
-     * The call's own mark, random; it becomes the mark of what the command makes.
+     * The call's own id, random; it becomes the id of what the command makes.
      */
     public var id: String
     /**
@@ -620,7 +620,7 @@ public struct ActCall: Equatable, Hashable {
     // declare one manually.
     public init(
         /**
-         * The call's own mark, random; it becomes the mark of what the command makes.
+         * The call's own id, random; it becomes the id of what the command makes.
          */id: String, 
         /**
          * When and where.
@@ -683,11 +683,11 @@ public func FfiConverterTypeActCall_lower(_ value: ActCall) -> RustBuffer {
  */
 public struct AdaptCircuit: Equatable, Hashable {
     /**
-     * Mark of the circuit.
+     * Id of the circuit.
      */
     public var circuit: String
     /**
-     * Mark of the element.
+     * Id of the element.
      */
     public var element: String
     /**
@@ -699,10 +699,10 @@ public struct AdaptCircuit: Equatable, Hashable {
     // declare one manually.
     public init(
         /**
-         * Mark of the circuit.
+         * Id of the circuit.
          */circuit: String, 
         /**
-         * Mark of the element.
+         * Id of the element.
          */element: String, 
         /**
          * The change as it shall be; empty: as in the template again.
@@ -821,7 +821,7 @@ public func FfiConverterTypeAddJob_lower(_ value: AddJob) -> RustBuffer {
  */
 public struct AddReadyMade: Equatable, Hashable {
     /**
-     * Its mark.
+     * Its id.
      */
     public var readyMade: String
 
@@ -829,7 +829,7 @@ public struct AddReadyMade: Equatable, Hashable {
     // declare one manually.
     public init(
         /**
-         * Its mark.
+         * Its id.
          */readyMade: String) {
         self.readyMade = readyMade
     }
@@ -880,7 +880,7 @@ public func FfiConverterTypeAddReadyMade_lower(_ value: AddReadyMade) -> RustBuf
  */
 public struct AnswerFault: Equatable, Hashable {
     /**
-     * Mark of the search.
+     * Id of the search.
      */
     public var search: String
     /**
@@ -892,7 +892,7 @@ public struct AnswerFault: Equatable, Hashable {
     // declare one manually.
     public init(
         /**
-         * Mark of the search.
+         * Id of the search.
          */search: String, 
         /**
          * The answer.
@@ -949,11 +949,11 @@ public func FfiConverterTypeAnswerFault_lower(_ value: AnswerFault) -> RustBuffe
  */
 public struct AnswerItem: Equatable, Hashable {
     /**
-     * Mark of the pack.
+     * Id of the pack.
      */
     public var pack: String
     /**
-     * Mark of the item.
+     * Id of the item.
      */
     public var item: String
     /**
@@ -965,10 +965,10 @@ public struct AnswerItem: Equatable, Hashable {
     // declare one manually.
     public init(
         /**
-         * Mark of the pack.
+         * Id of the pack.
          */pack: String, 
         /**
-         * Mark of the item.
+         * Id of the item.
          */item: String, 
         /**
          * The answer.
@@ -1101,7 +1101,7 @@ public struct AttachPhoto: Equatable, Hashable {
      */
     public var ofKind: String
     /**
-     * Mark of that record.
+     * Id of that record.
      */
     public var of: String
     /**
@@ -1124,7 +1124,7 @@ public struct AttachPhoto: Equatable, Hashable {
          * Kind of the record that it shows.
          */ofKind: String, 
         /**
-         * Mark of that record.
+         * Id of that record.
          */of: String, 
         /**
          * Media type: `image/jpeg`, `image/png` or `image/webp`.
@@ -1244,7 +1244,7 @@ public func FfiConverterTypeBareAsk_lower(_ value: BareAsk) -> RustBuffer {
  */
 public struct BeginJob: Equatable, Hashable {
     /**
-     * Its mark.
+     * Its id.
      */
     public var id: String
 
@@ -1252,7 +1252,7 @@ public struct BeginJob: Equatable, Hashable {
     // declare one manually.
     public init(
         /**
-         * Its mark.
+         * Its id.
          */id: String) {
         self.id = id
     }
@@ -1303,7 +1303,7 @@ public func FfiConverterTypeBeginJob_lower(_ value: BeginJob) -> RustBuffer {
  */
 public struct BikeCard: Equatable, Hashable {
     /**
-     * Its mark.
+     * Its id.
      */
     public var id: String
     /**
@@ -1335,7 +1335,7 @@ public struct BikeCard: Equatable, Hashable {
     // declare one manually.
     public init(
         /**
-         * Its mark.
+         * Its id.
          */id: String, 
         /**
          * What the owner calls it.
@@ -1422,7 +1422,7 @@ public func FfiConverterTypeBikeCard_lower(_ value: BikeCard) -> RustBuffer {
  */
 public struct BikeSheet: Equatable, Hashable {
     /**
-     * Its mark.
+     * Its id.
      */
     public var id: String
     /**
@@ -1482,7 +1482,7 @@ public struct BikeSheet: Equatable, Hashable {
     // declare one manually.
     public init(
         /**
-         * Its mark.
+         * Its id.
          */id: String, 
         /**
          * Who it is.
@@ -1611,7 +1611,7 @@ public func FfiConverterTypeBikeSheet_lower(_ value: BikeSheet) -> RustBuffer {
  */
 public struct BringBikeBack: Equatable, Hashable {
     /**
-     * Its mark.
+     * Its id.
      */
     public var bike: String
 
@@ -1619,7 +1619,7 @@ public struct BringBikeBack: Equatable, Hashable {
     // declare one manually.
     public init(
         /**
-         * Its mark.
+         * Its id.
          */bike: String) {
         self.bike = bike
     }
@@ -1670,7 +1670,7 @@ public func FfiConverterTypeBringBikeBack_lower(_ value: BringBikeBack) -> RustB
  */
 public struct BringJobBack: Equatable, Hashable {
     /**
-     * Its mark.
+     * Its id.
      */
     public var id: String
 
@@ -1678,7 +1678,7 @@ public struct BringJobBack: Equatable, Hashable {
     // declare one manually.
     public init(
         /**
-         * Its mark.
+         * Its id.
          */id: String) {
         self.id = id
     }
@@ -1808,7 +1808,7 @@ public func FfiConverterTypeBundleSheet_lower(_ value: BundleSheet) -> RustBuffe
  */
 public struct ChangeJob: Equatable, Hashable {
     /**
-     * Its mark.
+     * Its id.
      */
     public var id: String
     /**
@@ -1820,7 +1820,7 @@ public struct ChangeJob: Equatable, Hashable {
     // declare one manually.
     public init(
         /**
-         * Its mark.
+         * Its id.
          */id: String, 
         /**
          * The job as it shall be.
@@ -1877,7 +1877,7 @@ public func FfiConverterTypeChangeJob_lower(_ value: ChangeJob) -> RustBuffer {
  */
 public struct CloseFault: Equatable, Hashable {
     /**
-     * Mark of the search.
+     * Id of the search.
      */
     public var search: String
     /**
@@ -1889,7 +1889,7 @@ public struct CloseFault: Equatable, Hashable {
     // declare one manually.
     public init(
         /**
-         * Mark of the search.
+         * Id of the search.
          */search: String, 
         /**
          * How it ended.
@@ -1942,11 +1942,11 @@ public func FfiConverterTypeCloseFault_lower(_ value: CloseFault) -> RustBuffer 
 
 
 /**
- * A coat with its mark.
+ * A coat with its id.
  */
 public struct CoatCard: Equatable, Hashable {
     /**
-     * Its mark.
+     * Its id.
      */
     public var id: String
     /**
@@ -1958,7 +1958,7 @@ public struct CoatCard: Equatable, Hashable {
     // declare one manually.
     public init(
         /**
-         * Its mark.
+         * Its id.
          */id: String, 
         /**
          * The coat.
@@ -2133,7 +2133,7 @@ public func FfiConverterTypeDescribePlace_lower(_ value: DescribePlace) -> RustB
  */
 public struct EndCure: Equatable, Hashable {
     /**
-     * Mark of the coat.
+     * Id of the coat.
      */
     public var id: String
 
@@ -2141,7 +2141,7 @@ public struct EndCure: Equatable, Hashable {
     // declare one manually.
     public init(
         /**
-         * Mark of the coat.
+         * Id of the coat.
          */id: String) {
         self.id = id
     }
@@ -2192,7 +2192,7 @@ public func FfiConverterTypeEndCure_lower(_ value: EndCure) -> RustBuffer {
  */
 public struct EndProcess: Equatable, Hashable {
     /**
-     * Mark of the paint job.
+     * Id of the paint job.
      */
     public var process: String
 
@@ -2200,7 +2200,7 @@ public struct EndProcess: Equatable, Hashable {
     // declare one manually.
     public init(
         /**
-         * Mark of the paint job.
+         * Id of the paint job.
          */process: String) {
         self.process = process
     }
@@ -2360,7 +2360,7 @@ public func FfiConverterTypeFact_lower(_ value: Fact) -> RustBuffer {
  */
 public struct FinishJob: Equatable, Hashable {
     /**
-     * Its mark.
+     * Its id.
      */
     public var id: String
 
@@ -2368,7 +2368,7 @@ public struct FinishJob: Equatable, Hashable {
     // declare one manually.
     public init(
         /**
-         * Its mark.
+         * Its id.
          */id: String) {
         self.id = id
     }
@@ -2488,7 +2488,7 @@ public func FfiConverterTypeFitBrake_lower(_ value: FitBrake) -> RustBuffer {
  */
 public struct FitConsumer: Equatable, Hashable {
     /**
-     * Mark of the place.
+     * Id of the place.
      */
     public var id: String
     /**
@@ -2500,7 +2500,7 @@ public struct FitConsumer: Equatable, Hashable {
     // declare one manually.
     public init(
         /**
-         * Mark of the place.
+         * Id of the place.
          */id: String, 
         /**
          * The consumer.
@@ -2768,7 +2768,7 @@ public struct HistoryAsk: Equatable, Hashable {
      */
     public var recordKind: String
     /**
-     * The record's mark.
+     * The record's id.
      */
     public var record: String
 
@@ -2779,7 +2779,7 @@ public struct HistoryAsk: Equatable, Hashable {
          * Kind of the record.
          */recordKind: String, 
         /**
-         * The record's mark.
+         * The record's id.
          */record: String) {
         self.recordKind = recordKind
         self.record = record
@@ -2888,11 +2888,70 @@ public func FfiConverterTypeHistorySheet_lower(_ value: HistorySheet) -> RustBuf
 
 
 /**
+ * Asks about one record.
+ */
+public struct IdAsk: Equatable, Hashable {
+    /**
+     * Its id.
+     */
+    public var id: String
+
+    // Default memberwise initializers are never public by default, so we
+    // declare one manually.
+    public init(
+        /**
+         * Its id.
+         */id: String) {
+        self.id = id
+    }
+
+    
+
+    
+}
+
+#if compiler(>=6)
+extension IdAsk: Sendable {}
+#endif
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public struct FfiConverterTypeIdAsk: FfiConverterRustBuffer {
+    public static func read(from buf: inout (data: Data, offset: Data.Index)) throws -> IdAsk {
+        return
+            try IdAsk(
+                id: FfiConverterString.read(from: &buf)
+        )
+    }
+
+    public static func write(_ value: IdAsk, into buf: inout [UInt8]) {
+        FfiConverterString.write(value.id, into: &buf)
+    }
+}
+
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public func FfiConverterTypeIdAsk_lift(_ buf: RustBuffer) throws -> IdAsk {
+    return try FfiConverterTypeIdAsk.lift(buf)
+}
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public func FfiConverterTypeIdAsk_lower(_ value: IdAsk) -> RustBuffer {
+    return FfiConverterTypeIdAsk.lower(value)
+}
+
+
+/**
  * One job at the bench.
  */
 public struct JobSheet: Equatable, Hashable {
     /**
-     * Its mark.
+     * Its id.
      */
     public var id: String
     /**
@@ -2920,7 +2979,7 @@ public struct JobSheet: Equatable, Hashable {
     // declare one manually.
     public init(
         /**
-         * Its mark.
+         * Its id.
          */id: String, 
         /**
          * The job.
@@ -3005,7 +3064,7 @@ public struct JobTool: Equatable, Hashable {
      */
     public var name: String
     /**
-     * The part, by its mark, that stands for it where it is not at hand.
+     * The part, by its id, that stands for it where it is not at hand.
      */
     public var part: String?
     /**
@@ -3020,7 +3079,7 @@ public struct JobTool: Equatable, Hashable {
          * What it is called.
          */name: String, 
         /**
-         * The part, by its mark, that stands for it where it is not at hand.
+         * The part, by its id, that stands for it where it is not at hand.
          */part: String? = nil, 
         /**
          * Where that part is.
@@ -3076,7 +3135,7 @@ public func FfiConverterTypeJobTool_lower(_ value: JobTool) -> RustBuffer {
 
 
 /**
- * A record with its mark.
+ * A record with its id.
  */
 public struct Kept: Equatable, Hashable {
     /**
@@ -3084,7 +3143,7 @@ public struct Kept: Equatable, Hashable {
      */
     public var recordKind: String
     /**
-     * The record's mark.
+     * The record's id.
      */
     public var record: String
     /**
@@ -3111,7 +3170,7 @@ public struct Kept: Equatable, Hashable {
          * Kind of the record.
          */recordKind: String, 
         /**
-         * The record's mark.
+         * The record's id.
          */record: String, 
         /**
          * The field.
@@ -3189,7 +3248,7 @@ public func FfiConverterTypeKept_lower(_ value: Kept) -> RustBuffer {
  */
 public struct LackTool: Equatable, Hashable {
     /**
-     * The job's mark.
+     * The job's id.
      */
     public var id: String
     /**
@@ -3201,7 +3260,7 @@ public struct LackTool: Equatable, Hashable {
     // declare one manually.
     public init(
         /**
-         * The job's mark.
+         * The job's id.
          */id: String, 
         /**
          * The tool, as the job names it.
@@ -3258,7 +3317,7 @@ public func FfiConverterTypeLackTool_lower(_ value: LackTool) -> RustBuffer {
  */
 public struct LayCoat: Equatable, Hashable {
     /**
-     * Mark of the paint job.
+     * Id of the paint job.
      */
     public var process: String
     /**
@@ -3279,7 +3338,7 @@ public struct LayCoat: Equatable, Hashable {
     // declare one manually.
     public init(
         /**
-         * Mark of the paint job.
+         * Id of the paint job.
          */process: String, 
         /**
          * When, milliseconds since 1970 (UTC); left out: now.
@@ -3393,70 +3452,11 @@ public func FfiConverterTypeLoadDemo_lower(_ value: LoadDemo) -> RustBuffer {
 
 
 /**
- * Asks about one record.
- */
-public struct MarkAsk: Equatable, Hashable {
-    /**
-     * Its mark.
-     */
-    public var id: String
-
-    // Default memberwise initializers are never public by default, so we
-    // declare one manually.
-    public init(
-        /**
-         * Its mark.
-         */id: String) {
-        self.id = id
-    }
-
-    
-
-    
-}
-
-#if compiler(>=6)
-extension MarkAsk: Sendable {}
-#endif
-
-#if swift(>=5.8)
-@_documentation(visibility: private)
-#endif
-public struct FfiConverterTypeMarkAsk: FfiConverterRustBuffer {
-    public static func read(from buf: inout (data: Data, offset: Data.Index)) throws -> MarkAsk {
-        return
-            try MarkAsk(
-                id: FfiConverterString.read(from: &buf)
-        )
-    }
-
-    public static func write(_ value: MarkAsk, into buf: inout [UInt8]) {
-        FfiConverterString.write(value.id, into: &buf)
-    }
-}
-
-
-#if swift(>=5.8)
-@_documentation(visibility: private)
-#endif
-public func FfiConverterTypeMarkAsk_lift(_ buf: RustBuffer) throws -> MarkAsk {
-    return try FfiConverterTypeMarkAsk.lift(buf)
-}
-
-#if swift(>=5.8)
-@_documentation(visibility: private)
-#endif
-public func FfiConverterTypeMarkAsk_lower(_ value: MarkAsk) -> RustBuffer {
-    return FfiConverterTypeMarkAsk.lower(value)
-}
-
-
-/**
  * Says where a coat stands from a moment on.
  */
 public struct MoveCoat: Equatable, Hashable {
     /**
-     * Mark of the coat.
+     * Id of the coat.
      */
     public var id: String
     /**
@@ -3476,7 +3476,7 @@ public struct MoveCoat: Equatable, Hashable {
     // declare one manually.
     public init(
         /**
-         * Mark of the coat.
+         * Id of the coat.
          */id: String, 
         /**
          * Where.
@@ -3541,7 +3541,7 @@ public func FfiConverterTypeMoveCoat_lower(_ value: MoveCoat) -> RustBuffer {
 
 
 /**
- * A fact of a bundle whose stamp stands for another value here: two devices work under one mark, as a copied database
+ * A fact of a bundle whose stamp stands for another value here: two devices work under one id, as a copied database
  * does. The value that was here stays, and this one is nowhere but in the bundle.
  */
 public struct NotTaken: Equatable, Hashable {
@@ -3554,7 +3554,7 @@ public struct NotTaken: Equatable, Hashable {
      */
     public var recordKind: String
     /**
-     * Mark of the record.
+     * Id of the record.
      */
     public var record: String
     /**
@@ -3584,7 +3584,7 @@ public struct NotTaken: Equatable, Hashable {
          * Kind of the record.
          */recordKind: String, 
         /**
-         * Mark of the record.
+         * Id of the record.
          */record: String, 
         /**
          * The field.
@@ -3792,7 +3792,7 @@ public func FfiConverterTypeNoteExport_lower(_ value: NoteExport) -> RustBuffer 
  */
 public struct OpenBike: Equatable, Hashable {
     /**
-     * Its mark.
+     * Its id.
      */
     public var bike: String
 
@@ -3800,7 +3800,7 @@ public struct OpenBike: Equatable, Hashable {
     // declare one manually.
     public init(
         /**
-         * Its mark.
+         * Its id.
          */bike: String) {
         self.bike = bike
     }
@@ -3851,7 +3851,7 @@ public func FfiConverterTypeOpenBike_lower(_ value: OpenBike) -> RustBuffer {
  */
 public struct Outcome: Equatable, Hashable {
     /**
-     * The command's own mark; `Undo` takes it back.
+     * The command's own id; `Undo` takes it back.
      */
     public var batch: String
     /**
@@ -3863,7 +3863,7 @@ public struct Outcome: Equatable, Hashable {
      */
     public var stale: [String]
     /**
-     * Mark of what was made.
+     * Id of what was made.
      */
     public var made: String?
     /**
@@ -3875,7 +3875,7 @@ public struct Outcome: Equatable, Hashable {
     // declare one manually.
     public init(
         /**
-         * The command's own mark; `Undo` takes it back.
+         * The command's own id; `Undo` takes it back.
          */batch: String, 
         /**
          * Facts written.
@@ -3884,7 +3884,7 @@ public struct Outcome: Equatable, Hashable {
          * Queries whose answers may be different now.
          */stale: [String] = [], 
         /**
-         * Mark of what was made.
+         * Id of what was made.
          */made: String? = nil, 
         /**
          * What came in with a bundle.
@@ -3946,11 +3946,11 @@ public func FfiConverterTypeOutcome_lower(_ value: Outcome) -> RustBuffer {
 
 
 /**
- * A part with its mark.
+ * A part with its id.
  */
 public struct PartCard: Equatable, Hashable {
     /**
-     * Its mark.
+     * Its id.
      */
     public var id: String
     /**
@@ -3962,7 +3962,7 @@ public struct PartCard: Equatable, Hashable {
     // declare one manually.
     public init(
         /**
-         * Its mark.
+         * Its id.
          */id: String, 
         /**
          * The part.
@@ -4015,11 +4015,11 @@ public func FfiConverterTypePartCard_lower(_ value: PartCard) -> RustBuffer {
 
 
 /**
- * A photo with its mark, without its bytes.
+ * A photo with its id, without its bytes.
  */
 public struct PhotoCard: Equatable, Hashable {
     /**
-     * Its mark.
+     * Its id.
      */
     public var id: String
     /**
@@ -4031,7 +4031,7 @@ public struct PhotoCard: Equatable, Hashable {
     // declare one manually.
     public init(
         /**
-         * Its mark.
+         * Its id.
          */id: String, 
         /**
          * The photo.
@@ -4226,7 +4226,7 @@ public func FfiConverterTypeProductsSheet_lower(_ value: ProductsSheet) -> RustB
  */
 public struct PutBikeAway: Equatable, Hashable {
     /**
-     * Its mark.
+     * Its id.
      */
     public var bike: String
 
@@ -4234,7 +4234,7 @@ public struct PutBikeAway: Equatable, Hashable {
     // declare one manually.
     public init(
         /**
-         * Its mark.
+         * Its id.
          */bike: String) {
         self.bike = bike
     }
@@ -4285,7 +4285,7 @@ public func FfiConverterTypePutBikeAway_lower(_ value: PutBikeAway) -> RustBuffe
  */
 public struct PutJobAway: Equatable, Hashable {
     /**
-     * Its mark.
+     * Its id.
      */
     public var id: String
 
@@ -4293,7 +4293,7 @@ public struct PutJobAway: Equatable, Hashable {
     // declare one manually.
     public init(
         /**
-         * Its mark.
+         * Its id.
          */id: String) {
         self.id = id
     }
@@ -4344,7 +4344,7 @@ public func FfiConverterTypePutJobAway_lower(_ value: PutJobAway) -> RustBuffer 
  */
 public struct PutPartAway: Equatable, Hashable {
     /**
-     * Its mark.
+     * Its id.
      */
     public var id: String
 
@@ -4352,7 +4352,7 @@ public struct PutPartAway: Equatable, Hashable {
     // declare one manually.
     public init(
         /**
-         * Its mark.
+         * Its id.
          */id: String) {
         self.id = id
     }
@@ -4403,7 +4403,7 @@ public func FfiConverterTypePutPartAway_lower(_ value: PutPartAway) -> RustBuffe
  */
 public struct PutPhotoAway: Equatable, Hashable {
     /**
-     * Its mark.
+     * Its id.
      */
     public var id: String
 
@@ -4411,7 +4411,7 @@ public struct PutPhotoAway: Equatable, Hashable {
     // declare one manually.
     public init(
         /**
-         * Its mark.
+         * Its id.
          */id: String) {
         self.id = id
     }
@@ -4462,7 +4462,7 @@ public func FfiConverterTypePutPhotoAway_lower(_ value: PutPhotoAway) -> RustBuf
  */
 public struct PutTighteningAway: Equatable, Hashable {
     /**
-     * Its mark.
+     * Its id.
      */
     public var id: String
 
@@ -4470,7 +4470,7 @@ public struct PutTighteningAway: Equatable, Hashable {
     // declare one manually.
     public init(
         /**
-         * Its mark.
+         * Its id.
          */id: String) {
         self.id = id
     }
@@ -4517,11 +4517,11 @@ public func FfiConverterTypePutTighteningAway_lower(_ value: PutTighteningAway) 
 
 
 /**
- * A reading with its mark.
+ * A reading with its id.
  */
 public struct ReadingCard: Equatable, Hashable {
     /**
-     * Its mark.
+     * Its id.
      */
     public var id: String
     /**
@@ -4533,7 +4533,7 @@ public struct ReadingCard: Equatable, Hashable {
     // declare one manually.
     public init(
         /**
-         * Its mark.
+         * Its id.
          */id: String, 
         /**
          * The reading.
@@ -4969,7 +4969,7 @@ public struct RecordConsumer: Equatable, Hashable {
      */
     public var side: Side
     /**
-     * Its mark; left out: a new one.
+     * Its id; left out: a new one.
      */
     public var id: String?
     /**
@@ -4984,7 +4984,7 @@ public struct RecordConsumer: Equatable, Hashable {
          * Which spec.
          */side: Side, 
         /**
-         * Its mark; left out: a new one.
+         * Its id; left out: a new one.
          */id: String? = nil, 
         /**
          * The consumer.
@@ -5117,7 +5117,7 @@ public struct RecordFluid: Equatable, Hashable {
      */
     public var side: Side
     /**
-     * Its mark; left out: a new one.
+     * Its id; left out: a new one.
      */
     public var id: String?
     /**
@@ -5132,7 +5132,7 @@ public struct RecordFluid: Equatable, Hashable {
          * Which spec.
          */side: Side, 
         /**
-         * Its mark; left out: a new one.
+         * Its id; left out: a new one.
          */id: String? = nil, 
         /**
          * The filling.
@@ -5261,7 +5261,7 @@ public func FfiConverterTypeRecordIndication_lower(_ value: RecordIndication) ->
  */
 public struct RecordPart: Equatable, Hashable {
     /**
-     * Its mark; left out: a new one.
+     * Its id; left out: a new one.
      */
     public var id: String?
     /**
@@ -5273,7 +5273,7 @@ public struct RecordPart: Equatable, Hashable {
     // declare one manually.
     public init(
         /**
-         * Its mark; left out: a new one.
+         * Its id; left out: a new one.
          */id: String? = nil, 
         /**
          * The part.
@@ -5399,7 +5399,7 @@ public func FfiConverterTypeRecordSupply_lower(_ value: RecordSupply) -> RustBuf
  */
 public struct RecordTightening: Equatable, Hashable {
     /**
-     * Its mark; left out: a new one.
+     * Its id; left out: a new one.
      */
     public var id: String?
     /**
@@ -5411,7 +5411,7 @@ public struct RecordTightening: Equatable, Hashable {
     // declare one manually.
     public init(
         /**
-         * Its mark; left out: a new one.
+         * Its id; left out: a new one.
          */id: String? = nil, 
         /**
          * The torque with its source.
@@ -5551,7 +5551,7 @@ public struct RemoveConsumer: Equatable, Hashable {
      */
     public var side: Side
     /**
-     * Its mark.
+     * Its id.
      */
     public var id: String
 
@@ -5562,7 +5562,7 @@ public struct RemoveConsumer: Equatable, Hashable {
          * Which spec.
          */side: Side, 
         /**
-         * Its mark.
+         * Its id.
          */id: String) {
         self.side = side
         self.id = id
@@ -5616,7 +5616,7 @@ public func FfiConverterTypeRemoveConsumer_lower(_ value: RemoveConsumer) -> Rus
  */
 public struct ReopenJob: Equatable, Hashable {
     /**
-     * Its mark.
+     * Its id.
      */
     public var id: String
 
@@ -5624,7 +5624,7 @@ public struct ReopenJob: Equatable, Hashable {
     // declare one manually.
     public init(
         /**
-         * Its mark.
+         * Its id.
          */id: String) {
         self.id = id
     }
@@ -5675,7 +5675,7 @@ public func FfiConverterTypeReopenJob_lower(_ value: ReopenJob) -> RustBuffer {
  */
 public struct SandCoat: Equatable, Hashable {
     /**
-     * Mark of the paint job.
+     * Id of the paint job.
      */
     public var process: String
 
@@ -5683,7 +5683,7 @@ public struct SandCoat: Equatable, Hashable {
     // declare one manually.
     public init(
         /**
-         * Mark of the paint job.
+         * Id of the paint job.
          */process: String) {
         self.process = process
     }
@@ -5925,7 +5925,7 @@ public struct Settle: Equatable, Hashable {
      */
     public var recordKind: String
     /**
-     * The record's mark.
+     * The record's id.
      */
     public var record: String
     /**
@@ -5944,7 +5944,7 @@ public struct Settle: Equatable, Hashable {
          * Kind of the record.
          */recordKind: String, 
         /**
-         * The record's mark.
+         * The record's id.
          */record: String, 
         /**
          * The field.
@@ -6030,7 +6030,7 @@ public struct ShelfSheet: Equatable, Hashable {
      */
     public var setAside: String?
     /**
-     * This device's mark.
+     * This device's id.
      */
     public var device: String
 
@@ -6053,7 +6053,7 @@ public struct ShelfSheet: Equatable, Hashable {
          * Name under which a damaged database was set aside, at this start or before.
          */setAside: String? = nil, 
         /**
-         * This device's mark.
+         * This device's id.
          */device: String) {
         self.bikes = bikes
         self.`open` = `open`
@@ -6592,7 +6592,7 @@ public func FfiConverterTypeTakeReading_lower(_ value: TakeReading) -> RustBuffe
  */
 public struct TickStep: Equatable, Hashable {
     /**
-     * Its mark.
+     * Its id.
      */
     public var id: String
     /**
@@ -6604,7 +6604,7 @@ public struct TickStep: Equatable, Hashable {
     // declare one manually.
     public init(
         /**
-         * Its mark.
+         * Its id.
          */id: String, 
         /**
          * Steps done, from the first.
@@ -6657,11 +6657,11 @@ public func FfiConverterTypeTickStep_lower(_ value: TickStep) -> RustBuffer {
 
 
 /**
- * The maker's torque of a joint with its mark.
+ * The maker's torque of a joint with its id.
  */
 public struct TighteningCard: Equatable, Hashable {
     /**
-     * Its mark.
+     * Its id.
      */
     public var id: String
     /**
@@ -6673,7 +6673,7 @@ public struct TighteningCard: Equatable, Hashable {
     // declare one manually.
     public init(
         /**
-         * Its mark.
+         * Its id.
          */id: String, 
         /**
          * The torque.
@@ -6789,7 +6789,7 @@ public func FfiConverterTypeUndo_lower(_ value: Undo) -> RustBuffer {
  */
 public struct UndoFaultStep: Equatable, Hashable {
     /**
-     * Mark of the search.
+     * Id of the search.
      */
     public var search: String
 
@@ -6797,7 +6797,7 @@ public struct UndoFaultStep: Equatable, Hashable {
     // declare one manually.
     public init(
         /**
-         * Mark of the search.
+         * Id of the search.
          */search: String) {
         self.search = search
     }
@@ -7660,7 +7660,7 @@ public enum Query: Equatable, Hashable {
     /**
      * One job at the bench.
      */
-    case job(MarkAsk
+    case job(IdAsk
     )
     /**
      * Jobs that can be added as they are.
@@ -7785,7 +7785,7 @@ public enum Query: Equatable, Hashable {
     /**
      * A photo with its bytes.
      */
-    case photo(MarkAsk
+    case photo(IdAsk
     )
     /**
      * One formula with numbers given by hand.
@@ -7833,7 +7833,7 @@ public struct FfiConverterTypeQuery: FfiConverterRustBuffer {
         case 5: return .plan(try FfiConverterTypePlanAsk.read(from: &buf)
         )
         
-        case 6: return .job(try FfiConverterTypeMarkAsk.read(from: &buf)
+        case 6: return .job(try FfiConverterTypeIdAsk.read(from: &buf)
         )
         
         case 7: return .readyMade(try FfiConverterTypeBareAsk.read(from: &buf)
@@ -7908,7 +7908,7 @@ public struct FfiConverterTypeQuery: FfiConverterRustBuffer {
         case 30: return .history(try FfiConverterTypeHistoryAsk.read(from: &buf)
         )
         
-        case 31: return .photo(try FfiConverterTypeMarkAsk.read(from: &buf)
+        case 31: return .photo(try FfiConverterTypeIdAsk.read(from: &buf)
         )
         
         case 32: return .reckon(try FfiConverterTypeReckonAsk.read(from: &buf)
@@ -7952,7 +7952,7 @@ public struct FfiConverterTypeQuery: FfiConverterRustBuffer {
         
         case let .job(v1):
             writeInt(&buf, Int32(6))
-            FfiConverterTypeMarkAsk.write(v1, into: &buf)
+            FfiConverterTypeIdAsk.write(v1, into: &buf)
             
         
         case let .readyMade(v1):
@@ -8077,7 +8077,7 @@ public struct FfiConverterTypeQuery: FfiConverterRustBuffer {
         
         case let .photo(v1):
             writeInt(&buf, Int32(31))
-            FfiConverterTypeMarkAsk.write(v1, into: &buf)
+            FfiConverterTypeIdAsk.write(v1, into: &buf)
             
         
         case let .reckon(v1):

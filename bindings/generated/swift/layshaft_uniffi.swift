@@ -694,7 +694,7 @@ public protocol BenchProtocol: AnyObject, Sendable {
     /**
      * One job at the bench.
      */
-    func job(ask: MarkAsk, moment: Moment?) throws  -> JobSheet
+    func job(ask: IdAsk, moment: Moment?) throws  -> JobSheet
     
     /**
      * Puts a tool that is not at hand on the list of parts of a job.
@@ -749,7 +749,7 @@ public protocol BenchProtocol: AnyObject, Sendable {
     /**
      * A photo with its bytes.
      */
-    func photo(ask: MarkAsk, moment: Moment?) throws  -> PhotoSheet
+    func photo(ask: IdAsk, moment: Moment?) throws  -> PhotoSheet
     
     /**
      * The jobs on the calendar.
@@ -1534,12 +1534,12 @@ open func inspection(ask: InspectionAsk, moment: Moment? = nil)throws  -> Inspec
     /**
      * One job at the bench.
      */
-open func job(ask: MarkAsk, moment: Moment? = nil)throws  -> JobSheet  {
+open func job(ask: IdAsk, moment: Moment? = nil)throws  -> JobSheet  {
     return try  FfiConverterTypeJobSheet_lift(try rustCallWithError(FfiConverterTypeBenchError_lift) {
         uniffiCallStatus in
     uniffi_layshaft_uniffi_fn_method_bench_job(
             self.uniffiCloneHandle(),
-        FfiConverterTypeMarkAsk_lower(ask),
+        FfiConverterTypeIdAsk_lower(ask),
         FfiConverterOptionTypeMoment.lower(moment),uniffiCallStatus
     )
 })
@@ -1688,12 +1688,12 @@ open func openBike(command: OpenBike, moment: Moment? = nil)throws  -> Outcome  
     /**
      * A photo with its bytes.
      */
-open func photo(ask: MarkAsk, moment: Moment? = nil)throws  -> PhotoSheet  {
+open func photo(ask: IdAsk, moment: Moment? = nil)throws  -> PhotoSheet  {
     return try  FfiConverterTypePhotoSheet_lift(try rustCallWithError(FfiConverterTypeBenchError_lift) {
         uniffiCallStatus in
     uniffi_layshaft_uniffi_fn_method_bench_photo(
             self.uniffiCloneHandle(),
-        FfiConverterTypeMarkAsk_lower(ask),
+        FfiConverterTypeIdAsk_lower(ask),
         FfiConverterOptionTypeMoment.lower(moment),uniffiCallStatus
     )
 })
@@ -2562,7 +2562,7 @@ private let initializationResult: InitializationResult = {
     if (uniffi_layshaft_uniffi_checksum_method_bench_inspection() != 62367) {
         return InitializationResult.apiChecksumMismatch
     }
-    if (uniffi_layshaft_uniffi_checksum_method_bench_job() != 38510) {
+    if (uniffi_layshaft_uniffi_checksum_method_bench_job() != 7569) {
         return InitializationResult.apiChecksumMismatch
     }
     if (uniffi_layshaft_uniffi_checksum_method_bench_lack_tool() != 29393) {
@@ -2595,7 +2595,7 @@ private let initializationResult: InitializationResult = {
     if (uniffi_layshaft_uniffi_checksum_method_bench_open_bike() != 45597) {
         return InitializationResult.apiChecksumMismatch
     }
-    if (uniffi_layshaft_uniffi_checksum_method_bench_photo() != 53270) {
+    if (uniffi_layshaft_uniffi_checksum_method_bench_photo() != 36417) {
         return InitializationResult.apiChecksumMismatch
     }
     if (uniffi_layshaft_uniffi_checksum_method_bench_plan() != 40101) {

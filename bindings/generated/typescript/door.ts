@@ -5,7 +5,7 @@
  */
 export type ActCall = { 
 /**
- * The call's own mark, random; it becomes the mark of what the command makes.
+ * The call's own id, random; it becomes the id of what the command makes.
  */
 id: string, 
 /**
@@ -27,11 +27,11 @@ export type ActivationFrom = "twoTemperatures" | "entered" | "assumed";
  */
 export type AdaptCircuit = { 
 /**
- * Mark of the circuit.
+ * Id of the circuit.
  */
 circuit: string, 
 /**
- * Mark of the element.
+ * Id of the element.
  */
 element: string, 
 /**
@@ -53,7 +53,7 @@ job: Job, };
  */
 export type AddReadyMade = { 
 /**
- * Its mark.
+ * Its id.
  */
 readyMade: string, };
 
@@ -113,7 +113,7 @@ alarms: Array<Due>, };
  */
 export type AnswerFault = { 
 /**
- * Mark of the search.
+ * Id of the search.
  */
 search: string, 
 /**
@@ -126,11 +126,11 @@ answer: Evidence, };
  */
 export type AnswerItem = { 
 /**
- * Mark of the pack.
+ * Id of the pack.
  */
 pack: string, 
 /**
- * Mark of the item.
+ * Id of the item.
  */
 item: string, 
 /**
@@ -148,7 +148,7 @@ export type AnswerWord = "good" | "notGood" | "notChecked" | "doesNotApply";
  */
 export type AnsweredCheck = { 
 /**
- * Mark of the check.
+ * Id of the check.
  */
 check: string, 
 /**
@@ -186,7 +186,7 @@ export type AttachPhoto = {
  */
 ofKind: string, 
 /**
- * Mark of that record.
+ * Id of that record.
  */
 of: string, 
 /**
@@ -233,7 +233,7 @@ export type BareAsk = Record<symbol, never>;
  */
 export type BeginJob = { 
 /**
- * Its mark.
+ * Its id.
  */
 id: string, };
 
@@ -242,7 +242,7 @@ id: string, };
  */
 export type Belief = { 
 /**
- * Mark of the suspect.
+ * Id of the suspect.
  */
 suspect: string, 
 /**
@@ -289,7 +289,7 @@ quiet?: DayHours | null, };
  */
 export type BikeCard = { 
 /**
- * Its mark.
+ * Its id.
  */
 id: string, 
 /**
@@ -322,7 +322,7 @@ changes: number, };
  */
 export type BikeSheet = { 
 /**
- * Its mark.
+ * Its id.
  */
 id: string, 
 /**
@@ -779,7 +779,7 @@ working: Working, };
  */
 export type BringBikeBack = { 
 /**
- * Its mark.
+ * Its id.
  */
 bike: string, };
 
@@ -788,7 +788,7 @@ bike: string, };
  */
 export type BringJobBack = { 
 /**
- * Its mark.
+ * Its id.
  */
 id: string, };
 
@@ -994,7 +994,7 @@ working: Working, };
  */
 export type ChangeJob = { 
 /**
- * Its mark.
+ * Its id.
  */
 id: string, 
 /**
@@ -1103,7 +1103,7 @@ export type ChargingTest = "rested" | "idle" | "fast" | "drain";
  */
 export type CircuitCard = { 
 /**
- * Its mark.
+ * Its id.
  */
 circuit: string, 
 /**
@@ -1137,7 +1137,7 @@ humidity?: number | null, };
  */
 export type CloseFault = { 
 /**
- * Mark of the search.
+ * Id of the search.
  */
 search: string, 
 /**
@@ -1162,7 +1162,7 @@ product: Product,
  */
 appliedMs: number, 
 /**
- * Job that put it on, by its mark.
+ * Job that put it on, by its id.
  */
 job?: string | null, 
 /**
@@ -1174,7 +1174,7 @@ endedMs?: number | null,
  */
 stays: Array<Stay>, 
 /**
- * The process that it belongs to, by its mark.
+ * The process that it belongs to, by its id.
  */
 process?: string | null, 
 /**
@@ -1183,11 +1183,11 @@ process?: string | null,
 step?: number | null, };
 
 /**
- * A coat with its mark.
+ * A coat with its id.
  */
 export type CoatCard = { 
 /**
- * Its mark.
+ * Its id.
  */
 id: string, 
 /**
@@ -1222,7 +1222,7 @@ internalOhms: number, } | { "kind": "regulator",
  */
 regulatedVolts: number, 
 /**
- * Mark of the switch that stands for the engine.
+ * Id of the switch that stands for the engine.
  */
 engine: string, 
 /**
@@ -1250,7 +1250,7 @@ ohms: number,
  */
 plug: string | null, } | { "kind": "contact", 
 /**
- * Mark of its switch.
+ * Id of its switch.
  */
 switch: string, 
 /**
@@ -1322,7 +1322,7 @@ pullInVolts: number,
  */
 letGoVolts: number, } | { "kind": "relayContact", 
 /**
- * Mark of the coil's element.
+ * Id of the coil's element.
  */
 coil: string, 
 /**
@@ -1334,7 +1334,7 @@ madeWhenPulled: boolean,
  */
 ohms: number, } | { "kind": "flasher", 
 /**
- * Mark of the switch that stands for its beat.
+ * Id of the switch that stands for its beat.
  */
 beat: string, 
 /**
@@ -1378,7 +1378,7 @@ stalledOhms: number,
  */
 turningOhms: number, 
 /**
- * Mark of the switch that stands for the crankshaft.
+ * Id of the switch that stands for the crankshaft.
  */
 crank: string, 
 /**
@@ -1631,7 +1631,7 @@ atHandKw: number,
 highestGear?: number | null, };
 
 /**
- * What to work out: a coat of the bike by its mark, or a product to try.
+ * What to work out: a coat of the bike by its id, or a product to try.
  */
 export type CureAsk = { 
 /**
@@ -1677,7 +1677,7 @@ celsius: number, };
  */
 export type CureSheet = { 
 /**
- * Mark of the coat, when it is one of the bike.
+ * Id of the coat, when it is one of the bike.
  */
 coat?: string | null, 
 /**
@@ -1745,7 +1745,7 @@ stay?: Stay | null,
  */
 onHold: Array<OnHold>, 
 /**
- * The process that it belongs to, by its mark.
+ * The process that it belongs to, by its id.
  */
 process?: string | null, 
 /**
@@ -1907,7 +1907,7 @@ boxes: Array<DiagramBox>,
  */
 lines: Array<DiagramLine>, 
 /**
- * Marks of parts that hang on nothing that leads to the battery.
+ * Ids of parts that hang on nothing that leads to the battery.
  */
 floating: Array<string>, };
 
@@ -1916,7 +1916,7 @@ floating: Array<string>, };
  */
 export type DiagramBox = { 
 /**
- * Mark of its element.
+ * Id of its element.
  */
 element: string, 
 /**
@@ -1978,7 +1978,7 @@ export type DiagramLine = {
  */
 kind: LineKind, 
 /**
- * Marks of the wires, joints and straps that it stands for.
+ * Ids of the wires, joints and straps that it stands for.
  */
 elements: Array<string>, 
 /**
@@ -2189,7 +2189,7 @@ text: string,
  */
 recordKind: string, 
 /**
- * The record's mark.
+ * The record's id.
  */
 record: string, };
 
@@ -2203,7 +2203,7 @@ export type DueKind = "touchDry" | "recoatOpen" | "recoatShut" | "handle" | "cur
  */
 export type Element = { 
 /**
- * Its mark.
+ * Its id.
  */
 id: string, 
 /**
@@ -2290,7 +2290,7 @@ export type End = "front" | "rear";
  */
 export type EndCure = { 
 /**
- * Mark of the coat.
+ * Id of the coat.
  */
 id: string, };
 
@@ -2299,7 +2299,7 @@ id: string, };
  */
 export type EndProcess = { 
 /**
- * Mark of the paint job.
+ * Id of the paint job.
  */
 process: string, };
 
@@ -2337,15 +2337,15 @@ insert: string, };
  */
 export type Evidence = { "kind": "seen", 
 /**
- * Mark of the check.
+ * Id of the check.
  */
 check: string, 
 /**
- * Mark of the outcome.
+ * Id of the outcome.
  */
 outcome: string, } | { "kind": "read", 
 /**
- * Mark of the check.
+ * Id of the check.
  */
 check: string, 
 /**
@@ -2518,11 +2518,11 @@ working: Working, };
  */
 export type Fault = { "kind": "open", 
 /**
- * Mark of the element.
+ * Id of the element.
  */
 element: string, } | { "kind": "badJoint", 
 /**
- * Mark of the element.
+ * Id of the element.
  */
 element: string, 
 /**
@@ -2534,19 +2534,19 @@ ohms: number, } | { "kind": "shortToFrame",
  */
 point: string, } | { "kind": "swapped", 
 /**
- * Mark of the one contact.
+ * Id of the one contact.
  */
 one: string, 
 /**
- * Mark of the other.
+ * Id of the other.
  */
 other: string, } | { "kind": "reversed", 
 /**
- * Mark of the element.
+ * Id of the element.
  */
 element: string, } | { "kind": "wrongLamp", 
 /**
- * Mark of the lamp.
+ * Id of the lamp.
  */
 element: string, 
 /**
@@ -2554,19 +2554,19 @@ element: string,
  */
 watts: number, } | { "kind": "missingEarth", 
 /**
- * Mark of the element.
+ * Id of the element.
  */
 element: string, } | { "kind": "stuckContact", 
 /**
- * Mark of the contact.
+ * Id of the contact.
  */
 element: string, } | { "kind": "deadContact", 
 /**
- * Mark of the contact.
+ * Id of the contact.
  */
 element: string, } | { "kind": "weakBattery", 
 /**
- * Mark of the battery.
+ * Id of the battery.
  */
 element: string, 
 /**
@@ -2583,7 +2583,7 @@ internalOhms: number, };
  */
 export type FaultAsk = { 
 /**
- * Its mark.
+ * Its id.
  */
 search?: string | null, };
 
@@ -2622,7 +2622,7 @@ offers: Array<TroubleOffer>,
  */
 searches: Array<SearchCard>, 
 /**
- * Mark of the one that is shown.
+ * Id of the one that is shown.
  */
 search?: string | null, 
 /**
@@ -2758,11 +2758,11 @@ findings: Array<Finding>,
 working: Working, };
 
 /**
- * A filling with its mark, the same mark on both sides of the bike.
+ * A filling with its id, the same id on both sides of the bike.
  */
 export type Filling = { 
 /**
- * Mark.
+ * Id.
  */
 id: string, 
 /**
@@ -2797,7 +2797,7 @@ export type FindingCode = "balance.above-idle" | "balance.never" | "battery.cell
  */
 export type FinishJob = { 
 /**
- * Its mark.
+ * Its id.
  */
 id: string, };
 
@@ -2819,7 +2819,7 @@ brake: Brake, };
  */
 export type FitConsumer = { 
 /**
- * Mark of the place.
+ * Id of the place.
  */
 id: string, 
 /**
@@ -2928,7 +2928,7 @@ export type Flashing = "right" | "stops" | "tooFast" | "count";
  */
 export type Flow = { 
 /**
- * Mark of the element.
+ * Id of the element.
  */
 element: string, 
 /**
@@ -3254,7 +3254,7 @@ elements: Array<Element>, };
  */
 export type HarnessAsk = { 
 /**
- * Mark of the circuit; left out: the whole machine.
+ * Id of the circuit; left out: the whole machine.
  */
 circuit?: string | null, 
 /**
@@ -3275,7 +3275,7 @@ export type HarnessSheet = {
  */
 circuits: Array<CircuitCard>, 
 /**
- * Mark of this one.
+ * Id of this one.
  */
 circuit: string, 
 /**
@@ -3337,7 +3337,7 @@ export type HistoryAsk = {
  */
 recordKind: string, 
 /**
- * The record's mark.
+ * The record's id.
  */
 record: string, };
 
@@ -3364,9 +3364,9 @@ export type Holder = {
  */
 kind: HolderKind, 
 /**
- * Mark of the job, or of the part.
+ * Id of the job, or of the part.
  */
-mark: string, 
+id: string, 
 /**
  * What it is.
  */
@@ -3401,6 +3401,15 @@ frontDivisor: number,
  * Greatest common divisor of rear teeth and links.
  */
 rearDivisor: number, };
+
+/**
+ * Asks about one record.
+ */
+export type IdAsk = { 
+/**
+ * Its id.
+ */
+id: string, };
 
 /**
  * Name, papers and the few figures that rules depend on.
@@ -3542,7 +3551,7 @@ behaviour?: PilotBehaviour | null, };
  */
 export type InspectionAsk = { 
 /**
- * Mark of the pack; left out: the bike's own, else the first.
+ * Id of the pack; left out: the bike's own, else the first.
  */
 pack?: string | null, };
 
@@ -3580,7 +3589,7 @@ readiness: Readiness, };
  */
 export type Item = { 
 /**
- * Mark within the pack.
+ * Id within the pack.
  */
 id: string, 
 /**
@@ -3651,11 +3660,11 @@ note?: string | null, };
  */
 export type ItemShift = { 
 /**
- * Mark of the pack.
+ * Id of the pack.
  */
 pack: string, 
 /**
- * Mark of the item.
+ * Id of the item.
  */
 item: string, 
 /**
@@ -3737,11 +3746,11 @@ state: JobState,
  */
 stepsDone: number, 
 /**
- * Jobs, by their marks, that must be done (with their wait over) before.
+ * Jobs, by their ids, that must be done (with their wait over) before.
  */
 after: Array<string>, 
 /**
- * Parts, by their marks, that must be here before.
+ * Parts, by their ids, that must be here before.
  */
 parts: Array<string>, 
 /**
@@ -3753,7 +3762,7 @@ wait?: Wait | null,
  */
 doneMs?: number | null, 
 /**
- * Place in the list, smaller first; ties go by mark.
+ * Place in the list, smaller first; ties go by id.
  */
 rank: number, 
 /**
@@ -3777,7 +3786,7 @@ place?: JobPlace | null,
  */
 helper?: boolean | null, 
 /**
- * The ready-made job, by its mark, that it was made from: it names tools and supplies.
+ * The ready-made job, by its id, that it was made from: it names tools and supplies.
  */
 readyMade?: string | null, 
 /**
@@ -3807,7 +3816,7 @@ export type JobPlace = "bench" | "daylight" | "sprayPlace";
  */
 export type JobSheet = { 
 /**
- * Its mark.
+ * Its id.
  */
 id: string, 
 /**
@@ -3845,7 +3854,7 @@ export type JobTool = {
  */
 name: string, 
 /**
- * The part, by its mark, that stands for it where it is not at hand.
+ * The part, by its id, that stands for it where it is not at hand.
  */
 part?: string | null, 
 /**
@@ -3859,7 +3868,7 @@ state?: PartState | null, };
 export type Judgement = "fine" | "outside" | "open";
 
 /**
- * A record with its mark.
+ * A record with its id.
  */
 export type Kept = { 
 /**
@@ -3867,7 +3876,7 @@ export type Kept = {
  */
 recordKind: string, 
 /**
- * The record's mark.
+ * The record's id.
  */
 record: string, 
 /**
@@ -3892,7 +3901,7 @@ stamp: string, };
  */
 export type LackTool = { 
 /**
- * The job's mark.
+ * The job's id.
  */
 id: string, 
 /**
@@ -3998,7 +4007,7 @@ export type LampLook = "off" | "glow" | "dim" | "full";
  */
 export type LampSheet = { 
 /**
- * Mark of the consumer.
+ * Id of the consumer.
  */
 place: string, 
 /**
@@ -4060,7 +4069,7 @@ export type LampSide = "standard" | "fitted" | "proposed" | "withResistors" | "w
  */
 export type LampState = { 
 /**
- * Mark of the element.
+ * Id of the element.
  */
 element: string, 
 /**
@@ -4081,7 +4090,7 @@ look: LampLook, };
  */
 export type LampsAsk = { 
 /**
- * Mark of the consumer; left out: the indicators.
+ * Id of the consumer; left out: the indicators.
  */
 place?: string | null, 
 /**
@@ -4106,7 +4115,7 @@ counted?: FlashCount | null, };
  */
 export type LayCoat = { 
 /**
- * Mark of the paint job.
+ * Id of the paint job.
  */
 process: string, 
 /**
@@ -4156,7 +4165,7 @@ export type LineKind = "feed" | "trunk" | "toEarth" | "link" | "earth";
  */
 export type LoadAsk = { 
 /**
- * Consumers to try in place of (or beside) the fitted ones, by their marks.
+ * Consumers to try in place of (or beside) the fitted ones, by their ids.
  */
 proposed: Array<Slot>, 
 /**
@@ -4250,20 +4259,11 @@ torqueNm: number,
 source: string, };
 
 /**
- * Asks about one record.
- */
-export type MarkAsk = { 
-/**
- * Its mark.
- */
-id: string, };
-
-/**
  * What an answer to the next check would mean.
  */
 export type Meaning = { 
 /**
- * Mark of the outcome.
+ * Id of the outcome.
  */
 outcome: string, 
 /**
@@ -4292,7 +4292,7 @@ unit: Unit,
  */
 limit: Limit, } | { "kind": "derived", 
 /**
- * Mark of the quantity in `derive()`.
+ * Id of the quantity in `derive()`.
  */
 quantity: string, 
 /**
@@ -4436,7 +4436,7 @@ zone: Zone, };
  */
 export type MoveCoat = { 
 /**
- * Mark of the coat.
+ * Id of the coat.
  */
 id: string, 
 /**
@@ -4457,7 +4457,7 @@ fromMs?: number | null, };
  */
 export type NextCheck = { 
 /**
- * Mark of the check.
+ * Id of the check.
  */
 check: string, 
 /**
@@ -4474,7 +4474,7 @@ troubleMinutes: number, };
  */
 export type NextJob = { 
 /**
- * Mark of the job.
+ * Id of the job.
  */
 job: string, 
 /**
@@ -4516,7 +4516,7 @@ node: string,
 volts: number, };
 
 /**
- * A fact of a bundle whose stamp stands for another value here: two devices work under one mark, as a copied database
+ * A fact of a bundle whose stamp stands for another value here: two devices work under one id, as a copied database
  * does. The value that was here stays, and this one is nowhere but in the bundle.
  */
 export type NotTaken = { 
@@ -4529,7 +4529,7 @@ bike: string,
  */
 recordKind: string, 
 /**
- * Mark of the record.
+ * Id of the record.
  */
 record: string, 
 /**
@@ -4554,7 +4554,7 @@ stamp: string, };
  */
 export type NotThere = { 
 /**
- * Mark of the element.
+ * Id of the element.
  */
 element: string, 
 /**
@@ -4666,7 +4666,7 @@ untilMs?: number | null, };
  */
 export type OpenBike = { 
 /**
- * Its mark.
+ * Its id.
  */
 bike: string, };
 
@@ -4746,7 +4746,7 @@ offset: number, };
  */
 export type Outcome = { 
 /**
- * The command's own mark; `Undo` takes it back.
+ * The command's own id; `Undo` takes it back.
  */
 batch: string, 
 /**
@@ -4758,7 +4758,7 @@ changes: number,
  */
 stale: Array<string>, 
 /**
- * Mark of what was made.
+ * Id of what was made.
  */
 made?: string | null, 
 /**
@@ -4797,7 +4797,7 @@ watts: number, };
  */
 export type Overload = { 
 /**
- * Mark of the wire.
+ * Id of the wire.
  */
 element: string, 
 /**
@@ -4814,7 +4814,7 @@ mayCarryAmperes: number, };
  */
 export type PackCard = { 
 /**
- * Mark.
+ * Id.
  */
 id: string, 
 /**
@@ -4902,11 +4902,11 @@ note?: string | null,
 tool?: boolean | null, };
 
 /**
- * A part with its mark.
+ * A part with its id.
  */
 export type PartCard = { 
 /**
- * Its mark.
+ * Its id.
  */
 id: string, 
 /**
@@ -4919,7 +4919,7 @@ part: Part, };
  */
 export type PartDue = { 
 /**
- * Mark.
+ * Id.
  */
 id: string, 
 /**
@@ -4941,7 +4941,7 @@ export type Photo = {
  */
 ofKind: string, 
 /**
- * Mark of that record.
+ * Id of that record.
  */
 of: string, 
 /**
@@ -4962,11 +4962,11 @@ caption?: string | null,
 takenMs: number, };
 
 /**
- * A photo with its mark, without its bytes.
+ * A photo with its id, without its bytes.
  */
 export type PhotoCard = { 
 /**
- * Its mark.
+ * Its id.
  */
 id: string, 
 /**
@@ -5060,7 +5060,7 @@ howSure?: boolean | null, };
  */
 export type PlanRow = { 
 /**
- * Mark of the job.
+ * Id of the job.
  */
 job: string, 
 /**
@@ -5113,7 +5113,7 @@ beginByMs?: number | null,
  */
 blockedBy: Array<string>, 
 /**
- * Marks of the jobs that it must follow.
+ * Ids of the jobs that it must follow.
  */
 after: Array<string>, };
 
@@ -5234,7 +5234,7 @@ title: string,
  */
 part: PaintedPart, 
 /**
- * The job that it belongs to, by its mark.
+ * The job that it belongs to, by its id.
  */
 job?: string | null, 
 /**
@@ -5259,7 +5259,7 @@ surfaces: Array<Surface>,
 putOn?: PutOn | null, };
 
 /**
- * A process of the bike by its mark, or a plan to try.
+ * A process of the bike by its id, or a plan to try.
  */
 export type ProcessAsk = { 
 /**
@@ -5276,7 +5276,7 @@ plan?: Process | null, };
  */
 export type ProcessSheet = { 
 /**
- * Its mark, when it is one of the bike.
+ * Its id, when it is one of the bike.
  */
 id?: string | null, 
 /**
@@ -5495,7 +5495,7 @@ rearTeeth: number,
  */
 chainLinks: number | null, } | { "kind": "consumer", 
 /**
- * Mark.
+ * Id.
  */
 id: string, 
 /**
@@ -5528,7 +5528,7 @@ wheel: Wheel, };
  */
 export type PutBikeAway = { 
 /**
- * Its mark.
+ * Its id.
  */
 bike: string, };
 
@@ -5537,7 +5537,7 @@ bike: string, };
  */
 export type PutJobAway = { 
 /**
- * Its mark.
+ * Its id.
  */
 id: string, };
 
@@ -5551,7 +5551,7 @@ export type PutOn = "brush" | "roller" | "aerosol" | "gun" | "lowPressureGun";
  */
 export type PutPartAway = { 
 /**
- * Its mark.
+ * Its id.
  */
 id: string, };
 
@@ -5560,7 +5560,7 @@ id: string, };
  */
 export type PutPhotoAway = { 
 /**
- * Its mark.
+ * Its id.
  */
 id: string, };
 
@@ -5569,7 +5569,7 @@ id: string, };
  */
 export type PutTighteningAway = { 
 /**
- * Its mark.
+ * Its id.
  */
 id: string, };
 
@@ -5578,7 +5578,7 @@ id: string, };
  */
 export type Quantity = { 
 /**
- * Stable mark, dotted: `speed.gear5.at-limit`.
+ * Stable id, dotted: `speed.gear5.at-limit`.
  */
 id: string, 
 /**
@@ -5609,14 +5609,14 @@ source: Source, };
 /**
  * A question.
  */
-export type Query = { "kind": "shelf" } & BareAsk | { "kind": "setAside" } & BareAsk | { "kind": "tables" } & BareAsk | { "kind": "today" } & TodayAsk | { "kind": "plan" } & PlanAsk | { "kind": "job" } & MarkAsk | { "kind": "readyMade" } & BareAsk | { "kind": "gearing" } & GearingAsk | { "kind": "sprocketChoice" } & SprocketChoiceAsk | { "kind": "chainWear" } & ChainWearAsk | { "kind": "thrust" } & ThrustAsk | { "kind": "load" } & LoadAsk | { "kind": "brakes" } & BrakeAsk | { "kind": "tyres" } & TyreAsk | { "kind": "fasteners" } & FastenerAsk | { "kind": "filling" } & FillAsk | { "kind": "mixing" } & MixAsk | { "kind": "wire" } & WireAsk | { "kind": "lamps" } & LampsAsk | { "kind": "charging" } & ChargingAsk | { "kind": "harness" } & HarnessAsk | { "kind": "fault" } & FaultAsk | { "kind": "cure" } & CureAsk | { "kind": "process" } & ProcessAsk | { "kind": "products" } & BareAsk | { "kind": "inspection" } & InspectionAsk | { "kind": "ripple" } & RippleAsk | { "kind": "alarms" } & BareAsk | { "kind": "bike" } & BareAsk | { "kind": "history" } & HistoryAsk | { "kind": "photo" } & MarkAsk | { "kind": "reckon" } & ReckonAsk | { "kind": "bundle" } & BareAsk;
+export type Query = { "kind": "shelf" } & BareAsk | { "kind": "setAside" } & BareAsk | { "kind": "tables" } & BareAsk | { "kind": "today" } & TodayAsk | { "kind": "plan" } & PlanAsk | { "kind": "job" } & IdAsk | { "kind": "readyMade" } & BareAsk | { "kind": "gearing" } & GearingAsk | { "kind": "sprocketChoice" } & SprocketChoiceAsk | { "kind": "chainWear" } & ChainWearAsk | { "kind": "thrust" } & ThrustAsk | { "kind": "load" } & LoadAsk | { "kind": "brakes" } & BrakeAsk | { "kind": "tyres" } & TyreAsk | { "kind": "fasteners" } & FastenerAsk | { "kind": "filling" } & FillAsk | { "kind": "mixing" } & MixAsk | { "kind": "wire" } & WireAsk | { "kind": "lamps" } & LampsAsk | { "kind": "charging" } & ChargingAsk | { "kind": "harness" } & HarnessAsk | { "kind": "fault" } & FaultAsk | { "kind": "cure" } & CureAsk | { "kind": "process" } & ProcessAsk | { "kind": "products" } & BareAsk | { "kind": "inspection" } & InspectionAsk | { "kind": "ripple" } & RippleAsk | { "kind": "alarms" } & BareAsk | { "kind": "bike" } & BareAsk | { "kind": "history" } & HistoryAsk | { "kind": "photo" } & IdAsk | { "kind": "reckon" } & ReckonAsk | { "kind": "bundle" } & BareAsk;
 
 /**
  * The check to do now, ready to be read out at the bench.
  */
 export type Question = { 
 /**
- * Mark of the check.
+ * Id of the check.
  */
 check: string, 
 /**
@@ -5694,7 +5694,7 @@ sentence: string, };
  */
 export type Reading = { 
 /**
- * What was measured, as a dotted mark: `tyre.rear.tread`.
+ * What was measured, as a dotted id: `tyre.rear.tread`.
  */
 what: string, 
 /**
@@ -5719,11 +5719,11 @@ by?: string | null,
 how?: string | null, };
 
 /**
- * A reading with its mark.
+ * A reading with its id.
  */
 export type ReadingCard = { 
 /**
- * Its mark.
+ * Its id.
  */
 id: string, 
 /**
@@ -5736,7 +5736,7 @@ reading: Reading, };
  */
 export type ReadyMade = { 
 /**
- * Mark.
+ * Id.
  */
 id: string, 
 /**
@@ -5752,7 +5752,7 @@ tools: Array<string>,
  */
 supplies: Array<string>, 
 /**
- * Ready-made jobs, by their marks, that come before this one where the bike has them too.
+ * Ready-made jobs, by their ids, that come before this one where the bike has them too.
  */
 follows: Array<string>, 
 /**
@@ -5871,7 +5871,7 @@ export type RecordConsumer = {
  */
 side: Side, 
 /**
- * Its mark; left out: a new one.
+ * Its id; left out: a new one.
  */
 id?: string | null, 
 /**
@@ -5901,7 +5901,7 @@ export type RecordFluid = {
  */
 side: Side, 
 /**
- * Its mark; left out: a new one.
+ * Its id; left out: a new one.
  */
 id?: string | null, 
 /**
@@ -5927,7 +5927,7 @@ indication: Indication, };
  */
 export type RecordPart = { 
 /**
- * Its mark; left out: a new one.
+ * Its id; left out: a new one.
  */
 id?: string | null, 
 /**
@@ -5953,7 +5953,7 @@ supply: Supply, };
  */
 export type RecordTightening = { 
 /**
- * Its mark; left out: a new one.
+ * Its id; left out: a new one.
  */
 id?: string | null, 
 /**
@@ -6004,7 +6004,7 @@ export type RemoveConsumer = {
  */
 side: Side, 
 /**
- * Its mark.
+ * Its id.
  */
 id: string, };
 
@@ -6013,7 +6013,7 @@ id: string, };
  */
 export type ReopenJob = { 
 /**
- * Its mark.
+ * Its id.
  */
 id: string, };
 
@@ -6099,7 +6099,7 @@ tyreBar: number, };
  */
 export type SandCoat = { 
 /**
- * Mark of the paint job.
+ * Id of the paint job.
  */
 process: string, };
 
@@ -6134,7 +6134,7 @@ tensileNewtons: number, };
  */
 export type SearchCard = { 
 /**
- * Its mark.
+ * Its id.
  */
 search: string, 
 /**
@@ -6261,7 +6261,7 @@ export type Settle = {
  */
 recordKind: string, 
 /**
- * The record's mark.
+ * The record's id.
  */
 record: string, 
 /**
@@ -6315,7 +6315,7 @@ changesSinceExport: number,
  */
 setAside?: string | null, 
 /**
- * This device's mark.
+ * This device's id.
  */
 device: string, };
 
@@ -6350,11 +6350,11 @@ crossed: boolean, };
 export type Side = "standard" | "fitted";
 
 /**
- * A consumer with its mark, the same mark on both sides of the bike.
+ * A consumer with its id, the same id on both sides of the bike.
  */
 export type Slot = { 
 /**
- * Mark.
+ * Id.
  */
 id: string, 
 /**
@@ -6425,11 +6425,11 @@ rearBrake: Brake,
  */
 indication: Indication, 
 /**
- * Consumers by their mark.
+ * Consumers by their id.
  */
 consumers: Array<Slot>, 
 /**
- * Fillings by their mark.
+ * Fillings by their id.
  */
 fluids: Array<Filling>, };
 
@@ -6839,7 +6839,7 @@ layer: Layer,
  */
 product?: string | null, 
 /**
- * Mark of its coat, when it is on.
+ * Id of its coat, when it is on.
  */
 coat?: string | null, 
 /**
@@ -8028,7 +8028,7 @@ heldBy: string, };
  */
 export type Supposition = { 
 /**
- * A part, by its mark, that comes later.
+ * A part, by its id, that comes later.
  */
 part?: string | null, 
 /**
@@ -8102,7 +8102,7 @@ count: number, };
  */
 export type SwitchCard = { 
 /**
- * Its mark.
+ * Its id.
  */
 id: string, 
 /**
@@ -8119,7 +8119,7 @@ positions: Array<string>, };
  */
 export type SwitchPosition = { 
 /**
- * Mark of the switch.
+ * Id of the switch.
  */
 switch: string, 
 /**
@@ -8136,7 +8136,7 @@ export type Symptom = {
  */
 kind: SymptomKind, 
 /**
- * Mark of the element it is seen at.
+ * Id of the element it is seen at.
  */
 element: string, 
 /**
@@ -8488,7 +8488,7 @@ working: Working, };
  */
 export type TickStep = { 
 /**
- * Its mark.
+ * Its id.
  */
 id: string, 
 /**
@@ -8559,11 +8559,11 @@ thread?: string | null,
 note?: string | null, };
 
 /**
- * The maker's torque of a joint with its mark.
+ * The maker's torque of a joint with its id.
  */
 export type TighteningCard = { 
 /**
- * Its mark.
+ * Its id.
  */
 id: string, 
 /**
@@ -8576,7 +8576,7 @@ tightening: Tightening, };
  */
 export type ToOrder = { 
 /**
- * Mark of the part.
+ * Id of the part.
  */
 part: string, 
 /**
@@ -8739,7 +8739,7 @@ torqueNm: number, };
  */
 export type Trouble = { "kind": "wiring", 
 /**
- * Mark of the circuit.
+ * Id of the circuit.
  */
 circuit: string, 
 /**
@@ -8747,7 +8747,7 @@ circuit: string,
  */
 reworked: boolean | null, } | { "kind": "table", 
 /**
- * Mark of the table.
+ * Id of the table.
  */
 table: string, };
 
@@ -9162,7 +9162,7 @@ batch: string, };
  */
 export type UndoFaultStep = { 
 /**
- * Mark of the search.
+ * Id of the search.
  */
 search: string, };
 
@@ -9228,7 +9228,7 @@ atMostHours?: number | null, };
  */
 export type WayDrop = { 
 /**
- * Mark of the part.
+ * Id of the part.
  */
 element: string, 
 /**

@@ -13,14 +13,14 @@ pub struct AddJob {
 /// Adds a ready-made job.
 #[wire]
 pub struct AddReadyMade {
-    /// Its mark.
+    /// Its id.
     pub ready_made: String,
 }
 
 /// Changes a job.
 #[wire]
 pub struct ChangeJob {
-    /// Its mark.
+    /// Its id.
     pub id: String,
     /// The job as it shall be.
     pub job: Job,
@@ -29,28 +29,28 @@ pub struct ChangeJob {
 /// Puts a job away.
 #[wire]
 pub struct PutJobAway {
-    /// Its mark.
+    /// Its id.
     pub id: String,
 }
 
 /// Brings a job back.
 #[wire]
 pub struct BringJobBack {
-    /// Its mark.
+    /// Its id.
     pub id: String,
 }
 
 /// Begins a job.
 #[wire]
 pub struct BeginJob {
-    /// Its mark.
+    /// Its id.
     pub id: String,
 }
 
 /// Ticks steps of a job off.
 #[wire]
 pub struct TickStep {
-    /// Its mark.
+    /// Its id.
     pub id: String,
     /// Steps done, from the first.
     pub steps_done: u32,
@@ -59,7 +59,7 @@ pub struct TickStep {
 /// Puts a tool that is not at hand on the list of parts: the job waits for it as for any part.
 #[wire]
 pub struct LackTool {
-    /// The job's mark.
+    /// The job's id.
     pub id: String,
     /// The tool, as the job names it.
     pub tool: String,
@@ -68,13 +68,13 @@ pub struct LackTool {
 /// Finishes a job.
 #[wire]
 pub struct FinishJob {
-    /// Its mark.
+    /// Its id.
     pub id: String,
 }
 
 /// Opens a finished job again.
 #[wire]
 pub struct ReopenJob {
-    /// Its mark.
+    /// Its id.
     pub id: String,
 }

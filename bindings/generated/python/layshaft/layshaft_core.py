@@ -10262,7 +10262,7 @@ class _UniffiFfiConverterOptionalTypeProduct(_UniffiConverterRustBuffer):
 @dataclass
 class CureAsk:
     """
-    What to work out: a coat of the bike by its mark, or a product to try.
+    What to work out: a coat of the bike by its id, or a product to try.
 """
     def __init__(self, *, coat:typing.Optional[str] = None, product:typing.Optional[Product] = None, celsius:typing.Optional[float] = None, humidity:typing.Optional[float] = None, surface_celsius:typing.Optional[float] = None):
         self.coat = coat
@@ -12182,7 +12182,7 @@ class Component:
             self.engine = engine
             
             """
-        Mark of the switch that stands for the engine.
+        Id of the switch that stands for the engine.
 """
         
             self.output = output
@@ -12306,7 +12306,7 @@ class Component:
             self.switch = switch
             
             """
-        Mark of its switch.
+        Id of its switch.
 """
         
             self.closed_in = closed_in
@@ -12626,7 +12626,7 @@ class Component:
             self.coil = coil
             
             """
-        Mark of the coil's element.
+        Id of the coil's element.
 """
         
             self.made_when_pulled = made_when_pulled
@@ -12672,7 +12672,7 @@ class Component:
             self.beat = beat
             
             """
-        Mark of the switch that stands for its beat.
+        Id of the switch that stands for its beat.
 """
         
             self.lit = lit
@@ -12820,7 +12820,7 @@ class Component:
             self.crank = crank
             
             """
-        Mark of the switch that stands for the crankshaft.
+        Id of the switch that stands for the crankshaft.
 """
         
             self.turns = turns
@@ -14919,7 +14919,7 @@ class Fault:
             self.element = element
             
             """
-        Mark of the element.
+        Id of the element.
 """
         
             pass
@@ -14949,7 +14949,7 @@ class Fault:
             self.element = element
             
             """
-        Mark of the element.
+        Id of the element.
 """
         
             self.ohms = ohms
@@ -15017,13 +15017,13 @@ class Fault:
             self.one = one
             
             """
-        Mark of the one contact.
+        Id of the one contact.
 """
         
             self.other = other
             
             """
-        Mark of the other.
+        Id of the other.
 """
         
             pass
@@ -15055,7 +15055,7 @@ class Fault:
             self.element = element
             
             """
-        Mark of the element.
+        Id of the element.
 """
         
             pass
@@ -15085,7 +15085,7 @@ class Fault:
             self.element = element
             
             """
-        Mark of the lamp.
+        Id of the lamp.
 """
         
             self.watts = watts
@@ -15123,7 +15123,7 @@ class Fault:
             self.element = element
             
             """
-        Mark of the element.
+        Id of the element.
 """
         
             pass
@@ -15153,7 +15153,7 @@ class Fault:
             self.element = element
             
             """
-        Mark of the contact.
+        Id of the contact.
 """
         
             pass
@@ -15183,7 +15183,7 @@ class Fault:
             self.element = element
             
             """
-        Mark of the contact.
+        Id of the contact.
 """
         
             pass
@@ -15213,7 +15213,7 @@ class Fault:
             self.element = element
             
             """
-        Mark of the battery.
+        Id of the battery.
 """
         
             self.emf_volts = emf_volts
@@ -15504,7 +15504,7 @@ class Trouble:
             self.circuit = circuit
             
             """
-        Mark of the circuit.
+        Id of the circuit.
 """
         
             self.reworked = reworked
@@ -15542,7 +15542,7 @@ class Trouble:
             self.table = table
             
             """
-        Mark of the table.
+        Id of the table.
 """
         
             pass
@@ -15671,13 +15671,13 @@ class Evidence:
             self.check = check
             
             """
-        Mark of the check.
+        Id of the check.
 """
         
             self.outcome = outcome
             
             """
-        Mark of the outcome.
+        Id of the outcome.
 """
         
             pass
@@ -15709,7 +15709,7 @@ class Evidence:
             self.check = check
             
             """
-        Mark of the check.
+        Id of the check.
 """
         
             self.volts = volts
@@ -17433,7 +17433,7 @@ class _UniffiFfiConverterTypeFluid(_UniffiConverterRustBuffer):
 @dataclass
 class Filling:
     """
-    A filling with its mark, the same mark on both sides of the bike.
+    A filling with its id, the same id on both sides of the bike.
 """
     def __init__(self, *, id:str, fluid:Fluid):
         self.id = id
@@ -20399,9 +20399,9 @@ class Holder:
     """
     A job or a parcel that holds the date in a share of the runs.
 """
-    def __init__(self, *, kind:HolderKind, mark:str, title:str, share:float):
+    def __init__(self, *, kind:HolderKind, id:str, title:str, share:float):
         self.kind = kind
-        self.mark = mark
+        self.id = id
         self.title = title
         self.share = share
         
@@ -20409,11 +20409,11 @@ class Holder:
 
     
     def __str__(self):
-        return "Holder(kind={}, mark={}, title={}, share={})".format(self.kind, self.mark, self.title, self.share)
+        return "Holder(kind={}, id={}, title={}, share={})".format(self.kind, self.id, self.title, self.share)
     def __eq__(self, other):
         if self.kind != other.kind:
             return False
-        if self.mark != other.mark:
+        if self.id != other.id:
             return False
         if self.title != other.title:
             return False
@@ -20426,7 +20426,7 @@ class _UniffiFfiConverterTypeHolder(_UniffiConverterRustBuffer):
     def read(buf):
         return Holder(
             kind=_UniffiFfiConverterTypeHolderKind.read(buf),
-            mark=_UniffiFfiConverterString.read(buf),
+            id=_UniffiFfiConverterString.read(buf),
             title=_UniffiFfiConverterString.read(buf),
             share=_UniffiFfiConverterFloat64.read(buf),
         )
@@ -20434,14 +20434,14 @@ class _UniffiFfiConverterTypeHolder(_UniffiConverterRustBuffer):
     @staticmethod
     def check_lower(value):
         _UniffiFfiConverterTypeHolderKind.check_lower(value.kind)
-        _UniffiFfiConverterString.check_lower(value.mark)
+        _UniffiFfiConverterString.check_lower(value.id)
         _UniffiFfiConverterString.check_lower(value.title)
         _UniffiFfiConverterFloat64.check_lower(value.share)
 
     @staticmethod
     def write(value, buf):
         _UniffiFfiConverterTypeHolderKind.write(value.kind, buf)
-        _UniffiFfiConverterString.write(value.mark, buf)
+        _UniffiFfiConverterString.write(value.id, buf)
         _UniffiFfiConverterString.write(value.title, buf)
         _UniffiFfiConverterFloat64.write(value.share, buf)
 
@@ -20899,7 +20899,7 @@ class Measure:
             self.quantity = quantity
             
             """
-        Mark of the quantity in `derive()`.
+        Id of the quantity in `derive()`.
 """
         
             self.unit = unit
@@ -23028,7 +23028,7 @@ class _UniffiFfiConverterTypeLampsAsk(_UniffiConverterRustBuffer):
 @dataclass
 class Slot:
     """
-    A consumer with its mark, the same mark on both sides of the bike.
+    A consumer with its id, the same id on both sides of the bike.
 """
     def __init__(self, *, id:str, consumer:Consumer):
         self.id = id
@@ -26113,7 +26113,7 @@ class _UniffiFfiConverterOptionalTypeProcess(_UniffiConverterRustBuffer):
 @dataclass
 class ProcessAsk:
     """
-    A process of the bike by its mark, or a plan to try.
+    A process of the bike by its id, or a plan to try.
 """
     def __init__(self, *, process:typing.Optional[str] = None, plan:typing.Optional[Process] = None):
         self.process = process
@@ -27316,7 +27316,7 @@ class Proposal:
             self.id = id
             
             """
-        Mark.
+        Id.
 """
         
             self.consumer = consumer

@@ -5522,7 +5522,7 @@ class _UniffiFfiConverterTypeBareAsk(_UniffiConverterRustBuffer):
 
 
 @dataclass
-class MarkAsk:
+class IdAsk:
     """
     Asks about one record.
 """
@@ -5533,16 +5533,16 @@ class MarkAsk:
 
     
     def __str__(self):
-        return "MarkAsk(id={})".format(self.id)
+        return "IdAsk(id={})".format(self.id)
     def __eq__(self, other):
         if self.id != other.id:
             return False
         return True
 
-class _UniffiFfiConverterTypeMarkAsk(_UniffiConverterRustBuffer):
+class _UniffiFfiConverterTypeIdAsk(_UniffiConverterRustBuffer):
     @staticmethod
     def read(buf):
-        return MarkAsk(
+        return IdAsk(
             id=_UniffiFfiConverterString.read(buf),
         )
 
@@ -6807,7 +6807,7 @@ class _UniffiFfiConverterTypeQuery(_UniffiConverterRustBuffer):
             )
         if variant == 6:
             return Query.JOB(
-                _UniffiFfiConverterTypeMarkAsk.read(buf),
+                _UniffiFfiConverterTypeIdAsk.read(buf),
             )
         if variant == 7:
             return Query.READY_MADE(
@@ -6907,7 +6907,7 @@ class _UniffiFfiConverterTypeQuery(_UniffiConverterRustBuffer):
             )
         if variant == 31:
             return Query.PHOTO(
-                _UniffiFfiConverterTypeMarkAsk.read(buf),
+                _UniffiFfiConverterTypeIdAsk.read(buf),
             )
         if variant == 32:
             return Query.RECKON(
@@ -6937,7 +6937,7 @@ class _UniffiFfiConverterTypeQuery(_UniffiConverterRustBuffer):
             layshaft_core._UniffiFfiConverterTypePlanAsk.check_lower(value._values[0])
             return
         if value.is_JOB():
-            _UniffiFfiConverterTypeMarkAsk.check_lower(value._values[0])
+            _UniffiFfiConverterTypeIdAsk.check_lower(value._values[0])
             return
         if value.is_READY_MADE():
             _UniffiFfiConverterTypeBareAsk.check_lower(value._values[0])
@@ -7012,7 +7012,7 @@ class _UniffiFfiConverterTypeQuery(_UniffiConverterRustBuffer):
             _UniffiFfiConverterTypeHistoryAsk.check_lower(value._values[0])
             return
         if value.is_PHOTO():
-            _UniffiFfiConverterTypeMarkAsk.check_lower(value._values[0])
+            _UniffiFfiConverterTypeIdAsk.check_lower(value._values[0])
             return
         if value.is_RECKON():
             _UniffiFfiConverterTypeReckonAsk.check_lower(value._values[0])
@@ -7041,7 +7041,7 @@ class _UniffiFfiConverterTypeQuery(_UniffiConverterRustBuffer):
             layshaft_core._UniffiFfiConverterTypePlanAsk.write(value._values[0], buf)
         if value.is_JOB():
             buf.write_i32(6)
-            _UniffiFfiConverterTypeMarkAsk.write(value._values[0], buf)
+            _UniffiFfiConverterTypeIdAsk.write(value._values[0], buf)
         if value.is_READY_MADE():
             buf.write_i32(7)
             _UniffiFfiConverterTypeBareAsk.write(value._values[0], buf)
@@ -7116,7 +7116,7 @@ class _UniffiFfiConverterTypeQuery(_UniffiConverterRustBuffer):
             _UniffiFfiConverterTypeHistoryAsk.write(value._values[0], buf)
         if value.is_PHOTO():
             buf.write_i32(31)
-            _UniffiFfiConverterTypeMarkAsk.write(value._values[0], buf)
+            _UniffiFfiConverterTypeIdAsk.write(value._values[0], buf)
         if value.is_RECKON():
             buf.write_i32(32)
             _UniffiFfiConverterTypeReckonAsk.write(value._values[0], buf)
@@ -7239,7 +7239,7 @@ class _UniffiFfiConverterTypeBikeCard(_UniffiConverterRustBuffer):
 @dataclass
 class PartCard:
     """
-    A part with its mark.
+    A part with its id.
 """
     def __init__(self, *, id:str, part:layshaft_core.Part):
         self.id = id
@@ -7301,7 +7301,7 @@ class _UniffiFfiConverterSequenceTypePartCard(_UniffiConverterRustBuffer):
 @dataclass
 class TighteningCard:
     """
-    The maker's torque of a joint with its mark.
+    The maker's torque of a joint with its id.
 """
     def __init__(self, *, id:str, tightening:layshaft_core.Tightening):
         self.id = id
@@ -7427,7 +7427,7 @@ class _UniffiFfiConverterSequenceTypeSpend(_UniffiConverterRustBuffer):
 @dataclass
 class CoatCard:
     """
-    A coat with its mark.
+    A coat with its id.
 """
     def __init__(self, *, id:str, coat:layshaft_core.Coat):
         self.id = id
@@ -7489,7 +7489,7 @@ class _UniffiFfiConverterSequenceTypeCoatCard(_UniffiConverterRustBuffer):
 @dataclass
 class ReadingCard:
     """
-    A reading with its mark.
+    A reading with its id.
 """
     def __init__(self, *, id:str, reading:layshaft_core.Reading):
         self.id = id
@@ -7553,7 +7553,7 @@ class _UniffiFfiConverterSequenceTypeReadingCard(_UniffiConverterRustBuffer):
 @dataclass
 class PhotoCard:
     """
-    A photo with its mark, without its bytes.
+    A photo with its id, without its bytes.
 """
     def __init__(self, *, id:str, photo:layshaft_core.Photo):
         self.id = id
@@ -7642,7 +7642,7 @@ class _UniffiFfiConverterOptionalTypeClimate(_UniffiConverterRustBuffer):
 @dataclass
 class Kept:
     """
-    A record with its mark.
+    A record with its id.
 """
     def __init__(self, *, record_kind:str, record:str, field:str, holds:str, lost:str, stamp:str):
         self.record_kind = record_kind
@@ -8269,7 +8269,7 @@ class _UniffiFfiConverterTypeJobSheet(_UniffiConverterRustBuffer):
 @dataclass
 class NotTaken:
     """
-    A fact of a bundle whose stamp stands for another value here: two devices work under one mark, as a copied database
+    A fact of a bundle whose stamp stands for another value here: two devices work under one id, as a copied database
     does. The value that was here stays, and this one is nowhere but in the bundle.
 """
     def __init__(self, *, bike:str, record_kind:str, record:str, field:str, here:str, came:str, stamp:str):
@@ -9079,7 +9079,7 @@ __all__ = [
     "ReceiveBundle",
     "ActCall",
     "BareAsk",
-    "MarkAsk",
+    "IdAsk",
     "HistoryAsk",
     "ReckonAsk",
     "AskCall",

@@ -596,7 +596,7 @@ def _uniffi_check_api_checksums(lib):
         raise InternalError("UniFFI API checksum mismatch: try cleaning and rebuilding your project")
     if lib.uniffi_layshaft_uniffi_checksum_method_bench_inspection() != 62367:
         raise InternalError("UniFFI API checksum mismatch: try cleaning and rebuilding your project")
-    if lib.uniffi_layshaft_uniffi_checksum_method_bench_job() != 38510:
+    if lib.uniffi_layshaft_uniffi_checksum_method_bench_job() != 7569:
         raise InternalError("UniFFI API checksum mismatch: try cleaning and rebuilding your project")
     if lib.uniffi_layshaft_uniffi_checksum_method_bench_lack_tool() != 29393:
         raise InternalError("UniFFI API checksum mismatch: try cleaning and rebuilding your project")
@@ -618,7 +618,7 @@ def _uniffi_check_api_checksums(lib):
         raise InternalError("UniFFI API checksum mismatch: try cleaning and rebuilding your project")
     if lib.uniffi_layshaft_uniffi_checksum_method_bench_open_bike() != 45597:
         raise InternalError("UniFFI API checksum mismatch: try cleaning and rebuilding your project")
-    if lib.uniffi_layshaft_uniffi_checksum_method_bench_photo() != 53270:
+    if lib.uniffi_layshaft_uniffi_checksum_method_bench_photo() != 36417:
         raise InternalError("UniFFI API checksum mismatch: try cleaning and rebuilding your project")
     if lib.uniffi_layshaft_uniffi_checksum_method_bench_plan() != 40101:
         raise InternalError("UniFFI API checksum mismatch: try cleaning and rebuilding your project")
@@ -2163,7 +2163,7 @@ class BenchProtocol(typing.Protocol):
         The walk-through and its summary.
 """
         raise NotImplementedError
-    def job(self, ask: layshaft_door.MarkAsk,moment: typing.Union[object, typing.Optional[layshaft_core.Moment]] = _DEFAULT) -> layshaft_door.JobSheet:
+    def job(self, ask: layshaft_door.IdAsk,moment: typing.Union[object, typing.Optional[layshaft_core.Moment]] = _DEFAULT) -> layshaft_door.JobSheet:
         """
         One job at the bench.
 """
@@ -2218,7 +2218,7 @@ class BenchProtocol(typing.Protocol):
         Opens a bike of the shelf.
 """
         raise NotImplementedError
-    def photo(self, ask: layshaft_door.MarkAsk,moment: typing.Union[object, typing.Optional[layshaft_core.Moment]] = _DEFAULT) -> layshaft_door.PhotoSheet:
+    def photo(self, ask: layshaft_door.IdAsk,moment: typing.Union[object, typing.Optional[layshaft_core.Moment]] = _DEFAULT) -> layshaft_door.PhotoSheet:
         """
         A photo with its bytes.
 """
@@ -3299,19 +3299,19 @@ class Bench(BenchProtocol):
             *_uniffi_lowered_args,
         )
         return _uniffi_lift_return(_uniffi_ffi_result)
-    def job(self, ask: layshaft_door.MarkAsk,moment: typing.Union[object, typing.Optional[layshaft_core.Moment]] = _DEFAULT) -> layshaft_door.JobSheet:
+    def job(self, ask: layshaft_door.IdAsk,moment: typing.Union[object, typing.Optional[layshaft_core.Moment]] = _DEFAULT) -> layshaft_door.JobSheet:
         """
         One job at the bench.
 """
         
-        layshaft_door._UniffiFfiConverterTypeMarkAsk.check_lower(ask)
+        layshaft_door._UniffiFfiConverterTypeIdAsk.check_lower(ask)
 
         if moment is _DEFAULT:
             moment = None
         _UniffiFfiConverterOptionalTypeMoment.check_lower(moment)
         _uniffi_lowered_args = (
             self._uniffi_clone_handle(),
-            layshaft_door._UniffiFfiConverterTypeMarkAsk.lower(ask),
+            layshaft_door._UniffiFfiConverterTypeIdAsk.lower(ask),
             _UniffiFfiConverterOptionalTypeMoment.lower(moment),
         )
         _uniffi_lift_return = layshaft_door._UniffiFfiConverterTypeJobSheet.lift
@@ -3552,19 +3552,19 @@ class Bench(BenchProtocol):
             *_uniffi_lowered_args,
         )
         return _uniffi_lift_return(_uniffi_ffi_result)
-    def photo(self, ask: layshaft_door.MarkAsk,moment: typing.Union[object, typing.Optional[layshaft_core.Moment]] = _DEFAULT) -> layshaft_door.PhotoSheet:
+    def photo(self, ask: layshaft_door.IdAsk,moment: typing.Union[object, typing.Optional[layshaft_core.Moment]] = _DEFAULT) -> layshaft_door.PhotoSheet:
         """
         A photo with its bytes.
 """
         
-        layshaft_door._UniffiFfiConverterTypeMarkAsk.check_lower(ask)
+        layshaft_door._UniffiFfiConverterTypeIdAsk.check_lower(ask)
 
         if moment is _DEFAULT:
             moment = None
         _UniffiFfiConverterOptionalTypeMoment.check_lower(moment)
         _uniffi_lowered_args = (
             self._uniffi_clone_handle(),
-            layshaft_door._UniffiFfiConverterTypeMarkAsk.lower(ask),
+            layshaft_door._UniffiFfiConverterTypeIdAsk.lower(ask),
             _UniffiFfiConverterOptionalTypeMoment.lower(moment),
         )
         _uniffi_lift_return = layshaft_door._UniffiFfiConverterTypePhotoSheet.lift

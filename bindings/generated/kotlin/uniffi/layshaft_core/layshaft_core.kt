@@ -1245,7 +1245,7 @@ public object FfiConverterTypeAlarmsSheet: FfiConverterRustBuffer<AlarmsSheet> {
  */
 data class AnsweredCheck (
     /**
-     * Mark of the check.
+     * Id of the check.
      */
     var `check`: kotlin.String
     , 
@@ -1371,7 +1371,7 @@ public object FfiConverterTypeBalance: FfiConverterRustBuffer<Balance> {
  */
 data class Belief (
     /**
-     * Mark of the suspect.
+     * Id of the suspect.
      */
     var `suspect`: kotlin.String
     , 
@@ -3062,7 +3062,7 @@ public object FfiConverterTypeChargingSheet: FfiConverterRustBuffer<ChargingShee
  */
 data class Check (
     /**
-     * Its mark.
+     * Its id.
      */
     var `id`: kotlin.String
     , 
@@ -3097,7 +3097,7 @@ data class Check (
     var `dangerMinutes`: kotlin.Double
     , 
     /**
-     * Marks of the covers that must be off.
+     * Ids of the covers that must be off.
      */
     var `covers`: List<kotlin.String> = listOf() 
     , 
@@ -3189,7 +3189,7 @@ public object FfiConverterTypeCheck: FfiConverterRustBuffer<Check> {
  */
 data class CheckOutcome (
     /**
-     * Its mark.
+     * Its id.
      */
     var `id`: kotlin.String
     , 
@@ -3236,7 +3236,7 @@ public object FfiConverterTypeCheckOutcome: FfiConverterRustBuffer<CheckOutcome>
  */
 data class CircuitCard (
     /**
-     * Its mark.
+     * Its id.
      */
     var `circuit`: kotlin.String
     , 
@@ -3361,7 +3361,7 @@ data class Coat (
     var `appliedMs`: kotlin.Long
     , 
     /**
-     * Job that put it on, by its mark.
+     * Job that put it on, by its id.
      */
     var `job`: kotlin.String? = null 
     , 
@@ -3376,7 +3376,7 @@ data class Coat (
     var `stays`: List<Stay> = listOf() 
     , 
     /**
-     * The process that it belongs to, by its mark.
+     * The process that it belongs to, by its id.
      */
     var `process`: kotlin.String? = null 
     , 
@@ -3750,7 +3750,7 @@ public object FfiConverterTypeCorrector: FfiConverterRustBuffer<Corrector> {
  */
 data class Cover (
     /**
-     * Its mark.
+     * Its id.
      */
     var `id`: kotlin.String
     , 
@@ -4070,7 +4070,7 @@ public object FfiConverterTypeCruise: FfiConverterRustBuffer<Cruise> {
 
 
 /**
- * What to work out: a coat of the bike by its mark, or a product to try.
+ * What to work out: a coat of the bike by its id, or a product to try.
  */
 data class CureAsk (
     /**
@@ -4200,7 +4200,7 @@ public object FfiConverterTypeCurePoint: FfiConverterRustBuffer<CurePoint> {
  */
 data class CureSheet (
     /**
-     * Mark of the coat, when it is one of the bike.
+     * Id of the coat, when it is one of the bike.
      */
     var `coat`: kotlin.String? = null 
     , 
@@ -4285,7 +4285,7 @@ data class CureSheet (
     var `onHold`: List<OnHold> = listOf() 
     , 
     /**
-     * The process that it belongs to, by its mark.
+     * The process that it belongs to, by its id.
      */
     var `process`: kotlin.String? = null 
     , 
@@ -4712,7 +4712,7 @@ data class Diagram (
     var `lines`: List<DiagramLine> = listOf() 
     , 
     /**
-     * Marks of parts that hang on nothing that leads to the battery.
+     * Ids of parts that hang on nothing that leads to the battery.
      */
     var `floating`: List<kotlin.String> = listOf() 
     
@@ -4769,7 +4769,7 @@ public object FfiConverterTypeDiagram: FfiConverterRustBuffer<Diagram> {
  */
 data class DiagramBox (
     /**
-     * Mark of its element.
+     * Id of its element.
      */
     var `element`: kotlin.String
     , 
@@ -4932,7 +4932,7 @@ data class DiagramLine (
     var `kind`: LineKind
     , 
     /**
-     * Marks of the wires, joints and straps that it stands for.
+     * Ids of the wires, joints and straps that it stands for.
      */
     var `elements`: List<kotlin.String> = listOf() 
     , 
@@ -5405,7 +5405,7 @@ data class Due (
     var `recordKind`: kotlin.String
     , 
     /**
-     * The record's mark.
+     * The record's id.
      */
     var `record`: kotlin.String
     
@@ -5459,7 +5459,7 @@ public object FfiConverterTypeDue: FfiConverterRustBuffer<Due> {
  */
 data class Element (
     /**
-     * Its mark.
+     * Its id.
      */
     var `id`: kotlin.String
     , 
@@ -6069,7 +6069,7 @@ public object FfiConverterTypeFastenerSheet: FfiConverterRustBuffer<FastenerShee
  */
 data class FaultAsk (
     /**
-     * Its mark.
+     * Its id.
      */
     var `search`: kotlin.String? = null 
     
@@ -6236,7 +6236,7 @@ data class FaultSheet (
     var `searches`: List<SearchCard> = listOf() 
     , 
     /**
-     * Mark of the one that is shown.
+     * Id of the one that is shown.
      */
     var `search`: kotlin.String? = null 
     , 
@@ -6655,11 +6655,11 @@ public object FfiConverterTypeFillSheet: FfiConverterRustBuffer<FillSheet> {
 
 
 /**
- * A filling with its mark, the same mark on both sides of the bike.
+ * A filling with its id, the same id on both sides of the bike.
  */
 data class Filling (
     /**
-     * Mark.
+     * Id.
      */
     var `id`: kotlin.String
     , 
@@ -6918,7 +6918,7 @@ public object FfiConverterTypeFlashCount: FfiConverterRustBuffer<FlashCount> {
  */
 data class Flow (
     /**
-     * Mark of the element.
+     * Id of the element.
      */
     var `element`: kotlin.String
     , 
@@ -7802,7 +7802,7 @@ public object FfiConverterTypeHarness: FfiConverterRustBuffer<Harness> {
  */
 data class HarnessAsk (
     /**
-     * Mark of the circuit; left out: the whole machine.
+     * Id of the circuit; left out: the whole machine.
      */
     var `circuit`: kotlin.String? = null 
     , 
@@ -7862,7 +7862,7 @@ data class HarnessSheet (
     var `circuits`: List<CircuitCard> = listOf() 
     , 
     /**
-     * Mark of this one.
+     * Id of this one.
      */
     var `circuit`: kotlin.String
     , 
@@ -7997,9 +7997,9 @@ data class Holder (
     var `kind`: HolderKind
     , 
     /**
-     * Mark of the job, or of the part.
+     * Id of the job, or of the part.
      */
-    var `mark`: kotlin.String
+    var `id`: kotlin.String
     , 
     /**
      * What it is.
@@ -8035,14 +8035,14 @@ public object FfiConverterTypeHolder: FfiConverterRustBuffer<Holder> {
 
     override fun allocationSize(value: Holder) = (
             FfiConverterTypeHolderKind.allocationSize(value.`kind`) +
-            FfiConverterString.allocationSize(value.`mark`) +
+            FfiConverterString.allocationSize(value.`id`) +
             FfiConverterString.allocationSize(value.`title`) +
             FfiConverterDouble.allocationSize(value.`share`)
     )
 
     override fun write(value: Holder, buf: ByteBuffer) {
             FfiConverterTypeHolderKind.write(value.`kind`, buf)
-            FfiConverterString.write(value.`mark`, buf)
+            FfiConverterString.write(value.`id`, buf)
             FfiConverterString.write(value.`title`, buf)
             FfiConverterDouble.write(value.`share`, buf)
     }
@@ -8451,7 +8451,7 @@ public object FfiConverterTypeIndicators: FfiConverterRustBuffer<Indicators> {
  */
 data class InspectionAsk (
     /**
-     * Mark of the pack; left out: the bike's own, else the first.
+     * Id of the pack; left out: the bike's own, else the first.
      */
     var `pack`: kotlin.String? = null 
     
@@ -8569,7 +8569,7 @@ public object FfiConverterTypeInspectionSheet: FfiConverterRustBuffer<Inspection
  */
 data class Item (
     /**
-     * Mark within the pack.
+     * Id within the pack.
      */
     var `id`: kotlin.String
     , 
@@ -8752,12 +8752,12 @@ public object FfiConverterTypeItemAnswer: FfiConverterRustBuffer<ItemAnswer> {
  */
 data class ItemShift (
     /**
-     * Mark of the pack.
+     * Id of the pack.
      */
     var `pack`: kotlin.String
     , 
     /**
-     * Mark of the item.
+     * Id of the item.
      */
     var `item`: kotlin.String
     , 
@@ -8948,12 +8948,12 @@ data class Job (
     var `stepsDone`: kotlin.UInt
     , 
     /**
-     * Jobs, by their marks, that must be done (with their wait over) before.
+     * Jobs, by their ids, that must be done (with their wait over) before.
      */
     var `after`: List<kotlin.String> = listOf() 
     , 
     /**
-     * Parts, by their marks, that must be here before.
+     * Parts, by their ids, that must be here before.
      */
     var `parts`: List<kotlin.String> = listOf() 
     , 
@@ -8968,7 +8968,7 @@ data class Job (
     var `doneMs`: kotlin.Long? = null 
     , 
     /**
-     * Place in the list, smaller first; ties go by mark.
+     * Place in the list, smaller first; ties go by id.
      */
     var `rank`: kotlin.Double
     , 
@@ -8998,7 +8998,7 @@ data class Job (
     var `helper`: kotlin.Boolean? = null 
     , 
     /**
-     * The ready-made job, by its mark, that it was made from: it names tools and supplies.
+     * The ready-made job, by its id, that it was made from: it names tools and supplies.
      */
     var `readyMade`: kotlin.String? = null 
     , 
@@ -9346,7 +9346,7 @@ public object FfiConverterTypeLampColumn: FfiConverterRustBuffer<LampColumn> {
  */
 data class LampSheet (
     /**
-     * Mark of the consumer.
+     * Id of the consumer.
      */
     var `place`: kotlin.String
     , 
@@ -9481,7 +9481,7 @@ public object FfiConverterTypeLampSheet: FfiConverterRustBuffer<LampSheet> {
  */
 data class LampState (
     /**
-     * Mark of the element.
+     * Id of the element.
      */
     var `element`: kotlin.String
     , 
@@ -9544,7 +9544,7 @@ public object FfiConverterTypeLampState: FfiConverterRustBuffer<LampState> {
  */
 data class LampsAsk (
     /**
-     * Mark of the consumer; left out: the indicators.
+     * Id of the consumer; left out: the indicators.
      */
     var `place`: kotlin.String? = null 
     , 
@@ -9662,7 +9662,7 @@ public object FfiConverterTypeLimit: FfiConverterRustBuffer<Limit> {
  */
 data class LoadAsk (
     /**
-     * Consumers to try in place of (or beside) the fitted ones, by their marks.
+     * Consumers to try in place of (or beside) the fitted ones, by their ids.
      */
     var `proposed`: List<Slot> = listOf() 
     , 
@@ -9922,7 +9922,7 @@ public object FfiConverterTypeMakerTorque: FfiConverterRustBuffer<MakerTorque> {
  */
 data class Meaning (
     /**
-     * Mark of the outcome.
+     * Id of the outcome.
      */
     var `outcome`: kotlin.String
     , 
@@ -10323,7 +10323,7 @@ public object FfiConverterTypeMoment: FfiConverterRustBuffer<Moment> {
  */
 data class NextCheck (
     /**
-     * Mark of the check.
+     * Id of the check.
      */
     var `check`: kotlin.String
     , 
@@ -10378,7 +10378,7 @@ public object FfiConverterTypeNextCheck: FfiConverterRustBuffer<NextCheck> {
  */
 data class NextJob (
     /**
-     * Mark of the job.
+     * Id of the job.
      */
     var `job`: kotlin.String
     , 
@@ -10512,7 +10512,7 @@ public object FfiConverterTypeNodeVolts: FfiConverterRustBuffer<NodeVolts> {
  */
 data class NotThere (
     /**
-     * Mark of the element.
+     * Id of the element.
      */
     var `element`: kotlin.String
     , 
@@ -11095,7 +11095,7 @@ public object FfiConverterTypeOutputPoint: FfiConverterRustBuffer<OutputPoint> {
  */
 data class Overload (
     /**
-     * Mark of the wire.
+     * Id of the wire.
      */
     var `element`: kotlin.String
     , 
@@ -11150,7 +11150,7 @@ public object FfiConverterTypeOverload: FfiConverterRustBuffer<Overload> {
  */
 data class Pack (
     /**
-     * Mark: `gb`.
+     * Id: `gb`.
      */
     var `id`: kotlin.String
     , 
@@ -11221,7 +11221,7 @@ public object FfiConverterTypePack: FfiConverterRustBuffer<Pack> {
  */
 data class PackCard (
     /**
-     * Mark.
+     * Id.
      */
     var `id`: kotlin.String
     , 
@@ -11458,7 +11458,7 @@ public object FfiConverterTypePart: FfiConverterRustBuffer<Part> {
  */
 data class PartDue (
     /**
-     * Mark.
+     * Id.
      */
     var `id`: kotlin.String
     , 
@@ -11510,7 +11510,7 @@ data class Photo (
     var `ofKind`: kotlin.String
     , 
     /**
-     * Mark of that record.
+     * Id of that record.
      */
     var `of`: kotlin.String
     , 
@@ -11773,7 +11773,7 @@ public object FfiConverterTypePlanAsk: FfiConverterRustBuffer<PlanAsk> {
  */
 data class PlanRow (
     /**
-     * Mark of the job.
+     * Id of the job.
      */
     var `job`: kotlin.String
     , 
@@ -11839,7 +11839,7 @@ data class PlanRow (
     var `blockedBy`: List<kotlin.String> = listOf() 
     , 
     /**
-     * Marks of the jobs that it must follow.
+     * Ids of the jobs that it must follow.
      */
     var `after`: List<kotlin.String> = listOf() 
     
@@ -12183,7 +12183,7 @@ data class Probe (
     var `point`: kotlin.String
     , 
     /**
-     * Marks of the covers that must be off to reach it.
+     * Ids of the covers that must be off to reach it.
      */
     var `covers`: List<kotlin.String> = listOf() 
     , 
@@ -12251,7 +12251,7 @@ data class Process (
     var `part`: PaintedPart
     , 
     /**
-     * The job that it belongs to, by its mark.
+     * The job that it belongs to, by its id.
      */
     var `job`: kotlin.String? = null 
     , 
@@ -12332,7 +12332,7 @@ public object FfiConverterTypeProcess: FfiConverterRustBuffer<Process> {
 
 
 /**
- * A process of the bike by its mark, or a plan to try.
+ * A process of the bike by its id, or a plan to try.
  */
 data class ProcessAsk (
     /**
@@ -12383,7 +12383,7 @@ public object FfiConverterTypeProcessAsk: FfiConverterRustBuffer<ProcessAsk> {
  */
 data class ProcessSheet (
     /**
-     * Its mark, when it is one of the bike.
+     * Its id, when it is one of the bike.
      */
     var `id`: kotlin.String? = null 
     , 
@@ -12813,7 +12813,7 @@ public object FfiConverterTypeProduct: FfiConverterRustBuffer<Product> {
  */
 data class Quantity (
     /**
-     * Stable mark, dotted: `speed.gear5.at-limit`.
+     * Stable id, dotted: `speed.gear5.at-limit`.
      */
     var `id`: kotlin.String
     , 
@@ -12900,7 +12900,7 @@ public object FfiConverterTypeQuantity: FfiConverterRustBuffer<Quantity> {
  */
 data class Question (
     /**
-     * Mark of the check.
+     * Id of the check.
      */
     var `check`: kotlin.String
     , 
@@ -13098,7 +13098,7 @@ public object FfiConverterTypeReadiness: FfiConverterRustBuffer<Readiness> {
  */
 data class Reading (
     /**
-     * What was measured, as a dotted mark: `tyre.rear.tread`.
+     * What was measured, as a dotted id: `tyre.rear.tread`.
      */
     var `what`: kotlin.String
     , 
@@ -13177,7 +13177,7 @@ public object FfiConverterTypeReading: FfiConverterRustBuffer<Reading> {
  */
 data class ReadyMade (
     /**
-     * Mark.
+     * Id.
      */
     var `id`: kotlin.String
     , 
@@ -13197,7 +13197,7 @@ data class ReadyMade (
     var `supplies`: List<kotlin.String> = listOf() 
     , 
     /**
-     * Ready-made jobs, by their marks, that come before this one where the bike has them too.
+     * Ready-made jobs, by their ids, that come before this one where the bike has them too.
      */
     var `follows`: List<kotlin.String> = listOf() 
     , 
@@ -13626,7 +13626,7 @@ public object FfiConverterTypeScrewStrength: FfiConverterRustBuffer<ScrewStrengt
  */
 data class SearchCard (
     /**
-     * Its mark.
+     * Its id.
      */
     var `search`: kotlin.String
     , 
@@ -13985,11 +13985,11 @@ public object FfiConverterTypeShift: FfiConverterRustBuffer<Shift> {
 
 
 /**
- * A consumer with its mark, the same mark on both sides of the bike.
+ * A consumer with its id, the same id on both sides of the bike.
  */
 data class Slot (
     /**
-     * Mark.
+     * Id.
      */
     var `id`: kotlin.String
     , 
@@ -14173,12 +14173,12 @@ data class Spec (
     var `indication`: Indication
     , 
     /**
-     * Consumers by their mark.
+     * Consumers by their id.
      */
     var `consumers`: List<Slot> = listOf() 
     , 
     /**
-     * Fillings by their mark.
+     * Fillings by their id.
      */
     var `fluids`: List<Filling> = listOf() 
     
@@ -15039,7 +15039,7 @@ data class StepSheet (
     var `product`: kotlin.String? = null 
     , 
     /**
-     * Mark of its coat, when it is on.
+     * Id of its coat, when it is on.
      */
     var `coat`: kotlin.String? = null 
     , 
@@ -15500,7 +15500,7 @@ public object FfiConverterTypeSupposed: FfiConverterRustBuffer<Supposed> {
  */
 data class Supposition (
     /**
-     * A part, by its mark, that comes later.
+     * A part, by its id, that comes later.
      */
     var `part`: kotlin.String? = null 
     , 
@@ -15579,7 +15579,7 @@ public object FfiConverterTypeSupposition: FfiConverterRustBuffer<Supposition> {
  */
 data class Suspect (
     /**
-     * Its mark.
+     * Its id.
      */
     var `id`: kotlin.String
     , 
@@ -15650,7 +15650,7 @@ public object FfiConverterTypeSuspect: FfiConverterRustBuffer<Suspect> {
  */
 data class SwitchCard (
     /**
-     * Its mark.
+     * Its id.
      */
     var `id`: kotlin.String
     , 
@@ -15705,7 +15705,7 @@ public object FfiConverterTypeSwitchCard: FfiConverterRustBuffer<SwitchCard> {
  */
 data class SwitchPosition (
     /**
-     * Mark of the switch.
+     * Id of the switch.
      */
     var `switch`: kotlin.String
     , 
@@ -15757,7 +15757,7 @@ data class Symptom (
     var `kind`: SymptomKind
     , 
     /**
-     * Mark of the element it is seen at.
+     * Id of the element it is seen at.
      */
     var `element`: kotlin.String
     , 
@@ -16711,7 +16711,7 @@ public object FfiConverterTypeTimeBand: FfiConverterRustBuffer<TimeBand> {
  */
 data class ToOrder (
     /**
-     * Mark of the part.
+     * Id of the part.
      */
     var `part`: kotlin.String
     , 
@@ -17272,7 +17272,7 @@ public object FfiConverterTypeTroubleOffer: FfiConverterRustBuffer<TroubleOffer>
  */
 data class TryOut (
     /**
-     * Its mark.
+     * Its id.
      */
     var `id`: kotlin.String
     , 
@@ -18405,7 +18405,7 @@ public object FfiConverterTypeWait: FfiConverterRustBuffer<Wait> {
  */
 data class WayDrop (
     /**
-     * Mark of the part.
+     * Id of the part.
      */
     var `element`: kotlin.String
     , 
@@ -19996,7 +19996,7 @@ sealed class Component {
          */
         val `regulatedVolts`: kotlin.Double, 
         /**
-         * Mark of the switch that stands for the engine.
+         * Id of the switch that stands for the engine.
          */
         val `engine`: kotlin.String, 
         /**
@@ -20057,7 +20057,7 @@ sealed class Component {
      */
     data class Contact(
         /**
-         * Mark of its switch.
+         * Id of its switch.
          */
         val `switch`: kotlin.String, 
         /**
@@ -20217,7 +20217,7 @@ sealed class Component {
      */
     data class RelayContact(
         /**
-         * Mark of the coil's element.
+         * Id of the coil's element.
          */
         val `coil`: kotlin.String, 
         /**
@@ -20240,7 +20240,7 @@ sealed class Component {
      */
     data class Flasher(
         /**
-         * Mark of the switch that stands for its beat.
+         * Id of the switch that stands for its beat.
          */
         val `beat`: kotlin.String, 
         /**
@@ -20317,7 +20317,7 @@ sealed class Component {
          */
         val `turningOhms`: kotlin.Double, 
         /**
-         * Mark of the switch that stands for the crankshaft.
+         * Id of the switch that stands for the crankshaft.
          */
         val `crank`: kotlin.String, 
         /**
@@ -21152,11 +21152,11 @@ sealed class Evidence {
      */
     data class Seen(
         /**
-         * Mark of the check.
+         * Id of the check.
          */
         val `check`: kotlin.String, 
         /**
-         * Mark of the outcome.
+         * Id of the outcome.
          */
         val `outcome`: kotlin.String) : Evidence()
         
@@ -21171,7 +21171,7 @@ sealed class Evidence {
      */
     data class Read(
         /**
-         * Mark of the check.
+         * Id of the check.
          */
         val `check`: kotlin.String, 
         /**
@@ -21264,7 +21264,7 @@ sealed class Fault {
      */
     data class Open(
         /**
-         * Mark of the element.
+         * Id of the element.
          */
         val `element`: kotlin.String) : Fault()
         
@@ -21279,7 +21279,7 @@ sealed class Fault {
      */
     data class BadJoint(
         /**
-         * Mark of the element.
+         * Id of the element.
          */
         val `element`: kotlin.String, 
         /**
@@ -21313,11 +21313,11 @@ sealed class Fault {
      */
     data class Swapped(
         /**
-         * Mark of the one contact.
+         * Id of the one contact.
          */
         val `one`: kotlin.String, 
         /**
-         * Mark of the other.
+         * Id of the other.
          */
         val `other`: kotlin.String) : Fault()
         
@@ -21332,7 +21332,7 @@ sealed class Fault {
      */
     data class Reversed(
         /**
-         * Mark of the element.
+         * Id of the element.
          */
         val `element`: kotlin.String) : Fault()
         
@@ -21347,7 +21347,7 @@ sealed class Fault {
      */
     data class WrongLamp(
         /**
-         * Mark of the lamp.
+         * Id of the lamp.
          */
         val `element`: kotlin.String, 
         /**
@@ -21366,7 +21366,7 @@ sealed class Fault {
      */
     data class MissingEarth(
         /**
-         * Mark of the element.
+         * Id of the element.
          */
         val `element`: kotlin.String) : Fault()
         
@@ -21381,7 +21381,7 @@ sealed class Fault {
      */
     data class StuckContact(
         /**
-         * Mark of the contact.
+         * Id of the contact.
          */
         val `element`: kotlin.String) : Fault()
         
@@ -21396,7 +21396,7 @@ sealed class Fault {
      */
     data class DeadContact(
         /**
-         * Mark of the contact.
+         * Id of the contact.
          */
         val `element`: kotlin.String) : Fault()
         
@@ -21411,7 +21411,7 @@ sealed class Fault {
      */
     data class WeakBattery(
         /**
-         * Mark of the battery.
+         * Id of the battery.
          */
         val `element`: kotlin.String, 
         /**
@@ -23725,7 +23725,7 @@ sealed class Measure {
      */
     data class Derived(
         /**
-         * Mark of the quantity in `derive()`.
+         * Id of the quantity in `derive()`.
          */
         val `quantity`: kotlin.String, 
         /**
@@ -24412,7 +24412,7 @@ sealed class Proposal {
      */
     data class Consumer(
         /**
-         * Mark.
+         * Id.
          */
         val `id`: kotlin.String, 
         /**
@@ -29309,7 +29309,7 @@ sealed class Trouble {
      */
     data class Wiring(
         /**
-         * Mark of the circuit.
+         * Id of the circuit.
          */
         val `circuit`: kotlin.String, 
         /**
@@ -29328,7 +29328,7 @@ sealed class Trouble {
      */
     data class Table(
         /**
-         * Mark of the table.
+         * Id of the table.
          */
         val `table`: kotlin.String) : Trouble()
         

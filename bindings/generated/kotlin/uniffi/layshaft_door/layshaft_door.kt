@@ -1251,7 +1251,7 @@ public object FfiConverterByteArray: FfiConverterRustBuffer<ByteArray> {
  */
 data class ActCall (
     /**
-     * The call's own mark, random; it becomes the mark of what the command makes.
+     * The call's own id, random; it becomes the id of what the command makes.
      */
     var `id`: kotlin.String
     , 
@@ -1306,12 +1306,12 @@ public object FfiConverterTypeActCall: FfiConverterRustBuffer<ActCall> {
  */
 data class AdaptCircuit (
     /**
-     * Mark of the circuit.
+     * Id of the circuit.
      */
     var `circuit`: kotlin.String
     , 
     /**
-     * Mark of the element.
+     * Id of the element.
      */
     var `element`: kotlin.String
     , 
@@ -1400,7 +1400,7 @@ public object FfiConverterTypeAddJob: FfiConverterRustBuffer<AddJob> {
  */
 data class AddReadyMade (
     /**
-     * Its mark.
+     * Its id.
      */
     var `readyMade`: kotlin.String
     
@@ -1439,7 +1439,7 @@ public object FfiConverterTypeAddReadyMade: FfiConverterRustBuffer<AddReadyMade>
  */
 data class AnswerFault (
     /**
-     * Mark of the search.
+     * Id of the search.
      */
     var `search`: kotlin.String
     , 
@@ -1486,12 +1486,12 @@ public object FfiConverterTypeAnswerFault: FfiConverterRustBuffer<AnswerFault> {
  */
 data class AnswerItem (
     /**
-     * Mark of the pack.
+     * Id of the pack.
      */
     var `pack`: kotlin.String
     , 
     /**
-     * Mark of the item.
+     * Id of the item.
      */
     var `item`: kotlin.String
     , 
@@ -1593,7 +1593,7 @@ data class AttachPhoto (
     var `ofKind`: kotlin.String
     , 
     /**
-     * Mark of that record.
+     * Id of that record.
      */
     var `of`: kotlin.String
     , 
@@ -1690,7 +1690,7 @@ public object FfiConverterTypeBareAsk: FfiConverterRustBuffer<BareAsk> {
  */
 data class BeginJob (
     /**
-     * Its mark.
+     * Its id.
      */
     var `id`: kotlin.String
     
@@ -1729,7 +1729,7 @@ public object FfiConverterTypeBeginJob: FfiConverterRustBuffer<BeginJob> {
  */
 data class BikeCard (
     /**
-     * Its mark.
+     * Its id.
      */
     var `id`: kotlin.String
     , 
@@ -1816,7 +1816,7 @@ public object FfiConverterTypeBikeCard: FfiConverterRustBuffer<BikeCard> {
  */
 data class BikeSheet (
     /**
-     * Its mark.
+     * Its id.
      */
     var `id`: kotlin.String
     , 
@@ -1959,7 +1959,7 @@ public object FfiConverterTypeBikeSheet: FfiConverterRustBuffer<BikeSheet> {
  */
 data class BringBikeBack (
     /**
-     * Its mark.
+     * Its id.
      */
     var `bike`: kotlin.String
     
@@ -1998,7 +1998,7 @@ public object FfiConverterTypeBringBikeBack: FfiConverterRustBuffer<BringBikeBac
  */
 data class BringJobBack (
     /**
-     * Its mark.
+     * Its id.
      */
     var `id`: kotlin.String
     
@@ -2092,7 +2092,7 @@ public object FfiConverterTypeBundleSheet: FfiConverterRustBuffer<BundleSheet> {
  */
 data class ChangeJob (
     /**
-     * Its mark.
+     * Its id.
      */
     var `id`: kotlin.String
     , 
@@ -2139,7 +2139,7 @@ public object FfiConverterTypeChangeJob: FfiConverterRustBuffer<ChangeJob> {
  */
 data class CloseFault (
     /**
-     * Mark of the search.
+     * Id of the search.
      */
     var `search`: kotlin.String
     , 
@@ -2182,11 +2182,11 @@ public object FfiConverterTypeCloseFault: FfiConverterRustBuffer<CloseFault> {
 
 
 /**
- * A coat with its mark.
+ * A coat with its id.
  */
 data class CoatCard (
     /**
-     * Its mark.
+     * Its id.
      */
     var `id`: kotlin.String
     , 
@@ -2311,7 +2311,7 @@ public object FfiConverterTypeDescribePlace: FfiConverterRustBuffer<DescribePlac
  */
 data class EndCure (
     /**
-     * Mark of the coat.
+     * Id of the coat.
      */
     var `id`: kotlin.String
     
@@ -2350,7 +2350,7 @@ public object FfiConverterTypeEndCure: FfiConverterRustBuffer<EndCure> {
  */
 data class EndProcess (
     /**
-     * Mark of the paint job.
+     * Id of the paint job.
      */
     var `process`: kotlin.String
     
@@ -2468,7 +2468,7 @@ public object FfiConverterTypeFact: FfiConverterRustBuffer<Fact> {
  */
 data class FinishJob (
     /**
-     * Its mark.
+     * Its id.
      */
     var `id`: kotlin.String
     
@@ -2554,7 +2554,7 @@ public object FfiConverterTypeFitBrake: FfiConverterRustBuffer<FitBrake> {
  */
 data class FitConsumer (
     /**
-     * Mark of the place.
+     * Id of the place.
      */
     var `id`: kotlin.String
     , 
@@ -2747,7 +2747,7 @@ data class HistoryAsk (
     var `recordKind`: kotlin.String
     , 
     /**
-     * The record's mark.
+     * The record's id.
      */
     var `record`: kotlin.String
     
@@ -2824,11 +2824,50 @@ public object FfiConverterTypeHistorySheet: FfiConverterRustBuffer<HistorySheet>
 
 
 /**
+ * Asks about one record.
+ */
+data class IdAsk (
+    /**
+     * Its id.
+     */
+    var `id`: kotlin.String
+    
+){
+    
+
+    
+
+    
+    companion object
+}
+
+/**
+ * @suppress
+ */
+public object FfiConverterTypeIdAsk: FfiConverterRustBuffer<IdAsk> {
+    override fun read(buf: ByteBuffer): IdAsk {
+        return IdAsk(
+            FfiConverterString.read(buf),
+        )
+    }
+
+    override fun allocationSize(value: IdAsk) = (
+            FfiConverterString.allocationSize(value.`id`)
+    )
+
+    override fun write(value: IdAsk, buf: ByteBuffer) {
+            FfiConverterString.write(value.`id`, buf)
+    }
+}
+
+
+
+/**
  * One job at the bench.
  */
 data class JobSheet (
     /**
-     * Its mark.
+     * Its id.
      */
     var `id`: kotlin.String
     , 
@@ -2912,7 +2951,7 @@ data class JobTool (
     var `name`: kotlin.String
     , 
     /**
-     * The part, by its mark, that stands for it where it is not at hand.
+     * The part, by its id, that stands for it where it is not at hand.
      */
     var `part`: kotlin.String? = null 
     , 
@@ -2958,7 +2997,7 @@ public object FfiConverterTypeJobTool: FfiConverterRustBuffer<JobTool> {
 
 
 /**
- * A record with its mark.
+ * A record with its id.
  */
 data class Kept (
     /**
@@ -2967,7 +3006,7 @@ data class Kept (
     var `recordKind`: kotlin.String
     , 
     /**
-     * The record's mark.
+     * The record's id.
      */
     var `record`: kotlin.String
     , 
@@ -3041,7 +3080,7 @@ public object FfiConverterTypeKept: FfiConverterRustBuffer<Kept> {
  */
 data class LackTool (
     /**
-     * The job's mark.
+     * The job's id.
      */
     var `id`: kotlin.String
     , 
@@ -3088,7 +3127,7 @@ public object FfiConverterTypeLackTool: FfiConverterRustBuffer<LackTool> {
  */
 data class LayCoat (
     /**
-     * Mark of the paint job.
+     * Id of the paint job.
      */
     var `process`: kotlin.String
     , 
@@ -3179,50 +3218,11 @@ public object FfiConverterTypeLoadDemo: FfiConverterRustBuffer<LoadDemo> {
 
 
 /**
- * Asks about one record.
- */
-data class MarkAsk (
-    /**
-     * Its mark.
-     */
-    var `id`: kotlin.String
-    
-){
-    
-
-    
-
-    
-    companion object
-}
-
-/**
- * @suppress
- */
-public object FfiConverterTypeMarkAsk: FfiConverterRustBuffer<MarkAsk> {
-    override fun read(buf: ByteBuffer): MarkAsk {
-        return MarkAsk(
-            FfiConverterString.read(buf),
-        )
-    }
-
-    override fun allocationSize(value: MarkAsk) = (
-            FfiConverterString.allocationSize(value.`id`)
-    )
-
-    override fun write(value: MarkAsk, buf: ByteBuffer) {
-            FfiConverterString.write(value.`id`, buf)
-    }
-}
-
-
-
-/**
  * Says where a coat stands from a moment on.
  */
 data class MoveCoat (
     /**
-     * Mark of the coat.
+     * Id of the coat.
      */
     var `id`: kotlin.String
     , 
@@ -3281,7 +3281,7 @@ public object FfiConverterTypeMoveCoat: FfiConverterRustBuffer<MoveCoat> {
 
 
 /**
- * A fact of a bundle whose stamp stands for another value here: two devices work under one mark, as a copied database
+ * A fact of a bundle whose stamp stands for another value here: two devices work under one id, as a copied database
  * does. The value that was here stays, and this one is nowhere but in the bundle.
  */
 data class NotTaken (
@@ -3296,7 +3296,7 @@ data class NotTaken (
     var `recordKind`: kotlin.String
     , 
     /**
-     * Mark of the record.
+     * Id of the record.
      */
     var `record`: kotlin.String
     , 
@@ -3459,7 +3459,7 @@ public object FfiConverterTypeNoteExport: FfiConverterRustBuffer<NoteExport> {
  */
 data class OpenBike (
     /**
-     * Its mark.
+     * Its id.
      */
     var `bike`: kotlin.String
     
@@ -3498,7 +3498,7 @@ public object FfiConverterTypeOpenBike: FfiConverterRustBuffer<OpenBike> {
  */
 data class Outcome (
     /**
-     * The command's own mark; `Undo` takes it back.
+     * The command's own id; `Undo` takes it back.
      */
     var `batch`: kotlin.String
     , 
@@ -3513,7 +3513,7 @@ data class Outcome (
     var `stale`: List<kotlin.String> = listOf() 
     , 
     /**
-     * Mark of what was made.
+     * Id of what was made.
      */
     var `made`: kotlin.String? = null 
     , 
@@ -3565,11 +3565,11 @@ public object FfiConverterTypeOutcome: FfiConverterRustBuffer<Outcome> {
 
 
 /**
- * A part with its mark.
+ * A part with its id.
  */
 data class PartCard (
     /**
-     * Its mark.
+     * Its id.
      */
     var `id`: kotlin.String
     , 
@@ -3612,11 +3612,11 @@ public object FfiConverterTypePartCard: FfiConverterRustBuffer<PartCard> {
 
 
 /**
- * A photo with its mark, without its bytes.
+ * A photo with its id, without its bytes.
  */
 data class PhotoCard (
     /**
-     * Its mark.
+     * Its id.
      */
     var `id`: kotlin.String
     , 
@@ -3757,7 +3757,7 @@ public object FfiConverterTypeProductsSheet: FfiConverterRustBuffer<ProductsShee
  */
 data class PutBikeAway (
     /**
-     * Its mark.
+     * Its id.
      */
     var `bike`: kotlin.String
     
@@ -3796,7 +3796,7 @@ public object FfiConverterTypePutBikeAway: FfiConverterRustBuffer<PutBikeAway> {
  */
 data class PutJobAway (
     /**
-     * Its mark.
+     * Its id.
      */
     var `id`: kotlin.String
     
@@ -3835,7 +3835,7 @@ public object FfiConverterTypePutJobAway: FfiConverterRustBuffer<PutJobAway> {
  */
 data class PutPartAway (
     /**
-     * Its mark.
+     * Its id.
      */
     var `id`: kotlin.String
     
@@ -3874,7 +3874,7 @@ public object FfiConverterTypePutPartAway: FfiConverterRustBuffer<PutPartAway> {
  */
 data class PutPhotoAway (
     /**
-     * Its mark.
+     * Its id.
      */
     var `id`: kotlin.String
     
@@ -3913,7 +3913,7 @@ public object FfiConverterTypePutPhotoAway: FfiConverterRustBuffer<PutPhotoAway>
  */
 data class PutTighteningAway (
     /**
-     * Its mark.
+     * Its id.
      */
     var `id`: kotlin.String
     
@@ -3948,11 +3948,11 @@ public object FfiConverterTypePutTighteningAway: FfiConverterRustBuffer<PutTight
 
 
 /**
- * A reading with its mark.
+ * A reading with its id.
  */
 data class ReadingCard (
     /**
-     * Its mark.
+     * Its id.
      */
     var `id`: kotlin.String
     , 
@@ -4263,7 +4263,7 @@ data class RecordConsumer (
     var `side`: Side
     , 
     /**
-     * Its mark; left out: a new one.
+     * Its id; left out: a new one.
      */
     var `id`: kotlin.String? = null 
     , 
@@ -4365,7 +4365,7 @@ data class RecordFluid (
     var `side`: Side
     , 
     /**
-     * Its mark; left out: a new one.
+     * Its id; left out: a new one.
      */
     var `id`: kotlin.String? = null 
     , 
@@ -4462,7 +4462,7 @@ public object FfiConverterTypeRecordIndication: FfiConverterRustBuffer<RecordInd
  */
 data class RecordPart (
     /**
-     * Its mark; left out: a new one.
+     * Its id; left out: a new one.
      */
     var `id`: kotlin.String? = null 
     , 
@@ -4556,7 +4556,7 @@ public object FfiConverterTypeRecordSupply: FfiConverterRustBuffer<RecordSupply>
  */
 data class RecordTightening (
     /**
-     * Its mark; left out: a new one.
+     * Its id; left out: a new one.
      */
     var `id`: kotlin.String? = null 
     , 
@@ -4663,7 +4663,7 @@ data class RemoveConsumer (
     var `side`: Side
     , 
     /**
-     * Its mark.
+     * Its id.
      */
     var `id`: kotlin.String
     
@@ -4705,7 +4705,7 @@ public object FfiConverterTypeRemoveConsumer: FfiConverterRustBuffer<RemoveConsu
  */
 data class ReopenJob (
     /**
-     * Its mark.
+     * Its id.
      */
     var `id`: kotlin.String
     
@@ -4744,7 +4744,7 @@ public object FfiConverterTypeReopenJob: FfiConverterRustBuffer<ReopenJob> {
  */
 data class SandCoat (
     /**
-     * Mark of the paint job.
+     * Id of the paint job.
      */
     var `process`: kotlin.String
     
@@ -4913,7 +4913,7 @@ data class Settle (
     var `recordKind`: kotlin.String
     , 
     /**
-     * The record's mark.
+     * The record's id.
      */
     var `record`: kotlin.String
     , 
@@ -4996,7 +4996,7 @@ data class ShelfSheet (
     var `setAside`: kotlin.String? = null 
     , 
     /**
-     * This device's mark.
+     * This device's id.
      */
     var `device`: kotlin.String
     
@@ -5371,7 +5371,7 @@ public object FfiConverterTypeTakeReading: FfiConverterRustBuffer<TakeReading> {
  */
 data class TickStep (
     /**
-     * Its mark.
+     * Its id.
      */
     var `id`: kotlin.String
     , 
@@ -5414,11 +5414,11 @@ public object FfiConverterTypeTickStep: FfiConverterRustBuffer<TickStep> {
 
 
 /**
- * The maker's torque of a joint with its mark.
+ * The maker's torque of a joint with its id.
  */
 data class TighteningCard (
     /**
-     * Its mark.
+     * Its id.
      */
     var `id`: kotlin.String
     , 
@@ -5504,7 +5504,7 @@ public object FfiConverterTypeUndo: FfiConverterRustBuffer<Undo> {
  */
 data class UndoFaultStep (
     /**
-     * Mark of the search.
+     * Id of the search.
      */
     var `search`: kotlin.String
     
@@ -7157,7 +7157,7 @@ sealed class Query {
      * One job at the bench.
      */
     data class Job(
-        val v1: uniffi.layshaft_door.MarkAsk) : Query()
+        val v1: uniffi.layshaft_door.IdAsk) : Query()
         
     {
         
@@ -7457,7 +7457,7 @@ sealed class Query {
      * A photo with its bytes.
      */
     data class Photo(
-        val v1: uniffi.layshaft_door.MarkAsk) : Query()
+        val v1: uniffi.layshaft_door.IdAsk) : Query()
         
     {
         
@@ -7521,7 +7521,7 @@ public object FfiConverterTypeQuery : FfiConverterRustBuffer<Query>{
                 FfiConverterTypePlanAsk.read(buf),
                 )
             6 -> Query.Job(
-                FfiConverterTypeMarkAsk.read(buf),
+                FfiConverterTypeIdAsk.read(buf),
                 )
             7 -> Query.ReadyMade(
                 FfiConverterTypeBareAsk.read(buf),
@@ -7596,7 +7596,7 @@ public object FfiConverterTypeQuery : FfiConverterRustBuffer<Query>{
                 FfiConverterTypeHistoryAsk.read(buf),
                 )
             31 -> Query.Photo(
-                FfiConverterTypeMarkAsk.read(buf),
+                FfiConverterTypeIdAsk.read(buf),
                 )
             32 -> Query.Reckon(
                 FfiConverterTypeReckonAsk.read(buf),
@@ -7648,7 +7648,7 @@ public object FfiConverterTypeQuery : FfiConverterRustBuffer<Query>{
             // Add the size for the Int that specifies the variant plus the size needed for all fields
             (
                 4UL
-                + FfiConverterTypeMarkAsk.allocationSize(value.v1)
+                + FfiConverterTypeIdAsk.allocationSize(value.v1)
             )
         }
         is Query.ReadyMade -> {
@@ -7823,7 +7823,7 @@ public object FfiConverterTypeQuery : FfiConverterRustBuffer<Query>{
             // Add the size for the Int that specifies the variant plus the size needed for all fields
             (
                 4UL
-                + FfiConverterTypeMarkAsk.allocationSize(value.v1)
+                + FfiConverterTypeIdAsk.allocationSize(value.v1)
             )
         }
         is Query.Reckon -> {
@@ -7871,7 +7871,7 @@ public object FfiConverterTypeQuery : FfiConverterRustBuffer<Query>{
             }
             is Query.Job -> {
                 buf.putInt(6)
-                FfiConverterTypeMarkAsk.write(value.v1, buf)
+                FfiConverterTypeIdAsk.write(value.v1, buf)
                 Unit
             }
             is Query.ReadyMade -> {
@@ -7996,7 +7996,7 @@ public object FfiConverterTypeQuery : FfiConverterRustBuffer<Query>{
             }
             is Query.Photo -> {
                 buf.putInt(31)
-                FfiConverterTypeMarkAsk.write(value.v1, buf)
+                FfiConverterTypeIdAsk.write(value.v1, buf)
                 Unit
             }
             is Query.Reckon -> {

@@ -167,11 +167,11 @@ import uniffi.layshaft_door.FfiConverterTypeFitSprockets
 import uniffi.layshaft_door.FfiConverterTypeFitTyre
 import uniffi.layshaft_door.FfiConverterTypeHistoryAsk
 import uniffi.layshaft_door.FfiConverterTypeHistorySheet
+import uniffi.layshaft_door.FfiConverterTypeIdAsk
 import uniffi.layshaft_door.FfiConverterTypeJobSheet
 import uniffi.layshaft_door.FfiConverterTypeLackTool
 import uniffi.layshaft_door.FfiConverterTypeLayCoat
 import uniffi.layshaft_door.FfiConverterTypeLoadDemo
-import uniffi.layshaft_door.FfiConverterTypeMarkAsk
 import uniffi.layshaft_door.FfiConverterTypeMoveCoat
 import uniffi.layshaft_door.FfiConverterTypeNoteClimate
 import uniffi.layshaft_door.FfiConverterTypeNoteExport
@@ -220,11 +220,11 @@ import uniffi.layshaft_door.FitSprockets
 import uniffi.layshaft_door.FitTyre
 import uniffi.layshaft_door.HistoryAsk
 import uniffi.layshaft_door.HistorySheet
+import uniffi.layshaft_door.IdAsk
 import uniffi.layshaft_door.JobSheet
 import uniffi.layshaft_door.LackTool
 import uniffi.layshaft_door.LayCoat
 import uniffi.layshaft_door.LoadDemo
-import uniffi.layshaft_door.MarkAsk
 import uniffi.layshaft_door.MoveCoat
 import uniffi.layshaft_door.NoteClimate
 import uniffi.layshaft_door.NoteExport
@@ -337,11 +337,11 @@ import uniffi.layshaft_door.RustBuffer as RustBufferFitSprockets
 import uniffi.layshaft_door.RustBuffer as RustBufferFitTyre
 import uniffi.layshaft_door.RustBuffer as RustBufferHistoryAsk
 import uniffi.layshaft_door.RustBuffer as RustBufferHistorySheet
+import uniffi.layshaft_door.RustBuffer as RustBufferIdAsk
 import uniffi.layshaft_door.RustBuffer as RustBufferJobSheet
 import uniffi.layshaft_door.RustBuffer as RustBufferLackTool
 import uniffi.layshaft_door.RustBuffer as RustBufferLayCoat
 import uniffi.layshaft_door.RustBuffer as RustBufferLoadDemo
-import uniffi.layshaft_door.RustBuffer as RustBufferMarkAsk
 import uniffi.layshaft_door.RustBuffer as RustBufferMoveCoat
 import uniffi.layshaft_door.RustBuffer as RustBufferNoteClimate
 import uniffi.layshaft_door.RustBuffer as RustBufferNoteExport
@@ -1308,7 +1308,7 @@ internal object UniffiLib {
     ): RustBufferHistorySheet.ByValue
     external fun uniffi_layshaft_uniffi_fn_method_bench_inspection(`ptr`: Long,`ask`: RustBufferInspectionAsk.ByValue,`moment`: RustBuffer.ByValue,uniffi_out_err: UniffiRustCallStatus, 
     ): RustBufferInspectionSheet.ByValue
-    external fun uniffi_layshaft_uniffi_fn_method_bench_job(`ptr`: Long,`ask`: RustBufferMarkAsk.ByValue,`moment`: RustBuffer.ByValue,uniffi_out_err: UniffiRustCallStatus, 
+    external fun uniffi_layshaft_uniffi_fn_method_bench_job(`ptr`: Long,`ask`: RustBufferIdAsk.ByValue,`moment`: RustBuffer.ByValue,uniffi_out_err: UniffiRustCallStatus, 
     ): RustBufferJobSheet.ByValue
     external fun uniffi_layshaft_uniffi_fn_method_bench_lack_tool(`ptr`: Long,`command`: RustBufferLackTool.ByValue,`moment`: RustBuffer.ByValue,uniffi_out_err: UniffiRustCallStatus, 
     ): RustBufferOutcome.ByValue
@@ -1330,7 +1330,7 @@ internal object UniffiLib {
     ): RustBufferOutcome.ByValue
     external fun uniffi_layshaft_uniffi_fn_method_bench_open_bike(`ptr`: Long,`command`: RustBufferOpenBike.ByValue,`moment`: RustBuffer.ByValue,uniffi_out_err: UniffiRustCallStatus, 
     ): RustBufferOutcome.ByValue
-    external fun uniffi_layshaft_uniffi_fn_method_bench_photo(`ptr`: Long,`ask`: RustBufferMarkAsk.ByValue,`moment`: RustBuffer.ByValue,uniffi_out_err: UniffiRustCallStatus, 
+    external fun uniffi_layshaft_uniffi_fn_method_bench_photo(`ptr`: Long,`ask`: RustBufferIdAsk.ByValue,`moment`: RustBuffer.ByValue,uniffi_out_err: UniffiRustCallStatus, 
     ): RustBufferPhotoSheet.ByValue
     external fun uniffi_layshaft_uniffi_fn_method_bench_plan(`ptr`: Long,`ask`: RustBufferPlanAsk.ByValue,`moment`: RustBuffer.ByValue,uniffi_out_err: UniffiRustCallStatus, 
     ): RustBufferPlanSheet.ByValue
@@ -1640,7 +1640,7 @@ private fun uniffiCheckApiChecksums(lib: IntegrityCheckingUniffiLib) {
     if ((lib.uniffi_layshaft_uniffi_checksum_method_bench_inspection() and 0xFFFF) != 62367) {
         throw RuntimeException("UniFFI API checksum mismatch: try cleaning and rebuilding your project")
     }
-    if ((lib.uniffi_layshaft_uniffi_checksum_method_bench_job() and 0xFFFF) != 38510) {
+    if ((lib.uniffi_layshaft_uniffi_checksum_method_bench_job() and 0xFFFF) != 7569) {
         throw RuntimeException("UniFFI API checksum mismatch: try cleaning and rebuilding your project")
     }
     if ((lib.uniffi_layshaft_uniffi_checksum_method_bench_lack_tool() and 0xFFFF) != 29393) {
@@ -1673,7 +1673,7 @@ private fun uniffiCheckApiChecksums(lib: IntegrityCheckingUniffiLib) {
     if ((lib.uniffi_layshaft_uniffi_checksum_method_bench_open_bike() and 0xFFFF) != 45597) {
         throw RuntimeException("UniFFI API checksum mismatch: try cleaning and rebuilding your project")
     }
-    if ((lib.uniffi_layshaft_uniffi_checksum_method_bench_photo() and 0xFFFF) != 53270) {
+    if ((lib.uniffi_layshaft_uniffi_checksum_method_bench_photo() and 0xFFFF) != 36417) {
         throw RuntimeException("UniFFI API checksum mismatch: try cleaning and rebuilding your project")
     }
     if ((lib.uniffi_layshaft_uniffi_checksum_method_bench_plan() and 0xFFFF) != 40101) {
@@ -2301,7 +2301,7 @@ public interface BenchInterface {
     /**
      * One job at the bench.
      */
-    fun `job`(`ask`: MarkAsk, `moment`: Moment? = null): JobSheet
+    fun `job`(`ask`: IdAsk, `moment`: Moment? = null): JobSheet
     
     /**
      * Puts a tool that is not at hand on the list of parts of a job.
@@ -2356,7 +2356,7 @@ public interface BenchInterface {
     /**
      * A photo with its bytes.
      */
-    fun `photo`(`ask`: MarkAsk, `moment`: Moment? = null): PhotoSheet
+    fun `photo`(`ask`: IdAsk, `moment`: Moment? = null): PhotoSheet
     
     /**
      * The jobs on the calendar.
@@ -3344,14 +3344,14 @@ open class Bench: Disposable, AutoCloseable, BenchInterface
     /**
      * One job at the bench.
      */
-    @Throws(BenchException::class)override fun `job`(`ask`: MarkAsk, `moment`: Moment?): JobSheet {
+    @Throws(BenchException::class)override fun `job`(`ask`: IdAsk, `moment`: Moment?): JobSheet {
             return FfiConverterTypeJobSheet.lift(
     callWithHandle {
     uniffiRustCallWithError(BenchException) { _status ->
     UniffiLib.uniffi_layshaft_uniffi_fn_method_bench_job(
         it,
         
-        FfiConverterTypeMarkAsk.lower(`ask`),
+        FfiConverterTypeIdAsk.lower(`ask`),
         FfiConverterOptionalTypeMoment.lower(`moment`),_status)
 }
     }
@@ -3553,14 +3553,14 @@ open class Bench: Disposable, AutoCloseable, BenchInterface
     /**
      * A photo with its bytes.
      */
-    @Throws(BenchException::class)override fun `photo`(`ask`: MarkAsk, `moment`: Moment?): PhotoSheet {
+    @Throws(BenchException::class)override fun `photo`(`ask`: IdAsk, `moment`: Moment?): PhotoSheet {
             return FfiConverterTypePhotoSheet.lift(
     callWithHandle {
     uniffiRustCallWithError(BenchException) { _status ->
     UniffiLib.uniffi_layshaft_uniffi_fn_method_bench_photo(
         it,
         
-        FfiConverterTypeMarkAsk.lower(`ask`),
+        FfiConverterTypeIdAsk.lower(`ask`),
         FfiConverterOptionalTypeMoment.lower(`moment`),_status)
 }
     }
