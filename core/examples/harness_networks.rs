@@ -21,7 +21,7 @@ const EVERY: usize = 9;
 fn main() -> Result<(), Box<dyn std::error::Error>> {
     let mut cases = Vec::new();
     for card in TEMPLATES {
-        let Some(sound) = template(card.mark, 12.0) else { continue };
+        let Some(sound) = template(card.id, 12.0) else { continue };
         let positions = sound.switches.iter().filter_map(|switch| {
             // The starter's relay needs a second network; its button stays free here.
             let position = if switch.id == "start button" { switch.positions.first() } else { switch.positions.last() };
@@ -44,7 +44,7 @@ fn main() -> Result<(), Box<dyn std::error::Error>> {
             let amperes = netlist.devices.iter();
             let amperes =
                 amperes.map(|device| point.flow(&device.element).map_or(f64::NAN, |flow| flow.amperes)).collect();
-            cases.push(Case { name: format!("{}: {what}", card.mark), netlist, volts, amperes });
+            cases.push(Case { name: format!("{}: {what}", card.id), netlist, volts, amperes });
         }
     }
     println!("{}", serde_json::to_string(&cases)?);

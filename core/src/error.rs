@@ -75,11 +75,11 @@ pub enum Refused {
         reason: String,
     },
     /// Something that is not in the bike.
-    #[error("there is no {what} with the mark {id}")]
+    #[error("there is no {what} with the id {id}")]
     Unknown {
         /// Kind of thing.
         what: String,
-        /// Its mark.
+        /// Its id.
         id: String,
     },
     /// A text in a form that cannot be read.

@@ -1,6 +1,6 @@
 //! The trade of Layshaft as pure functions: same inputs, same outputs, on every platform.
 //!
-//! No I/O, no clock, no randomness, no threads, no SQL. `now`, marks and seeds come in as values. Everything that
+//! No I/O, no clock, no randomness, no threads, no SQL. `now`, ids and seeds come in as values. Everything that
 //! crosses the door is the domain type itself, marked `#[wire]`.
 //!
 //! The modules stand on floors, the lowest first; each knows only what stands on its floor or below, and no two know each

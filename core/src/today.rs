@@ -25,7 +25,7 @@ pub struct TodayAsk {
 /// A job that can be done now.
 #[wire]
 pub struct NextJob {
-    /// Mark of the job.
+    /// Id of the job.
     pub job: String,
     /// Title.
     pub title: String,
@@ -44,7 +44,7 @@ pub struct NextJob {
 /// A part on its way.
 #[wire]
 pub struct PartDue {
-    /// Mark.
+    /// Id.
     pub id: String,
     /// The part.
     pub part: Part,

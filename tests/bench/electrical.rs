@@ -11,7 +11,7 @@ use layshaft_core::harness::{Element, Harness, Law, Netlist, Setting, netlist, s
 use layshaft_core::record::Trouble;
 use layshaft_core::time::Moment;
 use layshaft_door::command::StartFault;
-use layshaft_door::{Bench, Command, fresh_mark};
+use layshaft_door::{Bench, Command, fresh_id};
 
 use crate::{median, print};
 
@@ -30,7 +30,7 @@ pub fn searches(bench: &mut Bench, moment: &Moment) {
             Trouble::Table { table } => table.clone(),
         };
         let begin = Command::from(StartFault { trouble: offer.trouble });
-        let search = bench.act(&fresh_mark(), &begin, moment).unwrap().made;
+        let search = bench.act(&fresh_id(), &begin, moment).unwrap().made;
         let ask = FaultAsk { search };
         let state = bench.fault(&ask, moment).unwrap().state.unwrap();
         let what = format!("{name} ({} suspects)", state.beliefs.len());

@@ -13,7 +13,7 @@ use layshaft_core::record::{Consumer, LightSource, Use, Wheel};
 use layshaft_core::ripple::Proposal;
 use layshaft_core::time::{Moment, Zone};
 use layshaft_door::command::{FitSprockets, LoadDemo, Undo};
-use layshaft_door::{Bench, Command, fresh_mark};
+use layshaft_door::{Bench, Command, fresh_id};
 
 /// A spring Saturday; the figures do not depend on it.
 const NOW: i64 = 1_774_087_200_000;
@@ -23,7 +23,7 @@ mod electrical;
 fn main() {
     let mut bench = Bench::in_memory().unwrap();
     let moment = Moment { now_ms: NOW, zone: Zone::default() };
-    bench.act(&fresh_mark(), &Command::from(LoadDemo {}), &moment).unwrap();
+    bench.act(&fresh_id(), &Command::from(LoadDemo {}), &moment).unwrap();
 
     println!("Door calls on the demo bike, native, median of 101 (goal 5 ms or less)");
     macro_rules! ask {
@@ -85,8 +85,8 @@ fn main() {
     ask! { cure: layshaft_door::query::CureAsk { coat: coat.clone(), ..Default::default() } }
     let mut fit = || {
         let command = Command::from(FitSprockets { front_teeth: 16, rear_teeth: 38, chain_links: None });
-        let outcome = bench.act(&fresh_mark(), &command, &moment).unwrap();
-        bench.act(&fresh_mark(), &Command::from(Undo { batch: outcome.batch }), &moment).unwrap();
+        let outcome = bench.act(&fresh_id(), &command, &moment).unwrap();
+        bench.act(&fresh_id(), &Command::from(Undo { batch: outcome.batch }), &moment).unwrap();
     };
     print("fit sprockets and undo (two commands)", median(31, &mut fit));
 

@@ -59,6 +59,17 @@ test('a job is added, ordered, changed, put away and brought back', async ({ pag
   await expect(page.getByRole('link', { name: /Refit the mudguard/ })).toBeVisible();
 });
 
+test('the history names the record, its fields and what stands inside them as a reader knows them', async ({ page }) => {
+  await openDemo(page);
+  await goTo(page, '#/bike/history/job/tank-reline');
+  await expect(page.getByRole('heading', { level: 1 })).toHaveText('Job: history');
+  await expect(page.getByRole('heading', { name: 'Hands-on time, min' })).toBeVisible();
+  await expect(page.getByText('What passes: tank liner cures')).toBeVisible();
+  await goTo(page, `#/bike/history/drive/${encodeURIComponent('standard/drive')}`);
+  await expect(page.getByRole('heading', { level: 1 })).toHaveText('Drive train: history');
+  await expect(page.getByRole('heading', { name: 'Drag area with rider' })).toBeVisible();
+});
+
 test('a number is typed in the other unit, and the choice sticks', async ({ page }) => {
   await openDemo(page);
   await goTo(page, '#/numbers/gearing');

@@ -6,7 +6,7 @@ use layshaft_door::command::{
     AddJob, BringJobBack, FitSprockets, LoadDemo, MoveCoat, NewJob, NoteClimate, PutJobAway, ReceiveBundle,
     RecordConsumer, RecordDrive, RecordTightening, RemoveConsumer, StartBike, StartCure, TakeReading,
 };
-use layshaft_door::query::{BareAsk, MarkAsk};
+use layshaft_door::query::{BareAsk, IdAsk};
 use layshaft_door::{Bench, Command};
 
 use crate::{SATURDAY, act, at};
@@ -114,10 +114,10 @@ fn a_product_without_data_and_a_window_that_closes_before_it_opens_are_refused()
 #[test]
 fn what_never_was_there_can_neither_be_brought_back_nor_taken_off() {
     let unknown = || "no-such-mark".to_owned();
-    refused(BringJobBack { id: unknown() }, Code::Unknown, None, "no job with the mark no-such-mark");
+    refused(BringJobBack { id: unknown() }, Code::Unknown, None, "no job with the id no-such-mark");
     let off = |side| RemoveConsumer { side, id: unknown() };
-    refused(off(Side::Standard), Code::Unknown, None, "no consumer with the mark no-such-mark");
-    refused(off(Side::Fitted), Code::Unknown, None, "no consumer with the mark no-such-mark");
+    refused(off(Side::Standard), Code::Unknown, None, "no consumer with the id no-such-mark");
+    refused(off(Side::Fitted), Code::Unknown, None, "no consumer with the id no-such-mark");
 
     // A job that is there is left as it is; one that was put away comes back.
     let mut bench = Bench::in_memory().unwrap();
@@ -126,7 +126,7 @@ fn what_never_was_there_can_neither_be_brought_back_nor_taken_off() {
     assert_eq!(act(&mut bench, back(), SATURDAY).unwrap().changes, 0);
     act(&mut bench, PutJobAway { id: "wiring".into() }, SATURDAY).unwrap();
     assert_eq!(act(&mut bench, back(), SATURDAY).unwrap().changes, 1);
-    assert!(bench.job(&MarkAsk { id: "wiring".into() }, &at(SATURDAY)).is_ok());
+    assert!(bench.job(&IdAsk { id: "wiring".into() }, &at(SATURDAY)).is_ok());
 }
 
 #[test]

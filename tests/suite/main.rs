@@ -26,7 +26,7 @@ mod wiring;
 use layshaft_core::error::Refusal;
 use layshaft_core::time::{Moment, Zone, ZoneShift};
 use layshaft_door::command::Outcome;
-use layshaft_door::{Bench, Command, fresh_mark};
+use layshaft_door::{Bench, Command, fresh_id};
 
 /// Saturday, 21 March 2026, 10:00 UTC: the day on which most of these stories begin.
 pub const SATURDAY: i64 = 1_774_087_200_000;
@@ -43,9 +43,9 @@ pub fn at(now_ms: i64) -> Moment {
     Moment { now_ms, zone: Zone { name: "Europe/Vienna".into(), shifts } }
 }
 
-/// Does a command under a fresh mark.
+/// Does a command under a fresh id.
 pub fn act(bench: &mut Bench, command: impl Into<Command>, now_ms: i64) -> Result<Outcome, Refusal> {
-    bench.act(&fresh_mark(), &command.into(), &at(now_ms))
+    bench.act(&fresh_id(), &command.into(), &at(now_ms))
 }
 
 /// The folder of the project.

@@ -6,7 +6,7 @@ use layshaft_core::plan::{PlanAsk, PlanRow, PlanSheet};
 use layshaft_core::record::{Part, PartState};
 use layshaft_door::Bench;
 use layshaft_door::command::{LackTool, LoadDemo, RecordPart, Undo};
-use layshaft_door::query::{BareAsk, JobSheet, MarkAsk};
+use layshaft_door::query::{BareAsk, IdAsk, JobSheet};
 
 use crate::{SATURDAY, act, at};
 
@@ -21,7 +21,7 @@ fn plan(bench: &Bench) -> PlanSheet {
 }
 
 fn job(bench: &Bench, id: &str) -> JobSheet {
-    bench.job(&MarkAsk { id: id.to_owned() }, &at(SATURDAY)).unwrap()
+    bench.job(&IdAsk { id: id.to_owned() }, &at(SATURDAY)).unwrap()
 }
 
 #[test]

@@ -5,7 +5,7 @@ use layshaft_core::error::{Code, Refusal};
 use layshaft_core::record::Identity;
 use layshaft_door::command::{AttachPhoto, LoadDemo, ReceiveBundle, StartBike, Undo};
 use layshaft_door::query::{BareAsk, ShelfSheet};
-use layshaft_door::{Bench, Command, fresh_mark};
+use layshaft_door::{Bench, Command, fresh_id};
 use rusqlite::Connection;
 use tempfile::TempDir;
 
@@ -52,9 +52,9 @@ impl Place {
     }
 
     /// The command fails while `table` takes no rows, and then nothing of it is there; afterwards it goes through under
-    /// the same mark, once.
+    /// the same id, once.
     fn fails_whole_then_passes(&mut self, table: &str, command: impl Into<Command>) {
-        let (id, command, before) = (fresh_mark(), command.into(), self.kept());
+        let (id, command, before) = (fresh_id(), command.into(), self.kept());
         self.refuse(table);
         let refused = self.try_once(&id, &command).unwrap_err();
         assert_eq!(refused.code, Code::Storage);

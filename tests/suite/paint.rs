@@ -7,7 +7,7 @@ use layshaft_door::Bench;
 use layshaft_door::command::{
     AddReadyMade, DescribePlace, EndProcess, LayCoat, MoveCoat, SandCoat, StartBike, StartProcess, Undo,
 };
-use layshaft_door::query::{BareAsk, MarkAsk};
+use layshaft_door::query::{BareAsk, IdAsk};
 
 use crate::{HOUR, SATURDAY, act, at};
 
@@ -147,7 +147,7 @@ fn ready_made_jobs_find_their_place_among_those_that_are_there() {
     let mut add =
         |mark: &str| act(&mut bench, AddReadyMade { ready_made: mark.into() }, SATURDAY).unwrap().made.unwrap();
     let (paint, drain, reline) = (add("tank-paint"), add("tank-drain"), add("tank-reline"));
-    let sheet = |id: &str| bench.job(&MarkAsk { id: id.to_owned() }, &at(SATURDAY)).unwrap();
+    let sheet = |id: &str| bench.job(&IdAsk { id: id.to_owned() }, &at(SATURDAY)).unwrap();
     assert_eq!(sheet(&reline).job.after, std::slice::from_ref(&drain));
     let mut before_paint = sheet(&paint).job.after;
     before_paint.sort();

@@ -9,7 +9,7 @@ use layshaft_core::ready_made::{ReadyMade, WorkKind, last_steps, ready_made, rea
 use layshaft_core::record::{Job, JobPlace, Place, ProductKind, WorkSpot};
 use layshaft_door::Bench;
 use layshaft_door::command::{AddReadyMade, DescribePlace, FinishJob, LoadDemo, StartBike, StartCure};
-use layshaft_door::query::{CureAsk, MarkAsk, PlanAsk};
+use layshaft_door::query::{CureAsk, IdAsk, PlanAsk};
 
 use crate::{SATURDAY, act, at};
 
@@ -272,7 +272,7 @@ fn demo_jobs() -> BTreeMap<String, Job> {
     act(&mut bench, LoadDemo {}, SATURDAY).unwrap();
     let rows = bench.plan(&PlanAsk::default(), &at(SATURDAY)).unwrap().rows;
     let job = |id: String| {
-        let job = bench.job(&MarkAsk { id: id.clone() }, &at(SATURDAY)).unwrap().job;
+        let job = bench.job(&IdAsk { id: id.clone() }, &at(SATURDAY)).unwrap().job;
         (id, job)
     };
     rows.into_iter().map(|row| job(row.job)).collect()

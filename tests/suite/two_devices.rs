@@ -9,9 +9,9 @@ use layshaft_storage::{Opened, Store};
 
 use crate::{HOUR, SATURDAY, act, at};
 
-fn device(mark: u64) -> Bench {
+fn device(id: u64) -> Bench {
     let opened = Opened { store: Store::in_memory().unwrap(), set_aside: None };
-    Bench::with_store(opened, mark).unwrap()
+    Bench::with_store(opened, id).unwrap()
 }
 
 fn send(from: &Bench, to: &mut Bench, now_ms: i64) -> layshaft_door::command::Received {
@@ -86,7 +86,7 @@ fn another_bike_is_refused_until_it_is_wanted_as_a_second_one() {
 
 #[test]
 fn what_a_bundle_could_not_bring_is_named_with_both_values_and_nothing_here_is_overwritten() {
-    // One database, copied: both go on under one mark, and one moment gives both the same stamp.
+    // One database, copied: both go on under one id, and one moment gives both the same stamp.
     let (mut phone, mut copy) = (device(1), device(1));
     for bench in [&mut phone, &mut copy] {
         bench.act("the-demo", &LoadDemo {}.into(), &at(SATURDAY)).unwrap();
@@ -111,7 +111,7 @@ fn what_a_bundle_could_not_bring_is_named_with_both_values_and_nothing_here_is_o
     assert_eq!(after.len() - before.len(), received.changes as usize, "what could come came");
     let drive = phone.bike(&BareAsk {}, &at(SATURDAY + 4 * HOUR)).unwrap().fitted.drive;
     assert_eq!(drive.front_teeth, Some(16));
-    // The command whose facts did not come is none of this bench: its mark is free.
+    // The command whose facts did not come is none of this bench: its id is free.
     let outcome = phone.act(&lost.batch, &fit(15, 39).into(), &at(SATURDAY + 4 * HOUR)).unwrap();
     assert!(outcome.changes > 0, "a command under that mark is done");
 }

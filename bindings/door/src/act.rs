@@ -9,7 +9,7 @@ use crate::{Bench, commands, stale};
 
 /// What one command is told besides its payload.
 pub(crate) struct Call<'a> {
-    /// The call's own mark.
+    /// The call's own id.
     pub id: &'a str,
     /// When and where.
     pub moment: &'a Moment,
@@ -36,7 +36,7 @@ impl Bench {
     pub fn act(&mut self, id: &str, command: &Command, moment: &Moment) -> Result<Outcome, Refusal> {
         let plain = |c: char| c.is_ascii_alphanumeric() || c == '-';
         if id.is_empty() || id.len() > 64 || !id.chars().all(plain) {
-            return Err(Refusal::new(Code::BadRequest, "a call needs a mark of 1 to 64 letters, digits and dashes"));
+            return Err(Refusal::new(Code::BadRequest, "a call needs an id of 1 to 64 letters, digits and dashes"));
         }
         if self.batches.contains(id) {
             // The answer to the first call may never have arrived, so nobody knows what the caller has seen.
@@ -49,7 +49,7 @@ impl Bench {
         Ok(Outcome { batch: id.to_owned(), changes, stale, made, received })
     }
 
-    /// What an earlier call with this mark made: a record or a bike that carries it.
+    /// What an earlier call with this id made: a record or a bike that carries it.
     fn made_by(&self, id: &str) -> Option<String> {
         let made = self.ledger.records().any(|(key, _)| key.record == id || key.project == id);
         made.then(|| id.to_owned())

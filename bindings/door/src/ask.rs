@@ -24,27 +24,27 @@ impl Bench {
 
     /// What to do next, what cures, when the bike will be ready.
     pub fn today(&self, ask: &TodayAsk, moment: &Moment) -> Result<TodaySheet, Refusal> {
-        self.open_bike_mark()?;
+        self.open_bike_id()?;
         Ok(today::today_sheet(&self.bike, ask, moment, &self.planned.schedule(&self.bike, moment, false))?)
     }
 
     /// The jobs on the calendar.
     pub fn plan(&self, ask: &PlanAsk, moment: &Moment) -> Result<PlanSheet, Refusal> {
-        self.open_bike_mark()?;
+        self.open_bike_id()?;
         let with_odds = ask.how_sure == Some(true);
         Ok(plan_sheet(&self.bike, ask, moment, &self.planned.schedule(&self.bike, moment, with_odds))?)
     }
 
     /// One job at the bench.
-    pub fn job(&self, ask: &MarkAsk, moment: &Moment) -> Result<JobSheet, Refusal> {
+    pub fn job(&self, ask: &IdAsk, moment: &Moment) -> Result<JobSheet, Refusal> {
         let job: layshaft_core::record::Job = self.record(&ask.id)?;
         let scheduled = self.planned.schedule(&self.bike, moment, false);
         let row = scheduled.rows.iter().find(|row| row.job == ask.id).cloned();
         let coats =
             self.bike.coats.iter().filter(|(_, coat)| coat.job.as_deref() == Some(&ask.id) && coat.ended_ms.is_none());
         let cures = coats
-            .map(|(mark, _)| {
-                let ask = CureAsk { coat: Some(mark.clone()), ..CureAsk::default() };
+            .map(|(id, _)| {
+                let ask = CureAsk { coat: Some(id.clone()), ..CureAsk::default() };
                 coating::cure_sheet(&self.bike, &ask, moment)
             })
             .collect::<Result<_, _>>()?;
@@ -58,11 +58,11 @@ impl Bench {
         let ready = || job.ready_made.as_deref().and_then(ready_made::ready_made_job);
         let names = job.tools.clone().or_else(|| Some(ready()?.tools)).unwrap_or_default();
         let stands_for = |name: &str| {
-            let parts = job.parts.iter().filter_map(|mark| self.bike.parts.get_key_value(mark));
+            let parts = job.parts.iter().filter_map(|id| self.bike.parts.get_key_value(id));
             parts.into_iter().find(|(_, part)| part.title == name)
         };
         let tool = |name: String| {
-            let (part, state) = stands_for(&name).map(|(mark, part)| (mark.clone(), part.state)).unzip();
+            let (part, state) = stands_for(&name).map(|(id, part)| (id.clone(), part.state)).unzip();
             JobTool { name, part, state }
         };
         names.into_iter().map(tool).collect()
@@ -160,7 +160,7 @@ impl Bench {
 
     /// A calendar file with alarms.
     pub fn alarms(&self, _: &BareAsk, moment: &Moment) -> Result<AlarmsSheet, Refusal> {
-        self.open_bike_mark()?;
+        self.open_bike_id()?;
         Ok(events::alarms_sheet(&self.bike, moment, &self.planned.schedule(&self.bike, moment, false).rows))
     }
 
@@ -171,13 +171,13 @@ impl Bench {
 
     /// The walk-through and its summary.
     pub fn inspection(&self, ask: &InspectionAsk, _: &Moment) -> Result<InspectionSheet, Refusal> {
-        self.open_bike_mark()?;
+        self.open_bike_id()?;
         Ok(inspection::inspection_sheet(&self.bike, ask)?)
     }
 
     /// What a proposal does to everything else.
     pub fn ripple(&self, ask: &RippleAsk, _: &Moment) -> Result<RippleSheet, Refusal> {
-        self.open_bike_mark()?;
+        self.open_bike_id()?;
         Ok(ripple::ripple_sheet(&self.bike, ask)?)
     }
 

@@ -11,7 +11,7 @@ use crate::planned::{Planned, STOOD};
 
 /// Name of the device-local setting that says which bike is open.
 pub(crate) const OPEN: &str = "open";
-/// Name of the device-local setting that says when a bike was exported; the bike's mark follows.
+/// Name of the device-local setting that says when a bike was exported; the bike's id follows.
 pub(crate) const EXPORTED: &str = "exported.";
 /// Name of the device-local setting that says under which name a damaged database was set aside: after the next start it
 /// can still be taken out.
@@ -84,13 +84,13 @@ impl Bench {
     }
 
     /// The open bike, or a refusal that says that there is none.
-    pub(crate) fn open_bike_mark(&self) -> Result<&str, Refusal> {
+    pub(crate) fn open_bike_id(&self) -> Result<&str, Refusal> {
         self.open
             .as_deref()
             .ok_or_else(|| Refusal::new(Code::Unknown, "no bike is open: start one or open the demo bike"))
     }
 
-    /// The marks of all bikes that have an identity, also those put away.
+    /// The ids of all bikes that have an identity, also those put away.
     pub(crate) fn bikes(&self) -> Vec<(String, Identity, bool)> {
         self.ledger
             .records()
@@ -99,19 +99,19 @@ impl Bench {
             .collect()
     }
 
-    /// The present record with a mark, or a refusal that names what is missing.
-    pub(crate) fn record<R: Record>(&self, mark: &str) -> Result<R, Refusal> {
-        let present = self.fields::<R>(mark)?.filter(|fields| !fields.gone());
-        present.map(read).ok_or_else(|| no_such::<R>(mark))
+    /// The present record with an id, or a refusal that names what is missing.
+    pub(crate) fn record<R: Record>(&self, id: &str) -> Result<R, Refusal> {
+        let present = self.fields::<R>(id)?.filter(|fields| !fields.gone());
+        present.map(read).ok_or_else(|| no_such::<R>(id))
     }
 
-    /// Whether the record with a mark was put away, or a refusal where it never was.
-    pub(crate) fn is_away<R: Record>(&self, mark: &str) -> Result<bool, Refusal> {
-        self.fields::<R>(mark)?.map(Fields::gone).ok_or_else(|| no_such::<R>(mark))
+    /// Whether the record with an id was put away, or a refusal where it never was.
+    pub(crate) fn is_away<R: Record>(&self, id: &str) -> Result<bool, Refusal> {
+        self.fields::<R>(id)?.map(Fields::gone).ok_or_else(|| no_such::<R>(id))
     }
 
-    fn fields<R: Record>(&self, mark: &str) -> Result<Option<&Fields>, Refusal> {
-        Ok(self.ledger.fields(&key_of::<R>(self.open_bike_mark()?, mark)))
+    fn fields<R: Record>(&self, id: &str) -> Result<Option<&Fields>, Refusal> {
+        Ok(self.ledger.fields(&key_of::<R>(self.open_bike_id()?, id)))
     }
 
     /// Lets the plan of the open bike go on from the order in which it stood.
@@ -129,8 +129,8 @@ impl Bench {
 }
 
 /// What says that there is no record with a mark.
-pub(crate) fn no_such<R: Record>(mark: &str) -> Refusal {
-    Refusal::new(Code::Unknown, format!("there is no {} with the mark {mark}", in_a_sentence(R::WORDS)))
+pub(crate) fn no_such<R: Record>(id: &str) -> Refusal {
+    Refusal::new(Code::Unknown, format!("there is no {} with the id {id}", in_a_sentence(R::WORDS)))
 }
 
 /// Words that begin with a capital letter, as they stand within a sentence.
@@ -146,8 +146,8 @@ fn random() -> u64 {
     RandomState::new().build_hasher().finish()
 }
 
-/// A fresh mark for a call: 128 random bits as text.
+/// A fresh id for a call: 128 random bits as text.
 #[cfg(not(all(target_family = "wasm", target_os = "unknown")))]
-pub fn fresh_mark() -> String {
+pub fn fresh_id() -> String {
     format!("{:016x}{:016x}", random(), random())
 }

@@ -46,21 +46,21 @@ pub struct LoadDemo {}
 /// Opens a bike of the shelf.
 #[wire]
 pub struct OpenBike {
-    /// Its mark.
+    /// Its id.
     pub bike: String,
 }
 
 /// Puts a bike away; its facts stay.
 #[wire]
 pub struct PutBikeAway {
-    /// Its mark.
+    /// Its id.
     pub bike: String,
 }
 
 /// Brings a bike back.
 #[wire]
 pub struct BringBikeBack {
-    /// Its mark.
+    /// Its id.
     pub bike: String,
 }
 
@@ -81,7 +81,7 @@ pub struct DescribePlace {
 /// Records a part.
 #[wire]
 pub struct RecordPart {
-    /// Its mark; left out: a new one.
+    /// Its id; left out: a new one.
     pub id: Option<String>,
     /// The part.
     pub part: Part,
@@ -90,14 +90,14 @@ pub struct RecordPart {
 /// Puts a part away.
 #[wire]
 pub struct PutPartAway {
-    /// Its mark.
+    /// Its id.
     pub id: String,
 }
 
 /// Records the maker's torque of a joint.
 #[wire]
 pub struct RecordTightening {
-    /// Its mark; left out: a new one.
+    /// Its id; left out: a new one.
     pub id: Option<String>,
     /// The torque with its source.
     pub tightening: Tightening,
@@ -106,7 +106,7 @@ pub struct RecordTightening {
 /// Puts a torque away.
 #[wire]
 pub struct PutTighteningAway {
-    /// Its mark.
+    /// Its id.
     pub id: String,
 }
 
@@ -115,7 +115,7 @@ pub struct PutTighteningAway {
 pub struct AttachPhoto {
     /// Kind of the record that it shows.
     pub of_kind: String,
-    /// Mark of that record.
+    /// Id of that record.
     pub of: String,
     /// Media type: `image/jpeg`, `image/png` or `image/webp`.
     pub media: String,
@@ -130,7 +130,7 @@ pub struct AttachPhoto {
 /// Puts a photo away.
 #[wire]
 pub struct PutPhotoAway {
-    /// Its mark.
+    /// Its id.
     pub id: String,
 }
 
@@ -150,14 +150,14 @@ pub struct StartCure {
 /// Ends the clock of a coat.
 #[wire]
 pub struct EndCure {
-    /// Mark of the coat.
+    /// Id of the coat.
     pub id: String,
 }
 
-/// Says where a coat stands from a moment on. A moment of 0 means now.
+/// Says where a coat stands from a moment on.
 #[wire]
 pub struct MoveCoat {
-    /// Mark of the coat.
+    /// Id of the coat.
     pub id: String,
     /// Where.
     pub place: StayPlace,
@@ -177,7 +177,7 @@ pub struct StartProcess {
 /// Lays the next coat or decal of a paint job.
 #[wire]
 pub struct LayCoat {
-    /// Mark of the paint job.
+    /// Id of the paint job.
     pub process: String,
     /// When, milliseconds since 1970 (UTC); left out: now.
     pub applied_ms: Option<i64>,
@@ -191,14 +191,14 @@ pub struct LayCoat {
 /// Notes that the topmost coat of a paint job was sanded.
 #[wire]
 pub struct SandCoat {
-    /// Mark of the paint job.
+    /// Id of the paint job.
     pub process: String,
 }
 
 /// Ends a paint job before its time.
 #[wire]
 pub struct EndProcess {
-    /// Mark of the paint job.
+    /// Id of the paint job.
     pub process: String,
 }
 
@@ -223,9 +223,9 @@ pub struct TakeReading {
 /// Answers an inspection item.
 #[wire]
 pub struct AnswerItem {
-    /// Mark of the pack.
+    /// Id of the pack.
     pub pack: String,
-    /// Mark of the item.
+    /// Id of the item.
     pub item: String,
     /// The answer.
     pub answer: ItemAnswer,
@@ -250,7 +250,7 @@ pub struct Undo {
 pub struct Settle {
     /// Kind of the record.
     pub record_kind: String,
-    /// The record's mark.
+    /// The record's id.
     pub record: String,
     /// The field.
     pub field: String,
@@ -277,13 +277,13 @@ pub struct ReceiveBundle {
 /// What a command did.
 #[wire]
 pub struct Outcome {
-    /// The command's own mark; `Undo` takes it back.
+    /// The command's own id; `Undo` takes it back.
     pub batch: String,
     /// Facts written.
     pub changes: u32,
     /// Queries whose answers may be different now.
     pub stale: Vec<String>,
-    /// Mark of what was made.
+    /// Id of what was made.
     pub made: Option<String>,
     /// What came in with a bundle.
     pub received: Option<Received>,
@@ -306,7 +306,7 @@ pub struct Received {
     pub not_taken: Vec<NotTaken>,
 }
 
-/// A fact of a bundle whose stamp stands for another value here: two devices work under one mark, as a copied database
+/// A fact of a bundle whose stamp stands for another value here: two devices work under one id, as a copied database
 /// does. The value that was here stays, and this one is nowhere but in the bundle.
 #[wire]
 pub struct NotTaken {
@@ -314,7 +314,7 @@ pub struct NotTaken {
     pub bike: String,
     /// Kind of the record.
     pub record_kind: String,
-    /// Mark of the record.
+    /// Id of the record.
     pub record: String,
     /// The field.
     pub field: String,

@@ -106,44 +106,44 @@ pub(crate) fn edits(moment: &Moment) -> Result<Vec<Edit>, Refusal> {
     put(&mut facts, "standard/front", &demo.front_brake.checked()?);
     put(&mut facts, "standard/rear", &demo.rear_brake.checked()?);
     put(&mut facts, "standard/indication", &demo.indication.checked()?);
-    for (mark, consumer) in demo.consumers {
-        put(&mut facts, &format!("standard/{mark}"), &consumer.checked()?);
+    for (id, consumer) in demo.consumers {
+        put(&mut facts, &format!("standard/{id}"), &consumer.checked()?);
     }
-    for (mark, fluid) in demo.fluids {
-        put(&mut facts, &format!("standard/{mark}"), &fluid.checked()?);
+    for (id, fluid) in demo.fluids {
+        put(&mut facts, &format!("standard/{id}"), &fluid.checked()?);
     }
-    for (mark, DemoPart { expected_in_days, ordered_days_ago, part }) in demo.parts {
+    for (id, DemoPart { expected_in_days, ordered_days_ago, part }) in demo.parts {
         let day = |days: i64| moment.zone.day_text_at(moment.now_ms.saturating_add(days * DAY_MS));
         let ordered = ordered_days_ago.map(|days| day(-days));
         let delivery = part.delivery.clone().map(|delivery| Delivery { ordered, ..delivery });
-        put(&mut facts, &mark, &Part { expected: expected_in_days.map(day), delivery, ..part }.checked()?);
+        put(&mut facts, &id, &Part { expected: expected_in_days.map(day), delivery, ..part }.checked()?);
     }
-    for (mark, tightening) in demo.tightenings {
-        put(&mut facts, &mark, &tightening.checked()?);
+    for (id, tightening) in demo.tightenings {
+        put(&mut facts, &id, &tightening.checked()?);
     }
     for (rank, job) in (1..).zip(demo.jobs) {
-        let mark = job.id.clone();
-        put(&mut facts, &mark, &told(job, f64::from(rank), &ago).checked()?);
+        let id = job.id.clone();
+        put(&mut facts, &id, &told(job, f64::from(rank), &ago).checked()?);
     }
-    for (mark, coat) in demo.coats {
-        put(&mut facts, &mark, &coated(coat, &ago)?.checked()?);
+    for (id, coat) in demo.coats {
+        put(&mut facts, &id, &coated(coat, &ago)?.checked()?);
     }
-    for (mark, DemoClimate { hours_ago, celsius, humidity }) in (1..).zip(demo.climate) {
+    for (id, DemoClimate { hours_ago, celsius, humidity }) in (1..).zip(demo.climate) {
         let climate = Climate { from_ms: ago(hours_ago), celsius, humidity };
-        put(&mut facts, &format!("demo-{mark}"), &climate.checked()?);
+        put(&mut facts, &format!("demo-{id}"), &climate.checked()?);
     }
-    for (mark, DemoReading { days_ago, reading }) in demo.readings {
-        put(&mut facts, &mark, &Reading { taken_ms: Some(ago(days_ago * 24.0)), ..reading }.checked()?);
+    for (id, DemoReading { days_ago, reading }) in demo.readings {
+        put(&mut facts, &id, &Reading { taken_ms: Some(ago(days_ago * 24.0)), ..reading }.checked()?);
     }
     Ok(facts)
 }
 
-fn put<R: Record>(facts: &mut Vec<Edit>, mark: &str, record: &R) {
-    facts.extend(edits_of(mark, record));
+fn put<R: Record>(facts: &mut Vec<Edit>, id: &str, record: &R) {
+    facts.extend(edits_of(id, record));
 }
 
-fn edits_of<R: Record>(mark: &str, record: &R) -> Vec<Edit> {
-    edits_between(mark, record, None)
+fn edits_of<R: Record>(id: &str, record: &R) -> Vec<Edit> {
+    edits_between(id, record, None)
 }
 
 /// The job as told, with its place in the list.

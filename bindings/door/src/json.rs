@@ -11,7 +11,7 @@ use crate::{Bench, Command, Query, queries};
 /// A call that changes. Sending the same call twice changes once.
 #[wire]
 pub struct ActCall {
-    /// The call's own mark, random; it becomes the mark of what the command makes.
+    /// The call's own id, random; it becomes the id of what the command makes.
     pub id: String,
     /// When and where.
     pub moment: Moment,

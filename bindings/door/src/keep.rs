@@ -65,7 +65,7 @@ impl Bench {
 
     /// Everything known about the open bike.
     pub fn bike(&self, _: &BareAsk, _: &Moment) -> Result<BikeSheet, Refusal> {
-        self.open_bike_mark()?;
+        self.open_bike_id()?;
         let bike = self.bike.clone();
         Ok(BikeSheet {
             spend: spend(&bike),
@@ -101,14 +101,14 @@ impl Bench {
 
     /// Every value that a record has had, newest first.
     pub fn history(&self, ask: &HistoryAsk, _: &Moment) -> Result<HistorySheet, Refusal> {
-        let project = self.open_bike_mark()?.to_owned();
+        let project = self.open_bike_id()?.to_owned();
         let key = Key { project, kind: ask.record_kind.clone(), record: ask.record.clone() };
         let Some(fields) = self.ledger.fields(&key) else {
             let words = KINDS
                 .iter()
                 .find(|kind| kind.kind == key.kind)
                 .map_or(key.kind.clone(), |kind| in_a_sentence(kind.words));
-            return Err(Refusal::new(Code::Unknown, format!("there is no {words} with the mark {}", key.record)));
+            return Err(Refusal::new(Code::Unknown, format!("there is no {words} with the id {}", key.record)));
         };
         let mut facts: Vec<Fact> = fields
             .0
@@ -130,7 +130,7 @@ impl Bench {
     }
 
     /// A photo with its bytes.
-    pub fn photo(&self, ask: &MarkAsk, _: &Moment) -> Result<PhotoSheet, Refusal> {
+    pub fn photo(&self, ask: &IdAsk, _: &Moment) -> Result<PhotoSheet, Refusal> {
         let photo: Photo = self.record(&ask.id)?;
         match self.store.attachment(&photo.hash)? {
             Some((_, bytes)) => Ok(PhotoSheet { photo, bytes }),
@@ -140,7 +140,7 @@ impl Bench {
 
     /// The open bike as a bundle. `NoteExport` says afterwards that the file is where it should be.
     pub fn bundle(&self, _: &BareAsk, moment: &Moment) -> Result<BundleSheet, Refusal> {
-        let project = self.open_bike_mark()?;
+        let project = self.open_bike_id()?;
         let bundle = self.store.bundle(Some(project))?;
         Ok(BundleSheet {
             file_name: file_name(&self.bike.identity.name, moment),

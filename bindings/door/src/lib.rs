@@ -24,7 +24,7 @@ mod write;
 
 pub use bench::Bench;
 #[cfg(not(all(target_family = "wasm", target_os = "unknown")))]
-pub use bench::fresh_mark;
+pub use bench::fresh_id;
 pub use command::Command;
 pub use json::{ActCall, AskCall, moment_of};
 pub use query::Query;

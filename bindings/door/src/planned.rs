@@ -10,7 +10,7 @@ use layshaft_core::plan::{PreviousOrder, Scheduled, schedule_keeping};
 use layshaft_core::record::Bike;
 use layshaft_core::time::Moment;
 
-/// Name of the device-local setting with the order of a bike's plan; the bike's mark follows.
+/// Name of the device-local setting with the order of a bike's plan; the bike's id follows.
 pub(crate) const STOOD: &str = "stood.";
 const MINUTE_MS: i64 = 60_000;
 

@@ -47,8 +47,8 @@ pub struct BareAsk {}
 
 /// Asks about one record.
 #[wire]
-pub struct MarkAsk {
-    /// Its mark.
+pub struct IdAsk {
+    /// Its id.
     pub id: String,
 }
 
@@ -57,7 +57,7 @@ pub struct MarkAsk {
 pub struct HistoryAsk {
     /// Kind of the record.
     pub record_kind: String,
-    /// The record's mark.
+    /// The record's id.
     pub record: String,
 }
 
@@ -71,7 +71,7 @@ pub struct EvaluateAsk {
 /// A bike on the shelf.
 #[wire]
 pub struct BikeCard {
-    /// Its mark.
+    /// Its id.
     pub id: String,
     /// What the owner calls it.
     pub name: String,
@@ -100,7 +100,7 @@ pub struct ShelfSheet {
     pub changes_since_export: u32,
     /// Name under which a damaged database was set aside, at this start or before.
     pub set_aside: Option<String>,
-    /// This device's mark.
+    /// This device's id.
     pub device: String,
 }
 
@@ -143,7 +143,7 @@ pub struct HandbookSheet {
 /// One job at the bench.
 #[wire]
 pub struct JobSheet {
-    /// Its mark.
+    /// Its id.
     pub id: String,
     /// The job.
     pub job: Job,
@@ -162,7 +162,7 @@ pub struct JobSheet {
 pub struct JobTool {
     /// What it is called.
     pub name: String,
-    /// The part, by its mark, that stands for it where it is not at hand.
+    /// The part, by its id, that stands for it where it is not at hand.
     pub part: Option<String>,
     /// Where that part is.
     pub state: Option<PartState>,
@@ -184,12 +184,12 @@ pub struct ProductsSheet {
     pub processes: Vec<Process>,
 }
 
-/// A record with its mark.
+/// A record with its id.
 #[wire]
 pub struct Kept {
     /// Kind of the record.
     pub record_kind: String,
-    /// The record's mark.
+    /// The record's id.
     pub record: String,
     /// The field.
     pub field: String,
@@ -201,46 +201,46 @@ pub struct Kept {
     pub stamp: String,
 }
 
-/// A part with its mark.
+/// A part with its id.
 #[wire]
 pub struct PartCard {
-    /// Its mark.
+    /// Its id.
     pub id: String,
     /// The part.
     pub part: Part,
 }
 
-/// The maker's torque of a joint with its mark.
+/// The maker's torque of a joint with its id.
 #[wire]
 pub struct TighteningCard {
-    /// Its mark.
+    /// Its id.
     pub id: String,
     /// The torque.
     pub tightening: Tightening,
 }
 
-/// A coat with its mark.
+/// A coat with its id.
 #[wire]
 pub struct CoatCard {
-    /// Its mark.
+    /// Its id.
     pub id: String,
     /// The coat.
     pub coat: Coat,
 }
 
-/// A reading with its mark.
+/// A reading with its id.
 #[wire]
 pub struct ReadingCard {
-    /// Its mark.
+    /// Its id.
     pub id: String,
     /// The reading.
     pub reading: Reading,
 }
 
-/// A photo with its mark, without its bytes.
+/// A photo with its id, without its bytes.
 #[wire]
 pub struct PhotoCard {
-    /// Its mark.
+    /// Its id.
     pub id: String,
     /// The photo.
     pub photo: Photo,
@@ -269,7 +269,7 @@ pub struct Spend {
 /// Everything known about the open bike.
 #[wire]
 pub struct BikeSheet {
-    /// Its mark.
+    /// Its id.
     pub id: String,
     /// Who it is.
     pub identity: Identity,

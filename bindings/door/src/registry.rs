@@ -19,7 +19,7 @@ macro_rules! queries {
             /// The jobs on the calendar.
             plan Plan(PlanAsk) -> PlanSheet;
             /// One job at the bench.
-            job Job(MarkAsk) -> JobSheet;
+            job Job(IdAsk) -> JobSheet;
             /// Jobs that can be added as they are.
             ready_made ReadyMade(BareAsk) -> ReadyMadeSheet;
             /// Ratios, speeds, chain and speedometer.
@@ -69,7 +69,7 @@ macro_rules! queries {
             /// Every value that a record has had.
             history History(HistoryAsk) -> HistorySheet;
             /// A photo with its bytes.
-            photo Photo(MarkAsk) -> PhotoSheet;
+            photo Photo(IdAsk) -> PhotoSheet;
             /// One formula with numbers given by hand.
             evaluate Evaluate(EvaluateAsk) -> Figures;
             /// Every formula with its symbols, ranges and source.

@@ -28,7 +28,7 @@ pub(crate) struct Writing {
     pub attachment: Option<Attachment>,
     /// Facts and files of a bundle, under the stamps that they have.
     pub bundle: Option<Bundle>,
-    /// Mark of what is made.
+    /// Id of what is made.
     pub made: Option<String>,
 }
 
@@ -39,8 +39,8 @@ impl Writing {
     }
 
     /// Facts of the open bike that make something new.
-    pub fn making(mark: &str, edits: Vec<Edit>) -> Self {
-        Self { edits, made: Some(mark.to_owned()), ..Self::default() }
+    pub fn making(id: &str, edits: Vec<Edit>) -> Self {
+        Self { edits, made: Some(id.to_owned()), ..Self::default() }
     }
 }
 
@@ -60,7 +60,7 @@ impl Bench {
         let Writing { edits, project, open, setting, attachment, bundle, made: _ } = writing;
         let project = match project {
             Some(project) => project,
-            None => self.open_bike_mark()?.to_owned(),
+            None => self.open_bike_id()?.to_owned(),
         };
         let mut moved: Moved = setting.iter().map(|_| Source::Shelf).collect();
         let settings = self.settings(setting, open.then_some(&project));

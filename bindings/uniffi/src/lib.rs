@@ -12,7 +12,7 @@ use layshaft_core::error::{Code, Refusal};
 use layshaft_core::time::{Moment, Zone};
 use layshaft_door::command::*;
 use layshaft_door::query::*;
-use layshaft_door::{Bench as Door, Command, commands, fresh_mark, queries};
+use layshaft_door::{Bench as Door, Command, commands, fresh_id, queries};
 
 uniffi::setup_scaffolding!();
 
@@ -92,7 +92,7 @@ macro_rules! make_commands {
             $($(#[$doc])*
             #[uniffi::method(default(moment = None))]
             pub fn $method(&self, command: $name, moment: Option<Moment>) -> Result<Outcome, BenchError> {
-                Ok(self.lock()?.act(&fresh_mark(), &Command::from(command), &moment_or_now(moment))?)
+                Ok(self.lock()?.act(&fresh_id(), &Command::from(command), &moment_or_now(moment))?)
             })*
         }
     };

@@ -11,7 +11,7 @@ pub struct Key {
     pub project: String,
     /// Kind of record, as `job`, `part` or `drive`.
     pub kind: String,
-    /// The record's mark within its kind.
+    /// The record's id within its kind.
     pub record: String,
 }
 

@@ -79,13 +79,13 @@ impl Ledger {
         self.records.iter()
     }
 
-    /// The records of one kind of one bike, in the order of their marks, also those that are gone.
+    /// The records of one kind of one bike, in the order of their ids, also those that are gone.
     pub fn of_kind<'a>(&'a self, project: &'a str, kind: &'a str) -> impl Iterator<Item = (&'a Key, &'a Fields)> {
         let from = Key { project: project.to_owned(), kind: kind.to_owned(), record: String::new() };
         self.records.range(from..).take_while(move |(key, _)| key.project == project && key.kind == kind)
     }
 
-    /// The records of one kind of one bike that are not gone, in the order of their marks.
+    /// The records of one kind of one bike that are not gone, in the order of their ids.
     pub fn present<'a>(&'a self, project: &'a str, kind: &'a str) -> impl Iterator<Item = (&'a str, &'a Fields)> {
         self.of_kind(project, kind)
             .filter(|(_, fields)| !fields.gone())

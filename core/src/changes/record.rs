@@ -21,7 +21,7 @@ pub trait Record: Serialize + DeserializeOwned + Default + Stored {
 pub struct Edit {
     /// Kind of the record.
     pub kind: String,
-    /// The record's mark.
+    /// The record's id.
     pub record: String,
     /// The field.
     pub field: String,

@@ -8,7 +8,7 @@ use std::str::FromStr;
 
 use crate::error::Refused;
 
-/// A device's mark: 64 random bits, drawn once by the host.
+/// A device's id: 64 random bits, drawn once by the host.
 #[derive(Clone, Copy, Debug, Default, PartialEq, Eq, PartialOrd, Ord, Hash)]
 pub struct Device(pub u64);
 

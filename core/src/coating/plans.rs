@@ -5,7 +5,7 @@ use serde::Deserialize;
 use crate::ready_made::typical_product;
 use crate::record::{Layer, PaintedPart, Process, ProcessStep, PutOn};
 
-/// A plan as it stands in its file: products by the marks of their typical sheets.
+/// A plan as it stands in its file: products by the ids of their typical sheets.
 #[derive(Deserialize)]
 #[serde(rename_all = "camelCase", deny_unknown_fields)]
 struct PlanFile {
@@ -45,7 +45,7 @@ fn read(text: &str) -> Option<Process> {
     let file: PlanFile = toml::from_str(text).ok()?;
     let step = |step: StepFile| {
         let product = match &step.product {
-            Some(mark) => Some(typical_product(mark)?),
+            Some(id) => Some(typical_product(id)?),
             None => None,
         };
         Some(ProcessStep { name: step.name, layer: step.layer, product, done_ms: None })

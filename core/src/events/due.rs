@@ -42,7 +42,7 @@ pub struct Due {
     pub text: String,
     /// Kind of the record: `coat`, `job` or `part`.
     pub record_kind: String,
-    /// The record's mark.
+    /// The record's id.
     pub record: String,
 }
 
@@ -64,11 +64,10 @@ pub fn since(bike: &Bike, rows: &[PlanRow], seen_ms: i64, moment: &Moment) -> Ve
 }
 
 fn of_coats(bike: &Bike, moment: &Moment) -> Vec<Due> {
-    let sheet =
-        |mark: &String| cure_sheet(bike, &CureAsk { coat: Some(mark.clone()), ..CureAsk::default() }, moment).ok();
-    let coats = bike.coats.iter().filter_map(|(mark, coat)| Some((mark, coat, sheet(mark)?)));
+    let sheet = |id: &String| cure_sheet(bike, &CureAsk { coat: Some(id.clone()), ..CureAsk::default() }, moment).ok();
+    let coats = bike.coats.iter().filter_map(|(id, coat)| Some((id, coat, sheet(id)?)));
     coats
-        .flat_map(|(mark, coat, sheet)| {
+        .flat_map(|(id, coat, sheet)| {
             let topmost = is_topmost(bike, coat.process.as_deref(), coat.step);
             let ended_ms = coat.ended_ms.unwrap_or(i64::MAX);
             milestones(&sheet, topmost).into_iter().filter(move |(at_ms, _, _)| *at_ms < ended_ms).map(
@@ -78,7 +77,7 @@ fn of_coats(bike: &Bike, moment: &Moment) -> Vec<Due> {
                     title: coat.title.clone(),
                     text: format!("{}: {text}.", coat.product.name),
                     record_kind: Coat::KIND.to_owned(),
-                    record: mark.clone(),
+                    record: id.clone(),
                 },
             )
         })
@@ -87,7 +86,7 @@ fn of_coats(bike: &Bike, moment: &Moment) -> Vec<Due> {
 
 /// Whether nothing is painted over this coat any more, so that its window is nobody's business.
 fn is_topmost(bike: &Bike, process: Option<&str>, step: Option<u32>) -> bool {
-    let process = process.and_then(|mark| bike.processes.get(mark));
+    let process = process.and_then(|id| bike.processes.get(id));
     process.zip(step).is_some_and(|(process, step)| !process.paint_follows(step))
 }
 
@@ -131,14 +130,14 @@ fn of_waits(bike: &Bike, rows: &[PlanRow]) -> Vec<Due> {
 fn of_parts(bike: &Bike, moment: &Moment) -> Vec<Due> {
     let ordered = bike.parts.iter().filter(|(_, part)| part.state == PartState::Ordered);
     ordered
-        .filter_map(|(mark, part)| {
+        .filter_map(|(id, part)| {
             Some(Due {
                 at_ms: moment.zone.instant_on(part.expected.as_deref()?, MORNING)?,
                 due: DueKind::PartExpected,
                 title: part.title.clone(),
                 text: "Expected on this day: is it here?".to_owned(),
                 record_kind: Part::KIND.to_owned(),
-                record: mark.clone(),
+                record: id.clone(),
             })
         })
         .collect()
@@ -160,9 +159,9 @@ mod tests {
         bike.place = Place { night_celsius: Some(20.0), day_celsius: Some(20.0), humidity: None };
         bike.parts.insert("kit".to_owned(), part("Chain kit", PartState::Ordered, Some("2026-03-26")));
         bike.parts.insert("here".to_owned(), part("Seal kit", PartState::Here, Some("2026-03-26")));
-        let coat = |mark: &str| Coat {
+        let coat = |id: &str| Coat {
             title: "Side panel".to_owned(),
-            product: typical_product(mark).unwrap(),
+            product: typical_product(id).unwrap(),
             applied_ms: noon_ms,
             ..Coat::default()
         };

@@ -21,7 +21,7 @@ const SURPRISING: f64 = 0.03;
 /// How likely a suspect is now.
 #[wire]
 pub struct Belief {
-    /// Mark of the suspect.
+    /// Id of the suspect.
     pub suspect: String,
     /// In words.
     pub label: String,
@@ -33,7 +33,7 @@ pub struct Belief {
 pub(super) struct Weighed {
     /// Probabilities in the order of the suspects.
     pub(super) shares: Vec<f64>,
-    /// Mark of the last check whose answer fits none of what was still suspected.
+    /// Id of the last check whose answer fits none of what was still suspected.
     pub(super) surprising: Option<String>,
 }
 

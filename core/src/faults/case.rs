@@ -8,7 +8,7 @@ use crate::error::Refused;
 /// One thing that may be wrong.
 #[wire]
 pub struct Suspect {
-    /// Its mark.
+    /// Its id.
     pub id: String,
     /// In words.
     pub label: String,
@@ -23,7 +23,7 @@ pub struct Suspect {
 /// Something that must come off before a check; once off, it costs nothing more.
 #[wire]
 pub struct Cover {
-    /// Its mark.
+    /// Its id.
     pub id: String,
     /// In words.
     pub label: String,
@@ -34,7 +34,7 @@ pub struct Cover {
 /// One possible answer.
 #[wire]
 pub struct CheckOutcome {
-    /// Its mark.
+    /// Its id.
     pub id: String,
     /// In words.
     pub label: String,
@@ -52,7 +52,7 @@ pub struct Metering {
 /// Something to look at, try or measure.
 #[wire]
 pub struct Check {
-    /// Its mark.
+    /// Its id.
     pub id: String,
     /// The question or instruction.
     pub label: String,
@@ -66,7 +66,7 @@ pub struct Check {
     pub minutes: f64,
     /// Minutes that its danger is worth.
     pub danger_minutes: f64,
-    /// Marks of the covers that must be off.
+    /// Ids of the covers that must be off.
     pub covers: Vec<String>,
     /// Whether it is a look that needs no tool; looks come first.
     pub free_look: bool,
@@ -92,7 +92,7 @@ pub struct TroubleCase {
 }
 
 impl TroubleCase {
-    /// A check by its mark.
+    /// A check by its id.
     pub fn check(&self, id: &str) -> Result<&Check, Refused> {
         let found = self.checks.iter().find(|check| check.id == id);
         found.ok_or_else(|| Refused::Unknown { what: "check".to_owned(), id: id.to_owned() })

@@ -25,7 +25,7 @@ const METER_RANGE: f64 = 40.0;
 pub struct Probe {
     /// The point.
     pub point: String,
-    /// Marks of the covers that must be off to reach it.
+    /// Ids of the covers that must be off to reach it.
     pub covers: Vec<String>,
     /// Minutes to measure there.
     pub minutes: f64,

@@ -10,7 +10,7 @@ use serde::Deserialize;
 use super::case::{Check, CheckOutcome, Cover, Suspect, TroubleCase};
 use crate::error::Refused;
 
-/// Marks and texts of the tables, in the order in which they are shown.
+/// Ids and texts of the tables, in the order in which they are shown.
 pub const KNOWLEDGE: [(&str, &str); 6] = [
     ("turns-but-does-not-start", include_str!("../../../fixtures/knowledge/turns-but-does-not-start.toml")),
     ("brake-lever-spongy", include_str!("../../../fixtures/knowledge/brake-lever-spongy.toml")),
@@ -68,7 +68,7 @@ struct CheckRow {
     under: BTreeMap<String, Vec<f64>>,
 }
 
-/// A case of experience by its mark.
+/// A case of experience by its id.
 ///
 /// ```
 /// use layshaft_core::faults::knowledge_case;

@@ -36,7 +36,7 @@ const PLAYED: usize = 6;
 /// The check to do next.
 #[wire]
 pub struct NextCheck {
-    /// Mark of the check.
+    /// Id of the check.
     pub check: String,
     /// What it is expected to tell, bits.
     pub gain_bits: f64,

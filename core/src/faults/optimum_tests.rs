@@ -125,13 +125,13 @@ impl Plans {
         let off = given.iter().map(|(kind, _)| self.kinds[usize::from(*kind)].covers).fold(0, |off, more| off | more);
         let here: f64 = joint.iter().sum();
         let mut ways = Vec::new();
-        for (kind, mark) in self.kinds.iter().zip(0_u8..) {
-            if given.iter().filter(|(done, _)| *done == mark).count() == kind.copies {
+        for (kind, id) in self.kinds.iter().zip(0_u8..) {
+            if given.iter().filter(|(done, _)| *done == id).count() == kind.copies {
                 continue;
             }
             let on = (0..self.minutes.len()).filter(|cover| (kind.covers & !off) >> cover & 1 == 1);
             let minutes = kind.one.minutes + on.map(|cover| self.minutes[cover]).sum::<f64>();
-            let mut way = Way { least: here * minutes, kind: mark, goes_on: Vec::new() };
+            let mut way = Way { least: here * minutes, kind: id, goes_on: Vec::new() };
             for (answer, outcome) in kind.answers.iter().zip(0_u8..) {
                 let then: Joint = std::array::from_fn(|at| joint[at] * answer[at]);
                 let sum: f64 = then.iter().sum();
@@ -153,8 +153,8 @@ impl Plans {
             return *cost as u32;
         }
         let mut best = u32::MAX;
-        for (kind, mark) in (0..self.kinds.len()).zip(0_u8..) {
-            if given.iter().filter(|(done, _)| *done == mark).count() == self.kinds[kind].copies {
+        for (kind, id) in (0..self.kinds.len()).zip(0_u8..) {
+            if given.iter().filter(|(done, _)| *done == id).count() == self.kinds[kind].copies {
                 continue;
             }
             let mut cost = left.len() as u32;
@@ -175,7 +175,7 @@ impl Plans {
                 if cost >= best {
                     break;
                 }
-                cost = cost - part.len() as u32 + self.fewest_for(&then, &part, &with(given, (mark, outcome)));
+                cost = cost - part.len() as u32 + self.fewest_for(&then, &part, &with(given, (id, outcome)));
             }
             best = best.min(cost);
         }

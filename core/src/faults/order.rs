@@ -13,7 +13,7 @@ use crate::error::Refused;
 /// Something to try.
 #[wire]
 pub struct TryOut {
-    /// Its mark.
+    /// Its id.
     pub id: String,
     /// Probability that this is it.
     pub probability: f64,

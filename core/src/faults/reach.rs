@@ -31,7 +31,7 @@ const CIRCUITS: [(&str, Positions); 9] = [
     ("charging-three-phase", &[&[("key", "on")], &[("key", "on"), ("engine speed", "fast")]]),
 ];
 
-/// Covers of a small motorcycle: mark, in words, minutes off and on.
+/// Covers of a small motorcycle: id, in words, minutes off and on.
 const COVERS: [(&str, &str, f64); 4] = [
     ("headlamp", "Headlamp rim and lamp out of the shell", 6.0),
     ("seat", "Seat off", 2.0),
@@ -55,7 +55,7 @@ const ELSEWHERE: (&str, &str) = ("in the headlamp shell", "headlamp");
 /// Minutes for a measurement at a point within reach.
 const MEASURE_MINUTES: f64 = 2.0;
 
-/// Marks of the circuits in which a fault can be searched.
+/// Ids of the circuits in which a fault can be searched.
 pub fn searchable() -> impl Iterator<Item = &'static str> {
     CIRCUITS.iter().map(|(mark, _)| *mark)
 }

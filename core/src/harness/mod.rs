@@ -18,7 +18,7 @@ pub use drawing::{Diagram, DiagramBox, DiagramLabel, DiagramLine, LineKind, Spot
 pub use lamps::{Indicators, PilotBehaviour, derive_indicators, indicators, pilot_behaviour};
 pub use model::{
     COLOUR_CODES, Condition, Element, Harness, NotThere, Setting, SwitchCard, SwitchPosition, adapted, apply,
-    change_mark, check_colour, check_harness, every_setting,
+    change_id, check_colour, check_harness, every_setting,
 };
 pub use page::{
     CircuitCard, FaultPlace, FlashColumn, FlashCount, HarnessAsk, HarnessSheet, LampColumn, LampSheet, LampSide,

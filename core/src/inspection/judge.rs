@@ -38,7 +38,7 @@ pub struct ItemVerdict {
     pub source: Source,
 }
 
-/// Judges an item of the pack with the mark `pack` from the bike's answers and its derived quantities.
+/// Judges an item of the pack with the id `pack` from the bike's answers and its derived quantities.
 ///
 /// ```
 /// use layshaft_core::record::{Bike, ItemAnswer};

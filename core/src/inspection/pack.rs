@@ -31,7 +31,7 @@ pub enum Measure {
     },
     /// From a derived quantity of the bike against a limit, or against its own judgement where the limit is open.
     Derived {
-        /// Mark of the quantity in `derive()`.
+        /// Id of the quantity in `derive()`.
         quantity: String,
         /// Unit of the value.
         unit: Unit,
@@ -43,7 +43,7 @@ pub enum Measure {
 /// One thing that is inspected.
 #[wire]
 pub struct Item {
-    /// Mark within the pack.
+    /// Id within the pack.
     pub id: String,
     /// Area: “Brakes”, “Tyres and wheels”.
     pub area: String,
@@ -71,7 +71,7 @@ pub struct Item {
 /// A pack.
 #[wire]
 pub struct Pack {
-    /// Mark: `gb`.
+    /// Id: `gb`.
     pub id: String,
     /// Where it holds: “Great Britain”.
     pub place: String,
@@ -86,7 +86,7 @@ pub struct Pack {
 /// A pack in a list.
 #[wire]
 pub struct PackCard {
-    /// Mark.
+    /// Id.
     pub id: String,
     /// Where it holds.
     pub place: String,

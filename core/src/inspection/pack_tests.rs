@@ -103,7 +103,7 @@ fn rules_known_from_memory_or_second_hand_are_unconfirmed_and_the_others_are_not
     assert!(item(&gb, "lamp.head.aim").is_unconfirmed());
 }
 
-/// Mark of an item, unit and limit.
+/// Id of an item, unit and limit.
 type Number<'a> = (&'a str, (Unit, Limit));
 
 /// Every number that decides in a built-in pack, beside the clause that was read (or not: memory).
@@ -176,7 +176,7 @@ fn an_item_without_a_source_is_refused() {
 fn a_mark_that_stands_twice_is_refused() {
     let (head, item) = SMALL.split_once("[[item]]").unwrap();
     let text = read_pack(&format!("{head}[[item]]{item}[[item]]{item}")).unwrap_err().to_string();
-    assert_eq!(text, "The item “tyre.tread” stands in the pack twice; give each its own mark");
+    assert_eq!(text, "The item “tyre.tread” stands in the pack twice; give each its own id");
 }
 
 #[test]

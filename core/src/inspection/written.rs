@@ -81,13 +81,13 @@ pub(super) fn read(text: &str) -> Result<Pack, Refused> {
     if written.item.is_empty() {
         return Err(conflict("An inspection pack needs at least one item"));
     }
-    let id = check_mark("id", "Mark of the pack", &written.id)?;
+    let id = check_id("id", "Id of the pack", &written.id)?;
     let mut seen = BTreeSet::new();
     let mut items = Vec::with_capacity(written.item.len());
     for item in written.item {
         let item = item.checked()?;
         if !seen.insert(item.id.clone()) {
-            return Err(conflict(format!("The item “{}” stands in the pack twice; give each its own mark", item.id)));
+            return Err(conflict(format!("The item “{}” stands in the pack twice; give each its own id", item.id)));
         }
         items.push(item);
     }
@@ -105,7 +105,7 @@ const MOST: usize = 600;
 
 impl WrittenItem {
     fn checked(self) -> Result<Item, Refused> {
-        let id = check_mark("item.id", "Mark of an item", &self.id)?;
+        let id = check_id("item.id", "Id of an item", &self.id)?;
         let text = |field: &str, text: &str, most| {
             check::check_text(&format!("item.{field}"), &format!("Item “{id}”, {field}"), text, most)
         };
@@ -148,7 +148,7 @@ fn measure(id: &str, reading: Option<WrittenReading>, derived: Option<WrittenDer
             Ok(Measure::Reading { unit, limit })
         }
         (None, Some(WrittenDerived { quantity, unit, min, max })) => {
-            let quantity = check_mark("item.derived.quantity", "Mark of a derived quantity", &quantity)?;
+            let quantity = check_id("item.derived.quantity", "Id of a derived quantity", &quantity)?;
             Ok(Measure::Derived { quantity, unit, limit: check_limit(id, Limit { min, max })? })
         }
     }
@@ -166,8 +166,8 @@ fn check_limit(id: &str, limit: Limit) -> Result<Limit, Refused> {
     }
 }
 
-/// A mark: lower-case letters, digits, dots and hyphens. Answers are kept under `pack/item`, so no slash.
-fn check_mark(field: &str, label: &str, mark: &str) -> Result<String, Refused> {
+/// An id: lower-case letters, digits, dots and hyphens. Answers are kept under `pack/item`, so no slash.
+fn check_id(field: &str, label: &str, mark: &str) -> Result<String, Refused> {
     let mark = check::check_text(field, label, mark, 60)?;
     if mark.chars().all(|sign| sign.is_ascii_lowercase() || sign.is_ascii_digit() || sign == '.' || sign == '-') {
         return Ok(mark);
@@ -198,7 +198,7 @@ pub(super) fn built_in() -> &'static [Pack] {
     READ.get_or_init(|| BUILT_IN.iter().filter_map(|text| read_pack(text).ok()).collect())
 }
 
-/// Reads a pack from TOML. Unknown fields, a mark used twice, an item without a source and a reading without a limit
+/// Reads a pack from TOML. Unknown fields, an id used twice, an item without a source and a reading without a limit
 /// are refused, with the line or the item.
 ///
 /// ```

@@ -1,6 +1,6 @@
 //! The schedule: every job on the calendar, the ready date, and what holds it.
 //!
-//! Jobs go onto the bench time of their kind in dependency order, by rank and then by mark; where another order is ready
+//! Jobs go onto the bench time of their kind in dependency order, by rank and then by id; where another order is ready
 //! earlier, that one is taken. How the orders come about, and why none of them looks at the calendar, stands in `orders.rs`.
 
 use super::explain::{PlanRow, held_by, rows};

@@ -20,7 +20,7 @@ pub enum Judgement {
 /// One derived quantity.
 #[wire]
 pub struct Quantity {
-    /// Stable mark, dotted: `speed.gear5.at-limit`.
+    /// Stable id, dotted: `speed.gear5.at-limit`.
     pub id: String,
     /// In words.
     pub label: String,
@@ -46,7 +46,7 @@ pub struct Derived {
 }
 
 impl Derived {
-    /// The quantity with a mark, where it could be derived.
+    /// The quantity with an id, where it could be derived.
     pub fn quantity(&self, id: &str) -> Option<&Quantity> {
         self.quantities.iter().find(|quantity| quantity.id == id)
     }

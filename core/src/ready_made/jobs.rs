@@ -28,7 +28,7 @@ pub enum WorkKind {
 /// A job that can be added as it is.
 #[wire]
 pub struct ReadyMade {
-    /// Mark.
+    /// Id.
     pub id: String,
     /// The job.
     pub job: Job,
@@ -36,7 +36,7 @@ pub struct ReadyMade {
     pub tools: Vec<String>,
     /// Parts and supplies that it usually takes.
     pub supplies: Vec<String>,
-    /// Ready-made jobs, by their marks, that come before this one where the bike has them too.
+    /// Ready-made jobs, by their ids, that come before this one where the bike has them too.
     pub follows: Vec<String>,
     /// Kinds of work in it that other jobs have to heed.
     pub work: Vec<WorkKind>,
@@ -70,7 +70,7 @@ macro_rules! files {
     };
 }
 
-/// Marks and texts of the jobs, in the order of a rebuild.
+/// Ids and texts of the jobs, in the order of a rebuild.
 const FILES: [(&str, &str); 55] = files! {
     "tank-drain"
     "bore-oil"
@@ -144,7 +144,7 @@ pub fn ready_made() -> Vec<ReadyMade> {
     READ.clone()
 }
 
-/// One ready-made job by its mark.
+/// One ready-made job by its id.
 pub fn ready_made_job(mark: &str) -> Option<ReadyMade> {
     ready_made().into_iter().find(|job| job.id == mark)
 }

@@ -9,7 +9,7 @@ use crate::record::Product;
 
 /// A product sheet of the starter set.
 struct Card {
-    mark: &'static str,
+    id: &'static str,
     product: Product,
     source: Source,
 }
@@ -22,7 +22,7 @@ struct SheetFile {
     sheet: Product,
 }
 
-/// Marks and texts of the sheets, in the order in which they are shown.
+/// Ids and texts of the sheets, in the order in which they are shown.
 const SHEETS: [(&str, &str); 13] = [
     ("tank-liner", include_str!("../../../fixtures/products/tank-liner.toml")),
     ("gasket-silicone", include_str!("../../../fixtures/products/gasket-silicone.toml")),
@@ -50,16 +50,16 @@ pub fn products() -> Vec<Product> {
     cards().iter().map(|card| card.product.clone()).collect()
 }
 
-/// A sheet of the starter set by its mark or its name.
+/// A sheet of the starter set by its id or its name.
 ///
 /// ```
 /// use layshaft_core::ready_made::typical_product;
 /// assert_eq!(typical_product("gasket-silicone"), typical_product("Gasket silicone"));
 /// assert!(typical_product("yoghurt").is_none());
 /// ```
-pub fn typical_product(mark_or_name: &str) -> Option<Product> {
-    let wanted = mark_or_name.trim();
-    let found = cards().iter().find(|card| card.mark == wanted || card.product.name.eq_ignore_ascii_case(wanted));
+pub fn typical_product(id_or_name: &str) -> Option<Product> {
+    let wanted = id_or_name.trim();
+    let found = cards().iter().find(|card| card.id == wanted || card.product.name.eq_ignore_ascii_case(wanted));
     found.map(|card| card.product.clone())
 }
 
@@ -76,13 +76,13 @@ pub fn source_of(product: &Product) -> Source {
 /// The sheets, read once. A file that cannot be read is left out; a test holds that all of them can.
 fn cards() -> &'static [Card] {
     static CARDS: OnceLock<Vec<Card>> = OnceLock::new();
-    CARDS.get_or_init(|| SHEETS.iter().filter_map(|(mark, text)| read(mark, text)).collect())
+    CARDS.get_or_init(|| SHEETS.iter().filter_map(|(id, text)| read(id, text)).collect())
 }
 
-fn read(mark: &'static str, text: &str) -> Option<Card> {
+fn read(id: &'static str, text: &str) -> Option<Card> {
     let file: SheetFile = toml::from_str(text).ok()?;
     let product = Product { typical: true, ..file.sheet };
-    Some(Card { mark, product, source: Source::new(file.source, file.standing) })
+    Some(Card { id, product, source: Source::new(file.source, file.standing) })
 }
 
 #[cfg(test)]
@@ -93,17 +93,17 @@ mod tests {
     fn every_sheet_of_the_starter_set_is_read_accepted_and_says_that_it_is_typical() {
         assert_eq!(cards().len(), SHEETS.len());
         for card in cards() {
-            assert_eq!(card.product.clone().checked(), Ok(card.product.clone()), "{}", card.mark);
-            assert!(card.product.full_cure_hours.is_some() && card.product.at_celsius.is_some(), "{}", card.mark);
+            assert_eq!(card.product.clone().checked(), Ok(card.product.clone()), "{}", card.id);
+            assert!(card.product.full_cure_hours.is_some() && card.product.at_celsius.is_some(), "{}", card.id);
             assert!(matches!(card.source.standing, Standing::CommonPractice | Standing::Invented));
-            assert!(card.source.text.contains("typical"), "{}", card.mark);
+            assert!(card.source.text.contains("typical"), "{}", card.id);
         }
     }
 
     #[test]
     fn a_sheet_is_found_by_its_mark_and_by_its_name() {
         for card in cards() {
-            assert_eq!(typical_product(card.mark).as_ref(), Some(&card.product));
+            assert_eq!(typical_product(card.id).as_ref(), Some(&card.product));
             assert_eq!(typical_product(&card.product.name.to_uppercase()).as_ref(), Some(&card.product));
         }
     }

@@ -22,10 +22,10 @@ macro_rules! make_bike {
         log { $($(#[$log_doc:meta])* $log:ident: $log_type:ident by $by:ident = $log_kind:literal, $log_words:literal;)* }
         slots { $($slots:tt)* } listed { $($listed:tt)* }
     ) => {
-        /// Everything known about one bike, by the marks of the records.
+        /// Everything known about one bike, by the ids of the records.
         #[derive(Clone, Debug, Default, PartialEq)]
         pub struct Bike {
-            /// The bike's own mark.
+            /// The bike's own id.
             pub id: String,
             /// As made.
             pub standard: Spec,
@@ -52,17 +52,13 @@ macro_rules! make_bike {
 }
 crate::records!(make_bike);
 
-/// The record of a kind that a bike has just one of; its mark is `bike`.
+/// The record of a kind that a bike has just one of; its id is `bike`.
 fn single<R: Record>(ledger: &Ledger, project: &str) -> R {
-    ledger
-        .present(project, R::KIND)
-        .find(|(mark, _)| *mark == "bike")
-        .map(|(_, fields)| read(fields))
-        .unwrap_or_default()
+    ledger.present(project, R::KIND).find(|(id, _)| *id == "bike").map(|(_, fields)| read(fields)).unwrap_or_default()
 }
 
 fn map<R: Record>(ledger: &Ledger, project: &str) -> BTreeMap<String, R> {
-    ledger.present(project, R::KIND).map(|(mark, fields)| (mark.to_owned(), read(fields))).collect()
+    ledger.present(project, R::KIND).map(|(id, fields)| (id.to_owned(), read(fields))).collect()
 }
 
 fn log<R: Record>(ledger: &Ledger, project: &str, at: impl Fn(&R) -> i64) -> Vec<R> {

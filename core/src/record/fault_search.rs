@@ -7,7 +7,7 @@ use layshaft_wire::wire;
 pub enum Trouble {
     /// Something in a circuit of the bike.
     Wiring {
-        /// Mark of the circuit.
+        /// Id of the circuit.
         #[words("Circuit")]
         circuit: String,
         /// Whether somebody has worked on the wiring lately.
@@ -16,7 +16,7 @@ pub enum Trouble {
     },
     /// Trouble that a table of experience describes.
     Table {
-        /// Mark of the table.
+        /// Id of the table.
         #[words("Table")]
         table: String,
     },
@@ -60,16 +60,16 @@ pub struct FaultSearch {
 pub enum Evidence {
     /// An outcome was seen.
     Seen {
-        /// Mark of the check.
+        /// Id of the check.
         #[words("Check")]
         check: String,
-        /// Mark of the outcome.
+        /// Id of the outcome.
         #[words("Seen")]
         outcome: String,
     },
     /// A voltage was read.
     Read {
-        /// Mark of the check.
+        /// Id of the check.
         #[words("Check")]
         check: String,
         /// The reading, volts.
@@ -79,7 +79,7 @@ pub enum Evidence {
 }
 
 impl Evidence {
-    /// Mark of the check that was answered.
+    /// Id of the check that was answered.
     pub fn check(&self) -> &str {
         match self {
             Self::Seen { check, .. } | Self::Read { check, .. } => check,

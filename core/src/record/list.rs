@@ -14,7 +14,7 @@ use crate::changes::{Record, RecordKind, Stored};
 macro_rules! records {
     ($make:ident) => {
         $make! {
-            // A bike has one of it, under the mark `bike`.
+            // A bike has one of it, under the id `bike`.
             one {
                 /// Who it is.
                 identity: Identity = "bike", "Bike";
@@ -23,7 +23,7 @@ macro_rules! records {
                 /// The mechanic's hours.
                 bench_time: BenchTime = "benchTime", "Bench time";
             }
-            // Any number, by their marks.
+            // Any number, by their ids.
             many {
                 /// Parts.
                 parts: Part = "part", "Part";
@@ -51,7 +51,7 @@ macro_rules! records {
                 /// Temperature and humidity log, oldest first.
                 climate: Climate by from_ms = "climate", "Temperature in the garage";
             }
-            // One for each slot of a spec. The mark is `standard/slot` or `fitted/slot`; what is not said on the fitted side
+            // One for each slot of a spec. The id is `standard/slot` or `fitted/slot`; what is not said on the fitted side
             // is as standard.
             slots {
                 Drive = "drive", "Drive train" in
@@ -77,10 +77,10 @@ macro_rules! records {
             // Any number in a spec, each under a slot of its own.
             listed {
                 Consumer = "consumer", "Consumer" in
-                    /// Consumers by their mark.
+                    /// Consumers by their id.
                     consumers: Slot { consumer };
                 Fluid = "fluid", "Filling" in
-                    /// Fillings by their mark.
+                    /// Fillings by their id.
                     fluids: Filling { fluid };
             }
         }

@@ -11,7 +11,7 @@ pub struct Photo {
     /// Kind of the record that it shows: `job`, `answer`, `part`, `bike`.
     #[words("Shows a")]
     pub of_kind: String,
-    /// Mark of that record.
+    /// Id of that record.
     #[words("Shows")]
     pub of: String,
     /// SHA-256 of the bytes, hexadecimal.

@@ -12,7 +12,7 @@ use crate::units::Unit;
 /// A measured value.
 #[wire(lenient, stored)]
 pub struct Reading {
-    /// What was measured, as a dotted mark: `tyre.rear.tread`.
+    /// What was measured, as a dotted id: `tyre.rear.tread`.
     #[words("What was measured")]
     pub what: String,
     /// The value.

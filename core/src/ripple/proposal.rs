@@ -21,7 +21,7 @@ pub enum Proposal {
     },
     /// Another consumer at a mark.
     Consumer {
-        /// Mark.
+        /// Id.
         id: String,
         /// What would stand there.
         consumer: Consumer,

@@ -35,7 +35,7 @@ impl Attachment {
 /// A bundle that was read and found whole.
 #[derive(Clone, Debug, PartialEq)]
 pub struct Bundle {
-    /// Marks of the bikes in it, each once, in order.
+    /// Ids of the bikes in it, each once, in order.
     pub projects: Vec<String>,
     /// All its changes.
     pub changes: Vec<Change>,
@@ -58,7 +58,7 @@ pub struct Received {
     pub attachments: u32,
 }
 
-/// A change under a stamp that means something else here, which only happens when two devices work under one mark. The
+/// A change under a stamp that means something else here, which only happens when two devices work under one id. The
 /// fact that was here stays.
 #[derive(Clone, Debug, PartialEq)]
 pub struct Clash {

@@ -38,7 +38,7 @@ pub enum StoreError {
     /// The file belongs to another program.
     #[error("this database belongs to another program; it was left as it is")]
     Foreign,
-    /// Two different facts carry the same stamp, which only happens when two devices work under one mark.
+    /// Two different facts carry the same stamp, which only happens when two devices work under one id.
     #[error("another fact is stored under the stamp {stamp}; nothing was stored")]
     Clash {
         /// The stamp.

@@ -68,7 +68,7 @@ impl Store {
         }
         let mut store = Store { connection, newer, device: None, version_seen: Cell::new(0), kinds: &[] };
         store.device = match newer {
-            // A newer program may keep its mark elsewhere; reading the facts needs none.
+            // A newer program may keep its id elsewhere; reading the facts needs none.
             Some(_) => store.read_device().unwrap_or(None),
             None => store.read_device()?,
         };
@@ -91,12 +91,12 @@ impl Store {
         self.newer
     }
 
-    /// This device's mark, once it has one.
+    /// This device's id, once it has one.
     pub fn device(&self) -> Option<Device> {
         self.device
     }
 
-    /// Gives this device its mark unless it has one; returns the mark that holds. The host draws `fresh` at random.
+    /// Gives this device its id unless it has one; returns the id that holds. The host draws `fresh` at random.
     pub fn set_device_if_new(&mut self, fresh: Device) -> Result<Device, StoreError> {
         if let Some(device) = self.device {
             return Ok(device);

@@ -178,7 +178,7 @@ fn a_command_that_changes_nothing_makes_nothing_old_and_a_repeated_one_everythin
     );
     let idle = act(&mut bench, "two", command.clone());
     assert_eq!((idle.changes, idle.stale), (0, Vec::new()));
-    // Whoever calls again under the same mark may never have heard of the first answer.
+    // Whoever calls again under the same id may never have heard of the first answer.
     let again = act(&mut bench, "one", command);
     assert_eq!(again.changes, 0);
     assert!(set(&again.stale).is_superset(&set(&first.stale)));

@@ -1,4 +1,4 @@
-//! Every command of the registry, done to one bike one after the other. A command's mark is its name, so what it makes can
+//! Every command of the registry, done to one bike one after the other. A command's id is its name, so what it makes can
 //! be named by those that follow.
 
 use layshaft_door::Bench;
@@ -20,7 +20,7 @@ pub fn all_commands() -> Vec<String> {
     COMMANDS.iter().map(|name| camel(name)).collect()
 }
 
-/// A command's mark and what it says, worked out when its turn comes.
+/// A command's id and what it says, worked out when its turn comes.
 pub type Turn = (&'static str, fn(&Bench) -> Value);
 
 /// Commands that write no fact: they only move a setting of the device.
@@ -37,7 +37,7 @@ fn with(bench: &Bench, part: &str, changes: Value) -> Value {
 }
 
 fn job(bench: &Bench, id: &str, changes: Value) -> Value {
-    let ask = layshaft_door::query::MarkAsk { id: id.to_owned() };
+    let ask = layshaft_door::query::IdAsk { id: id.to_owned() };
     let mut job = serde_json::to_value(bench.job(&ask, &at(NOW)).unwrap().job).unwrap();
     for (field, new) in changes.as_object().unwrap() {
         job[field] = new.clone();

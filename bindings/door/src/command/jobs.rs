@@ -81,14 +81,14 @@ impl From<NewJob> for Job {
 /// Adds a ready-made job.
 #[wire]
 pub struct AddReadyMade {
-    /// Its mark.
+    /// Its id.
     pub ready_made: String,
 }
 
 /// Changes a job.
 #[wire]
 pub struct ChangeJob {
-    /// Its mark.
+    /// Its id.
     pub id: String,
     /// The job as it shall be.
     pub job: Job,
@@ -97,28 +97,28 @@ pub struct ChangeJob {
 /// Puts a job away.
 #[wire]
 pub struct PutJobAway {
-    /// Its mark.
+    /// Its id.
     pub id: String,
 }
 
 /// Brings a job back.
 #[wire]
 pub struct BringJobBack {
-    /// Its mark.
+    /// Its id.
     pub id: String,
 }
 
 /// Begins a job.
 #[wire]
 pub struct BeginJob {
-    /// Its mark.
+    /// Its id.
     pub id: String,
 }
 
 /// Ticks steps of a job off.
 #[wire]
 pub struct TickStep {
-    /// Its mark.
+    /// Its id.
     pub id: String,
     /// Steps done, from the first.
     pub steps_done: u32,
@@ -127,7 +127,7 @@ pub struct TickStep {
 /// Puts a tool that is not at hand on the list of parts: the job waits for it as for any part.
 #[wire]
 pub struct LackTool {
-    /// The job's mark.
+    /// The job's id.
     pub id: String,
     /// The tool, as the job names it.
     pub tool: String,
@@ -136,14 +136,14 @@ pub struct LackTool {
 /// Finishes a job.
 #[wire]
 pub struct FinishJob {
-    /// Its mark.
+    /// Its id.
     pub id: String,
 }
 
 /// Opens a finished job again.
 #[wire]
 pub struct ReopenJob {
-    /// Its mark.
+    /// Its id.
     pub id: String,
 }
 

@@ -39,7 +39,7 @@ pub struct RecordSupply {
 pub struct RecordConsumer {
     /// Which spec.
     pub side: Side,
-    /// Its mark; left out: a new one.
+    /// Its id; left out: a new one.
     pub id: Option<String>,
     /// The consumer.
     pub consumer: Consumer,
@@ -50,7 +50,7 @@ pub struct RecordConsumer {
 pub struct RemoveConsumer {
     /// Which spec.
     pub side: Side,
-    /// Its mark.
+    /// Its id.
     pub id: String,
 }
 
@@ -70,7 +70,7 @@ pub struct RecordBrake {
 pub struct RecordFluid {
     /// Which spec.
     pub side: Side,
-    /// Its mark; left out: a new one.
+    /// Its id; left out: a new one.
     pub id: Option<String>,
     /// The filling.
     pub fluid: Fluid,
@@ -90,7 +90,7 @@ pub struct FitSprockets {
 /// Fits another consumer.
 #[wire]
 pub struct FitConsumer {
-    /// Mark of the place.
+    /// Id of the place.
     pub id: String,
     /// The consumer.
     pub consumer: Consumer,
@@ -133,9 +133,9 @@ pub struct FitFlasher {
 /// Changes an element of a circuit, or adds one.
 #[wire]
 pub struct AdaptCircuit {
-    /// Mark of the circuit.
+    /// Id of the circuit.
     pub circuit: String,
-    /// Mark of the element.
+    /// Id of the element.
     pub element: String,
     /// The change as it shall be; empty: as in the template again.
     pub change: ElementChange,
@@ -151,7 +151,7 @@ pub struct StartFault {
 /// Answers a check of a search.
 #[wire]
 pub struct AnswerFault {
-    /// Mark of the search.
+    /// Id of the search.
     pub search: String,
     /// The answer.
     pub answer: Evidence,
@@ -160,14 +160,14 @@ pub struct AnswerFault {
 /// Takes the last answer of a search back.
 #[wire]
 pub struct UndoFaultStep {
-    /// Mark of the search.
+    /// Id of the search.
     pub search: String,
 }
 
 /// Ends a search.
 #[wire]
 pub struct CloseFault {
-    /// Mark of the search.
+    /// Id of the search.
     pub search: String,
     /// How it ended.
     pub closing: FaultClosing,

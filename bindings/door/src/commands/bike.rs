@@ -67,9 +67,9 @@ impl Act for SetBenchTime {
     }
 }
 
-fn on_shelf(bench: &Bench, mark: &str) -> Result<(), Refusal> {
-    match bench.bikes().iter().any(|(bike, _, _)| bike == mark) {
+fn on_shelf(bench: &Bench, id: &str) -> Result<(), Refusal> {
+    match bench.bikes().iter().any(|(bike, _, _)| bike == id) {
         true => Ok(()),
-        false => Err(Refusal::new(Code::Unknown, format!("there is no bike with the mark {mark}"))),
+        false => Err(Refusal::new(Code::Unknown, format!("there is no bike with the id {id}"))),
     }
 }

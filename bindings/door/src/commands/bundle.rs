@@ -14,7 +14,7 @@ impl Act for ReceiveBundle {
     /// Reads the bundle and checks that it belongs here.
     fn write(&self, bench: &Bench, _: &Call) -> Result<Writing, Refusal> {
         let bundle = Store::read_bundle(&self.bundle)?;
-        let here: Vec<String> = bench.bikes().into_iter().map(|(mark, _, _)| mark).collect();
+        let here: Vec<String> = bench.bikes().into_iter().map(|(id, _, _)| id).collect();
         let all_new = bundle.projects.iter().all(|project| !here.contains(project));
         let first = bundle.projects.first();
         if all_new && !here.is_empty() && !self.as_second_bike {
@@ -36,14 +36,14 @@ impl Act for ReceiveBundle {
 
 impl Act for NoteExport {
     fn write(&self, bench: &Bench, call: &Call) -> Result<Writing, Refusal> {
-        let name = format!("{EXPORTED}{}", bench.open_bike_mark()?);
+        let name = format!("{EXPORTED}{}", bench.open_bike_id()?);
         Ok(Writing { setting: Some((name, call.moment.now_ms.to_string())), ..Writing::default() })
     }
 }
 
 impl Act for Settle {
     fn write(&self, bench: &Bench, _: &Call) -> Result<Writing, Refusal> {
-        let project = bench.open_bike_mark()?;
+        let project = bench.open_bike_id()?;
         let rival = bench
             .ledger
             .records()

@@ -13,7 +13,7 @@ use crate::write::Writing;
 
 impl Act for StartFault {
     fn write(&self, bench: &Bench, call: &Call) -> Result<Writing, Refusal> {
-        bench.open_bike_mark()?;
+        bench.open_bike_id()?;
         let search = started(&bench.bike, &self.trouble, call.moment.now_ms)?;
         Ok(Writing::making(call.id, edits(call.id, &search, None)))
     }

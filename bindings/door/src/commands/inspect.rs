@@ -13,7 +13,7 @@ use crate::write::Writing;
 impl Act for AnswerItem {
     fn write(&self, bench: &Bench, call: &Call) -> Result<Writing, Refusal> {
         let unknown =
-            |what: &str, mark: &str| Refusal::new(Code::Unknown, format!("there is no {what} with the mark {mark}"));
+            |what: &str, id: &str| Refusal::new(Code::Unknown, format!("there is no {what} with the id {id}"));
         let packs = packs();
         let pack = packs.iter().find(|pack| pack.id == self.pack).ok_or_else(|| unknown("pack", &self.pack))?;
         let item = pack.items.iter().find(|item| item.id == self.item).ok_or_else(|| unknown("item", &self.item))?;

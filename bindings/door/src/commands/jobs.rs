@@ -64,7 +64,7 @@ impl Act for AddReadyMade {
         let Some(found) = ready_made_job(&self.ready_made) else {
             return Err(Refusal::new(
                 Code::Unknown,
-                format!("there is no ready-made job with the mark {}", self.ready_made),
+                format!("there is no ready-made job with the id {}", self.ready_made),
             ));
         };
         let made_from = |job: &Job, marks: &[String]| job.ready_made.as_ref().is_some_and(|mark| marks.contains(mark));

@@ -18,14 +18,14 @@ use layshaft_core::error::Refusal;
 
 use crate::Bench;
 
-/// The edits that bring the record with this mark to its new state.
-fn changed<R: Record>(bench: &Bench, mark: &str, new: &R) -> Vec<Edit> {
-    edits(mark, new, bench.record::<R>(mark).ok().as_ref())
+/// The edits that bring the record with this id to its new state.
+fn changed<R: Record>(bench: &Bench, id: &str, new: &R) -> Vec<Edit> {
+    edits(id, new, bench.record::<R>(id).ok().as_ref())
 }
 
 /// The edits that change a record that must be there.
-fn change<R: Record>(bench: &Bench, mark: &str, by: impl FnOnce(R) -> R) -> Result<Vec<Edit>, Refusal> {
-    let old: R = bench.record(mark)?;
-    let new = by(bench.record(mark)?);
-    Ok(edits(mark, &new, Some(&old)))
+fn change<R: Record>(bench: &Bench, id: &str, by: impl FnOnce(R) -> R) -> Result<Vec<Edit>, Refusal> {
+    let old: R = bench.record(id)?;
+    let new = by(bench.record(id)?);
+    Ok(edits(id, &new, Some(&old)))
 }

@@ -13,8 +13,8 @@ use crate::write::Writing;
 impl Act for RecordPart {
     fn write(&self, bench: &Bench, call: &Call) -> Result<Writing, Refusal> {
         let part = self.part.clone().checked()?;
-        let mark = self.id.as_deref().unwrap_or(call.id);
-        Ok(Writing::making(mark, changed(bench, mark, &part)))
+        let id = self.id.as_deref().unwrap_or(call.id);
+        Ok(Writing::making(id, changed(bench, id, &part)))
     }
 }
 
@@ -28,8 +28,8 @@ impl Act for PutPartAway {
 impl Act for RecordTightening {
     fn write(&self, bench: &Bench, call: &Call) -> Result<Writing, Refusal> {
         let tightening = self.tightening.clone().checked()?;
-        let mark = self.id.as_deref().unwrap_or(call.id);
-        Ok(Writing::making(mark, changed(bench, mark, &tightening)))
+        let id = self.id.as_deref().unwrap_or(call.id);
+        Ok(Writing::making(id, changed(bench, id, &tightening)))
     }
 }
 

@@ -136,7 +136,7 @@ fn decal_on(mut process: Process, number: usize, on_ms: i64) -> Process {
 fn topmost(bench: &Bench, process: &str) -> Option<(String, Vec<Stay>)> {
     let of_it = bench.bike.coats.iter().filter(|(_, coat)| coat.process.as_deref() == Some(process));
     let top = of_it.max_by_key(|(_, coat)| (coat.step, coat.applied_ms));
-    top.map(|(mark, coat)| (mark.clone(), coat.stays.clone()))
+    top.map(|(id, coat)| (id.clone(), coat.stays.clone()))
 }
 
 /// The part stays where it is when the next coat goes on.

@@ -12,8 +12,8 @@ use crate::command::{
 };
 use crate::write::Writing;
 
-/// The record's mark: side and slot.
-fn mark(side: Side, slot: &str) -> String {
+/// The record's id: side and slot.
+fn record_id(side: Side, slot: &str) -> String {
     match side {
         Side::Standard => format!("standard/{slot}"),
         Side::Fitted => format!("fitted/{slot}"),
@@ -33,14 +33,14 @@ fn shown<R: Record>(bench: &Bench, side: Side, slot: &str) -> Result<Option<Fiel
         Side::Standard => &["standard"],
         Side::Fitted => &["standard", "fitted"],
     };
-    Ok(layshaft_core::record::slot(&bench.ledger, bench.open_bike_mark()?, R::KIND, layers, slot))
+    Ok(layshaft_core::record::slot(&bench.ledger, bench.open_bike_id()?, R::KIND, layers, slot))
 }
 
 /// The edits that record `new` at a slot. On the fitted side, only what differs from what shows there now is written,
 /// so that the rest goes on following the standard.
 pub(super) fn recorded<R: Record>(bench: &Bench, side: Side, slot: &str, new: &R) -> Result<Vec<Edit>, Refusal> {
     let now: Option<R> = shown::<R>(bench, side, slot)?.map(|fields| read(&fields));
-    let record = mark(side, slot);
+    let record = record_id(side, slot);
     let mut edits = edits(&record, new, now.as_ref());
     if now.is_none() {
         edits.push(Edit::gone::<R>(&record, false));
@@ -76,7 +76,7 @@ impl Act for RecordConsumer {
 impl Act for RemoveConsumer {
     fn write(&self, bench: &Bench, _: &Call) -> Result<Writing, Refusal> {
         shown::<Consumer>(bench, self.side, &self.id)?.ok_or_else(|| no_such::<Consumer>(&self.id))?;
-        Ok(Writing::of(vec![Edit::gone::<Consumer>(&mark(self.side, &self.id), true)]))
+        Ok(Writing::of(vec![Edit::gone::<Consumer>(&record_id(self.side, &self.id), true)]))
     }
 }
 

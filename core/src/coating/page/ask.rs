@@ -8,7 +8,7 @@ use crate::error::Refused;
 use crate::quantity::{Finding, Working};
 use crate::record::{Bike, Coat, CureState, PaintedPart, Product, Stay};
 
-/// What to work out: a coat of the bike by its mark, or a product to try.
+/// What to work out: a coat of the bike by its id, or a product to try.
 #[wire(lenient)]
 pub struct CureAsk {
     /// A coat of the bike.
@@ -37,7 +37,7 @@ pub struct CurePoint {
 /// A cure.
 #[wire]
 pub struct CureSheet {
-    /// Mark of the coat, when it is one of the bike.
+    /// Id of the coat, when it is one of the bike.
     pub coat: Option<String>,
     /// On what.
     pub title: String,
@@ -71,7 +71,7 @@ pub struct CureSheet {
     pub stay: Option<Stay>,
     /// What must not be done yet, and until when.
     pub on_hold: Vec<OnHold>,
-    /// The process that it belongs to, by its mark.
+    /// The process that it belongs to, by its id.
     pub process: Option<String>,
     /// The reason in one sentence: “31 h on the can at 20 °C; 53 h here at 13 °C”.
     pub reason: String,
@@ -134,11 +134,11 @@ impl Subject {
         }
     }
 
-    pub(crate) fn of_coat(bike: &Bike, mark: &str, coat: &Coat) -> Result<Self, Refused> {
+    pub(crate) fn of_coat(bike: &Bike, id: &str, coat: &Coat) -> Result<Self, Refused> {
         let process = coat.process.as_ref().and_then(|process| bike.processes.get(process));
         let coat_checked = coat.clone().checked()?;
         Ok(Self {
-            coat: Some(mark.to_owned()),
+            coat: Some(id.to_owned()),
             title: coat_checked.title,
             product: coat_checked.product,
             applied_ms: coat_checked.applied_ms,

@@ -22,7 +22,7 @@ const WITHIN_HOURS: f64 = 1e-6;
 
 /// The cure page for a coat of the bike, or for a product that would be put on now.
 ///
-/// Refused: neither or both of them, a mark that the bike does not have, a sheet that [`Product::checked`] refuses, a
+/// Refused: neither or both of them, an id that the bike does not have, a sheet that [`Product::checked`] refuses, a
 /// number outside its range.
 pub fn cure_sheet(bike: &Bike, ask: &CureAsk, moment: &Moment) -> Result<CureSheet, Refused> {
     bounds::TEMPERATURE.check_known(ask.celsius)?;
@@ -52,7 +52,7 @@ pub fn running_cures(bike: &Bike, moment: &Moment) -> Vec<CureSheet> {
         .coats
         .iter()
         .filter(|(_, coat)| coat.ended_ms.is_none())
-        .filter_map(|(mark, coat)| Subject::of_coat(bike, mark, coat).ok())
+        .filter_map(|(id, coat)| Subject::of_coat(bike, id, coat).ok())
         .map(|subject| {
             let climate = climate.with_stays(&subject.stays);
             (end_ms(&subject, &climate).unwrap_or(i64::MAX), climate, subject)
@@ -90,9 +90,9 @@ fn end_ms(subject: &Subject, climate: &ClimateLog) -> Option<i64> {
 
 fn subject(bike: &Bike, ask: &CureAsk, now_ms: i64) -> Result<Subject, Refused> {
     match (&ask.coat, &ask.product) {
-        (Some(mark), None) => match bike.coats.get(mark) {
-            Some(coat) => Subject::of_coat(bike, mark, coat),
-            None => Err(Refused::Unknown { what: "coat".to_owned(), id: mark.clone() }),
+        (Some(id), None) => match bike.coats.get(id) {
+            Some(coat) => Subject::of_coat(bike, id, coat),
+            None => Err(Refused::Unknown { what: "coat".to_owned(), id: id.clone() }),
         },
         (None, Some(product)) => Ok(Subject::of_product(product.clone().checked()?, now_ms)),
         (Some(_), Some(_)) => Err(Refused::Conflict {

@@ -80,12 +80,12 @@ struct Walked<'a> {
 
 /// The page of a process, or of a plan that would begin now.
 ///
-/// Refused: neither or both of them, a mark that the bike does not have, a plan that [`Process::checked`] refuses.
+/// Refused: neither or both of them, an id that the bike does not have, a plan that [`Process::checked`] refuses.
 pub fn process_sheet(bike: &Bike, ask: &ProcessAsk, moment: &Moment) -> Result<ProcessSheet, Refused> {
     match (&ask.process, &ask.plan) {
-        (Some(mark), None) => match bike.processes.get(mark) {
-            Some(process) => Ok(lay_out(bike, Some(mark), process.clone().checked()?, moment)),
-            None => Err(Refused::Unknown { what: "process".to_owned(), id: mark.clone() }),
+        (Some(id), None) => match bike.processes.get(id) {
+            Some(process) => Ok(lay_out(bike, Some(id), process.clone().checked()?, moment)),
+            None => Err(Refused::Unknown { what: "process".to_owned(), id: id.clone() }),
         },
         (None, Some(plan)) => Ok(lay_out(bike, None, plan.clone().checked()?, moment)),
         (Some(_), Some(_)) => Err(Refused::Conflict {
@@ -105,7 +105,7 @@ pub fn running_processes(bike: &Bike, moment: &Moment) -> Vec<ProcessSheet> {
     const LINGERS_MS: i64 = 7 * 24 * 3_600_000;
     let open = bike.processes.iter().filter(|(_, process)| process.ended_ms.is_none());
     let mut sheets: Vec<ProcessSheet> = open
-        .filter_map(|(mark, process)| Some(lay_out(bike, Some(mark), process.clone().checked().ok()?, moment)))
+        .filter_map(|(id, process)| Some(lay_out(bike, Some(id), process.clone().checked().ok()?, moment)))
         .filter(|sheet| {
             let cured_ms = sheet.cured_ms.filter(|_| sheet.state == ProcessState::Cured);
             cured_ms.is_none_or(|cured_ms| moment.now_ms.saturating_sub(cured_ms) <= LINGERS_MS)
@@ -118,10 +118,10 @@ pub fn running_processes(bike: &Bike, moment: &Moment) -> Vec<ProcessSheet> {
     sheets
 }
 
-fn lay_out(bike: &Bike, mark: Option<&String>, process: Process, moment: &Moment) -> ProcessSheet {
+fn lay_out(bike: &Bike, id: Option<&String>, process: Process, moment: &Moment) -> ProcessSheet {
     let climate = ClimateLog::of(bike, moment);
     let now_ms = climate.now_ms();
-    let walked = walk(bike, mark, &process, &climate);
+    let walked = walk(bike, id, &process, &climate);
     let next = walked.iter().find(|step| step.sheet.next);
     let ends: Vec<Option<i64>> = walked
         .iter()
@@ -151,9 +151,9 @@ fn lay_out(bike: &Bike, mark: Option<&String>, process: Process, moment: &Moment
         over_decal: over_decal(&walked),
         cured_ms,
     };
-    let waits_for = |job: &crate::record::Job| process.job.as_ref().is_some_and(|mark| job.after.contains(mark));
+    let waits_for = |job: &crate::record::Job| process.job.as_ref().is_some_and(|id| job.after.contains(id));
     ProcessSheet {
-        id: mark.cloned(),
+        id: id.cloned(),
         state,
         sentence: process_words::sentence(&said, &moment.zone),
         cured_ms,
@@ -174,9 +174,9 @@ fn lay_out(bike: &Bike, mark: Option<&String>, process: Process, moment: &Moment
 }
 
 /// Goes through the steps from the lowest up: what is on stays as it is, the rest is foreseen as early as it may be.
-fn walk<'a>(bike: &'a Bike, mark: Option<&String>, process: &'a Process, climate: &ClimateLog) -> Vec<Walked<'a>> {
+fn walk<'a>(bike: &'a Bike, id: Option<&String>, process: &'a Process, climate: &ClimateLog) -> Vec<Walked<'a>> {
     let now_ms = climate.now_ms();
-    let on = mark.map(|mark| laid(mark, bike.coats.iter())).unwrap_or_default();
+    let on = id.map(|id| laid(id, bike.coats.iter())).unwrap_or_default();
     let coat_of = |step: usize| on.iter().rev().find(|(of, _, _)| *of == step);
     let laid_ms = |step: usize| match process.steps.get(step) {
         Some(decal) if decal.product.is_none() => decal.done_ms,
@@ -201,7 +201,7 @@ fn walk<'a>(bike: &'a Bike, mark: Option<&String>, process: &'a Process, climate
             name: step.name.clone(),
             layer: step.layer,
             product: step.product.as_ref().map(|product| product.name.clone()),
-            coat: coat.map(|(_, mark, _)| (*mark).clone()),
+            coat: coat.map(|(_, id, _)| (*id).clone()),
             laid_ms: laid_ms(number),
             from_ms: from_ms.filter(|from_ms| *from_ms > i64::MIN),
             until_ms: below.as_ref().and_then(Below::shuts_ms),

@@ -6,7 +6,7 @@ use crate::coating::judge::{OnHold, PaintNeed};
 use crate::quantity::Finding;
 use crate::record::{Layer, Process};
 
-/// A process of the bike by its mark, or a plan to try.
+/// A process of the bike by its id, or a plan to try.
 #[wire(lenient)]
 pub struct ProcessAsk {
     /// A process of the bike.
@@ -43,7 +43,7 @@ pub struct StepSheet {
     pub layer: Layer,
     /// Name of its product; none for a decal.
     pub product: Option<String>,
-    /// Mark of its coat, when it is on.
+    /// Id of its coat, when it is on.
     pub coat: Option<String>,
     /// When it went on, milliseconds since 1970 (UTC).
     pub laid_ms: Option<i64>,
@@ -62,7 +62,7 @@ pub struct StepSheet {
 /// A process.
 #[wire]
 pub struct ProcessSheet {
-    /// Its mark, when it is one of the bike.
+    /// Its id, when it is one of the bike.
     pub id: Option<String>,
     /// The process.
     pub process: Process,

@@ -14,7 +14,7 @@ use crate::quantity::{Finding, FindingCode, Source, Standing, Weight, WorkLine, 
 use crate::record::Bike;
 use crate::units::Unit;
 
-/// Mark of the reading that holds the rested voltage.
+/// Id of the reading that holds the rested voltage.
 const RESTED: &str = "battery.rested";
 /// Spread of the cells' gravities above which one cell is bad: common practice.
 const CELL_SPREAD: f64 = 0.05;

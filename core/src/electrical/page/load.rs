@@ -16,7 +16,7 @@ use crate::units::Unit;
 /// What to work out. What is left out is taken from the fitted bike.
 #[wire(lenient)]
 pub struct LoadAsk {
-    /// Consumers to try in place of (or beside) the fitted ones, by their marks.
+    /// Consumers to try in place of (or beside) the fitted ones, by their ids.
     pub proposed: Vec<Slot>,
     /// Engine speed for the comparison, revolutions a minute; left out: 3,000.
     pub engine_rpm: Option<f64>,
@@ -72,7 +72,7 @@ pub fn load_sheet(bike: &Bike, ask: &LoadAsk) -> Result<LoadSheet, Refused> {
     Ok(LoadSheet { loads: loads.into(), output, balances, engine_rpm, stationary, findings, working })
 }
 
-/// The fitted consumers with the proposed ones in place of those with the same mark, or beside them.
+/// The fitted consumers with the proposed ones in place of those with the same id, or beside them.
 fn with_proposed(fitted: &[Slot], proposed: &[Slot]) -> Result<Vec<Slot>, Refused> {
     let mut tried = fitted.to_vec();
     for slot in proposed {

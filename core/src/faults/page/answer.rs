@@ -21,7 +21,7 @@ const OLD: f64 = 30.0;
 /// Which search; left out: the newest that is open.
 #[wire(lenient)]
 pub struct FaultAsk {
-    /// Its mark.
+    /// Its id.
     pub search: Option<String>,
 }
 
@@ -37,7 +37,7 @@ pub struct TroubleOffer {
 /// A search in a list.
 #[wire]
 pub struct SearchCard {
-    /// Its mark.
+    /// Its id.
     pub search: String,
     /// What is wrong, in words.
     pub name: String,
@@ -56,7 +56,7 @@ pub struct FaultSheet {
     pub offers: Vec<TroubleOffer>,
     /// The searches, newest first.
     pub searches: Vec<SearchCard>,
-    /// Mark of the one that is shown.
+    /// Id of the one that is shown.
     pub search: Option<String>,
     /// Where it stands; none when no search is open.
     pub state: Option<SearchState>,
@@ -64,15 +64,15 @@ pub struct FaultSheet {
 
 /// The page: the search asked for, or the newest that is open, and everything that can be searched.
 pub fn fault_sheet(bike: &Bike, ask: &FaultAsk) -> Result<FaultSheet, Refused> {
-    let mut searches: Vec<SearchCard> = bike.searches.iter().map(|(mark, search)| card(mark, search)).collect();
+    let mut searches: Vec<SearchCard> = bike.searches.iter().map(|(id, search)| card(id, search)).collect();
     searches.sort_by(|one, other| other.started_ms.cmp(&one.started_ms).then_with(|| one.search.cmp(&other.search)));
     let newest = || searches.iter().find(|card| card.closing.is_none()).map(|card| card.search.clone());
     let search = ask.search.clone().or_else(newest);
     let state = match &search {
         None => None,
-        Some(mark) => {
-            let unknown = || Refused::Unknown { what: "search".to_owned(), id: mark.clone() };
-            let search = bike.searches.get(mark).ok_or_else(unknown)?;
+        Some(id) => {
+            let unknown = || Refused::Unknown { what: "search".to_owned(), id: id.clone() };
+            let search = bike.searches.get(id).ok_or_else(unknown)?;
             Some(standing(&case_of(bike, search)?, &search.evidence)?)
         }
     };
@@ -80,28 +80,28 @@ pub fn fault_sheet(bike: &Bike, ask: &FaultAsk) -> Result<FaultSheet, Refused> {
 }
 
 fn offers() -> Vec<TroubleOffer> {
-    let table = |(mark, _): &(&str, &str)| TroubleOffer {
-        trouble: Trouble::Table { table: (*mark).to_owned() },
-        name: name_of_table(mark),
+    let table = |(id, _): &(&str, &str)| TroubleOffer {
+        trouble: Trouble::Table { table: (*id).to_owned() },
+        name: name_of_table(id),
     };
-    let circuit = |mark: &str| TroubleOffer {
-        trouble: Trouble::Wiring { circuit: mark.to_owned(), reworked: None },
-        name: name_of_circuit(mark),
+    let circuit = |id: &str| TroubleOffer {
+        trouble: Trouble::Wiring { circuit: id.to_owned(), reworked: None },
+        name: name_of_circuit(id),
     };
     KNOWLEDGE.iter().map(table).chain(searchable().map(circuit)).collect()
 }
 
-fn name_of_circuit(mark: &str) -> String {
-    TEMPLATES.iter().find(|template| template.mark == mark).map_or(mark, |template| template.name).to_owned()
+fn name_of_circuit(id: &str) -> String {
+    TEMPLATES.iter().find(|template| template.id == id).map_or(id, |template| template.name).to_owned()
 }
 
-fn name_of_table(mark: &str) -> String {
-    knowledge_case(mark).map_or_else(|_| mark.to_owned(), |case| case.name)
+fn name_of_table(id: &str) -> String {
+    knowledge_case(id).map_or_else(|_| id.to_owned(), |case| case.name)
 }
 
-fn card(mark: &str, search: &FaultSearch) -> SearchCard {
+fn card(id: &str, search: &FaultSearch) -> SearchCard {
     SearchCard {
-        search: mark.to_owned(),
+        search: id.to_owned(),
         name: match &search.trouble {
             Some(Trouble::Wiring { circuit, .. }) => name_of_circuit(circuit),
             Some(Trouble::Table { table }) => name_of_table(table),
@@ -235,7 +235,7 @@ mod tests {
         let sheet = fault_sheet(&bike_with(done), &FaultAsk::default()).unwrap();
         assert_eq!((sheet.search, sheet.state), (None, None), "only open searches come up by themselves");
         let ask = FaultAsk { search: Some("nobody".to_owned()) };
-        assert!(fault_sheet(&bike, &ask).unwrap_err().to_string().contains("no search with the mark nobody"));
+        assert!(fault_sheet(&bike, &ask).unwrap_err().to_string().contains("no search with the id nobody"));
     }
 
     #[test]

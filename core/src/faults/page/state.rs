@@ -14,7 +14,7 @@ use crate::record::Evidence;
 /// What an answer to the next check would mean.
 #[wire]
 pub struct Meaning {
-    /// Mark of the outcome.
+    /// Id of the outcome.
     pub outcome: String,
     /// The outcome in words.
     pub label: String,
@@ -49,7 +49,7 @@ pub enum SearchStop {
 /// The check to do now, ready to be read out at the bench.
 #[wire]
 pub struct Question {
-    /// Mark of the check.
+    /// Id of the check.
     pub check: String,
     /// The question or instruction.
     pub label: String,
@@ -74,7 +74,7 @@ pub struct Question {
 /// One answer that was given.
 #[wire]
 pub struct AnsweredCheck {
-    /// Mark of the check.
+    /// Id of the check.
     pub check: String,
     /// The check in words.
     pub label: String,

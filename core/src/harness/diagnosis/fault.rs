@@ -14,12 +14,12 @@ const CHAFED_OHMS: f64 = 0.02;
 pub enum Fault {
     /// Broken, unplugged or burnt out.
     Open {
-        /// Mark of the element.
+        /// Id of the element.
         element: String,
     },
     /// A corroded or loose joint in series.
     BadJoint {
-        /// Mark of the element.
+        /// Id of the element.
         element: String,
         /// Its resistance, ohms.
         ohms: f64,
@@ -31,41 +31,41 @@ pub enum Fault {
     },
     /// Two contacts of a plug exchanged.
     Swapped {
-        /// Mark of the one contact.
+        /// Id of the one contact.
         one: String,
-        /// Mark of the other.
+        /// Id of the other.
         other: String,
     },
     /// Something with a polarity fitted the wrong way round.
     Reversed {
-        /// Mark of the element.
+        /// Id of the element.
         element: String,
     },
     /// A lamp of other watts.
     WrongLamp {
-        /// Mark of the lamp.
+        /// Id of the lamp.
         element: String,
         /// Watts of what was fitted.
         watts: f64,
     },
     /// An earth strap or earth point that makes no contact.
     MissingEarth {
-        /// Mark of the element.
+        /// Id of the element.
         element: String,
     },
     /// A contact that is always made.
     StuckContact {
-        /// Mark of the contact.
+        /// Id of the contact.
         element: String,
     },
     /// A contact that never makes.
     DeadContact {
-        /// Mark of the contact.
+        /// Id of the contact.
         element: String,
     },
     /// A battery that is flat or worn out.
     WeakBattery {
-        /// Mark of the battery.
+        /// Id of the battery.
         element: String,
         /// Voltage without load, volts.
         emf_volts: f64,

@@ -5,15 +5,15 @@ use crate::harness::solver::few_settings;
 use crate::harness::{Harness, Setting, TEMPLATES, every_setting, solve, template};
 
 /// Settles every fault of a template in these settings; returns how many were worked out.
-fn settles(mark: &str, settings: impl Fn(&Harness) -> Vec<Setting>) -> usize {
-    let harness = template(mark, 12.0).unwrap();
+fn settles(id: &str, settings: impl Fn(&Harness) -> Vec<Setting>) -> usize {
+    let harness = template(id, 12.0).unwrap();
     let mut solved = 0;
     for fault in fault_places(&harness) {
         let faulty = with_fault(&harness, &fault).unwrap();
         for setting in settings(&faulty) {
             let point = solve(&faulty, &setting);
             let point =
-                point.unwrap_or_else(|why| panic!("{mark}, {}, {}: {why}", fault.spoken(&harness), setting.spoken()));
+                point.unwrap_or_else(|why| panic!("{id}, {}, {}: {why}", fault.spoken(&harness), setting.spoken()));
             assert!(point.nodes.iter().all(|node| node.volts.is_finite() && node.volts.abs() < 40.0));
             solved += 1;
         }
@@ -24,8 +24,8 @@ fn settles(mark: &str, settings: impl Fn(&Harness) -> Vec<Setting>) -> usize {
 #[test]
 fn every_template_settles_in_every_position_with_any_one_fault() {
     let mut solved = 0;
-    for template in TEMPLATES.iter().filter(|template| template.mark != "whole") {
-        solved += settles(template.mark, every_setting);
+    for template in TEMPLATES.iter().filter(|template| template.id != "whole") {
+        solved += settles(template.id, every_setting);
     }
     assert!(solved > 5000, "{solved}");
 }
@@ -51,8 +51,8 @@ fn every_kind_of_fault_has_its_places() {
     assert!(has(|fault| matches!(fault, Fault::WeakBattery { .. })));
 }
 
-fn seen(mark: &str, fault: &Fault, setting: &[(&str, &str)]) -> Vec<String> {
-    let harness = template(mark, 12.0).unwrap();
+fn seen(id: &str, fault: &Fault, setting: &[(&str, &str)]) -> Vec<String> {
+    let harness = template(id, 12.0).unwrap();
     symptoms(&harness, fault, &Setting::of(setting)).unwrap().into_iter().map(|symptom| symptom.text).collect()
 }
 
@@ -122,7 +122,7 @@ fn a_burnt_out_indicator_stops_the_flasher_and_a_corroded_cable_slows_the_starte
 fn a_fault_where_it_cannot_be_is_refused() {
     let harness = template("horn", 12.0).unwrap();
     let refused = |fault: Fault| with_fault(&harness, &fault).unwrap_err().to_string();
-    assert!(refused(Fault::Open { element: "sidecar".to_owned() }).contains("no element with the mark sidecar"));
+    assert!(refused(Fault::Open { element: "sidecar".to_owned() }).contains("no element with the id sidecar"));
     assert!(refused(Fault::StuckContact { element: "horn".to_owned() }).contains("no contacts"));
     assert!(refused(Fault::ShortToFrame { point: "frame".to_owned() }).contains("the frame itself"));
     assert!(refused(Fault::WrongLamp { element: "horn".to_owned(), watts: 5.0 }).contains("is no lamp"));

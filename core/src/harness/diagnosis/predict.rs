@@ -133,8 +133,8 @@ mod tests {
     use crate::harness::templates::{TEMPLATES, template};
 
     /// Largest difference of any voltage, volts, over every fault of a template in these settings; each look the same.
-    fn furthest(mark: &str, settings: &[Setting], every: usize) -> f64 {
-        let harness = template(mark, 12.0).unwrap();
+    fn furthest(id: &str, settings: &[Setting], every: usize) -> f64 {
+        let harness = template(id, 12.0).unwrap();
         let faults: Vec<Fault> = fault_places(&harness).into_iter().step_by(every).collect();
         let predicted = Predictions::of(&harness, &faults, settings).unwrap();
         let mut furthest = 0.0_f64;
@@ -143,7 +143,7 @@ mod tests {
                 faults.iter().map(|fault| solve(&with_fault(&harness, fault).unwrap(), setting).ok()).collect();
             for (at, element) in harness.elements.iter().enumerate() {
                 let looks: Vec<_> = solved.iter().map(|point| point.as_ref()?.look(&element.id)).collect();
-                assert_eq!(predicted.looks(which, at), looks, "{mark}, {}, {}", setting.spoken(), element.id);
+                assert_eq!(predicted.looks(which, at), looks, "{id}, {}, {}", setting.spoken(), element.id);
             }
             for point in harness.nodes() {
                 for (quick, slow) in predicted.volts(which, point).into_iter().zip(&solved) {
@@ -158,10 +158,10 @@ mod tests {
 
     #[test]
     fn every_fault_shows_what_the_solver_says_of_the_harness_with_it() {
-        for template in TEMPLATES.iter().filter(|template| template.mark != "whole") {
-            let settings = few_settings(&crate::harness::templates::template(template.mark, 12.0).unwrap());
-            let off = furthest(template.mark, &settings, 1);
-            assert!(off < 1e-6, "{}: {off} V", template.mark);
+        for template in TEMPLATES.iter().filter(|template| template.id != "whole") {
+            let settings = few_settings(&crate::harness::templates::template(template.id, 12.0).unwrap());
+            let off = furthest(template.id, &settings, 1);
+            assert!(off < 1e-6, "{}: {off} V", template.id);
         }
         let positions = [("key", "on"), ("lights", "head"), ("rear brake", "pressed"), ("start button", "pressed")];
         let off = furthest("whole", &[Setting::of(&positions), Setting::of(&positions[..1])], 5);

@@ -26,7 +26,7 @@ pub enum SymptomKind {
 pub struct Symptom {
     /// Kind.
     pub kind: SymptomKind,
-    /// Mark of the element it is seen at.
+    /// Id of the element it is seen at.
     pub element: String,
     /// In words.
     pub text: String,

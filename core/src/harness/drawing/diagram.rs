@@ -29,7 +29,7 @@ pub struct DiagramLabel {
 /// A part: battery, fuse, switch contact, lamp.
 #[wire]
 pub struct DiagramBox {
-    /// Mark of its element.
+    /// Id of its element.
     pub element: String,
     /// Its name in lines that fit.
     pub lines: Vec<String>,
@@ -65,7 +65,7 @@ pub enum LineKind {
 pub struct DiagramLine {
     /// What it is.
     pub kind: LineKind,
-    /// Marks of the wires, joints and straps that it stands for.
+    /// Ids of the wires, joints and straps that it stands for.
     pub elements: Vec<String>,
     /// Point of the harness whose voltage it has.
     pub point: String,
@@ -92,6 +92,6 @@ pub struct Diagram {
     pub boxes: Vec<DiagramBox>,
     /// The lines.
     pub lines: Vec<DiagramLine>,
-    /// Marks of parts that hang on nothing that leads to the battery.
+    /// Ids of parts that hang on nothing that leads to the battery.
     pub floating: Vec<String>,
 }

@@ -11,9 +11,9 @@ fn overlap(one: [f64; 4], other: [f64; 4]) -> bool {
 
 fn sound() -> impl Iterator<Item = (&'static str, Harness, Diagram)> {
     TEMPLATES.iter().map(|card| {
-        let harness = template(card.mark, 12.0).unwrap();
+        let harness = template(card.id, 12.0).unwrap();
         let drawing = layout(&harness);
-        (card.mark, harness, drawing)
+        (card.id, harness, drawing)
     })
 }
 

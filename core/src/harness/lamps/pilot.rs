@@ -69,8 +69,8 @@ fn of_side(harness: &Harness, side: &str, other: &str) -> Option<PilotBehaviour>
     })
 }
 
-fn seen(point: &OperatingPoint, marks: &[&str], pick: fn(f64, f64) -> f64) -> Option<(f64, LampLook)> {
-    let lamps = || point.lamps.iter().filter(|lamp| marks.contains(&lamp.element.as_str()));
+fn seen(point: &OperatingPoint, ids: &[&str], pick: fn(f64, f64) -> f64) -> Option<(f64, LampLook)> {
+    let lamps = || point.lamps.iter().filter(|lamp| ids.contains(&lamp.element.as_str()));
     let share = lamps().map(|lamp| lamp.share).reduce(pick)?;
     let look = lamps().find(|lamp| lamp.share == share)?.look;
     Some((share, look))

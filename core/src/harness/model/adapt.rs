@@ -15,7 +15,7 @@ use crate::record::{Component, ElementChange};
 /// An element that the owner marked as not there.
 #[wire]
 pub struct NotThere {
-    /// Mark of the element.
+    /// Id of the element.
     pub element: String,
     /// In words.
     pub label: String,
@@ -23,22 +23,22 @@ pub struct NotThere {
     pub change: ElementChange,
 }
 
-/// Mark of the record that changes an element of a circuit.
+/// Id of the record that changes an element of a circuit.
 ///
 /// ```
-/// assert_eq!(layshaft_core::harness::change_mark("horn", "horn.feed.wire"), "horn/horn.feed.wire");
+/// assert_eq!(layshaft_core::harness::change_id("horn", "horn.feed.wire"), "horn/horn.feed.wire");
 /// ```
-pub fn change_mark(circuit: &str, element: &str) -> String {
+pub fn change_id(circuit: &str, element: &str) -> String {
     format!("{circuit}/{element}")
 }
 
-/// The circuit with the owner's changes, those whose mark begins with the circuit's.
+/// The circuit with the owner's changes, those whose id begins with the circuit's.
 pub fn adapted(
     mut harness: Harness,
     circuit: &str,
     changes: &BTreeMap<String, ElementChange>,
 ) -> Result<Harness, Refused> {
-    let prefix = change_mark(circuit, "");
+    let prefix = change_id(circuit, "");
     for (mark, change) in changes {
         if let Some(element) = mark.strip_prefix(&prefix) {
             apply(&mut harness, element, change)?;
@@ -50,7 +50,7 @@ pub fn adapted(
 /// The elements of a circuit that the owner marked as not there. `drawn` is the circuit before any change; what neither it
 /// nor the owner describes cannot be put back and is left out.
 pub(crate) fn not_there(drawn: &Harness, circuit: &str, changes: &BTreeMap<String, ElementChange>) -> Vec<NotThere> {
-    let prefix = change_mark(circuit, "");
+    let prefix = change_id(circuit, "");
     let gone = changes.iter().filter(|(_, change)| change.taken_off == Some(true));
     let listed = gone.filter_map(|(mark, change)| {
         let id = mark.strip_prefix(&prefix)?;
@@ -105,7 +105,7 @@ fn added(id: &str, change: &ElementChange) -> Result<Element, Refused> {
         label: label.to_owned(),
         help: format!("{id} is not in this circuit; to add it, say where it begins, where it ends and what it is"),
     };
-    let id = check::check_text("element", "Mark of the element", id, 80)?;
+    let id = check::check_text("element", "Id of the element", id, 80)?;
     Ok(Element {
         label: change.label.clone().unwrap_or_else(|| id.clone()),
         from: change.from.clone().ok_or_else(|| missing("from", "Where it begins"))?,
@@ -169,7 +169,7 @@ mod tests {
     }
 
     fn with(id: &str, change: ElementChange) -> Result<Harness, Refused> {
-        adapted(horn(), "horn", &BTreeMap::from([(change_mark("horn", id), change)]))
+        adapted(horn(), "horn", &BTreeMap::from([(change_id("horn", id), change)]))
     }
 
     #[test]
@@ -181,7 +181,7 @@ mod tests {
         assert_eq!(wire.colour.as_deref(), Some("GN/YE"));
         assert_eq!(wire.component, Component::Wire { section_mm2: 1.0, length_metres: 1.4, celsius: 30.0 });
         assert_eq!(harness.elements.len(), horn().elements.len());
-        let other = BTreeMap::from([(change_mark("lighting", "horn.feed.wire"), ElementChange::default())]);
+        let other = BTreeMap::from([(change_id("lighting", "horn.feed.wire"), ElementChange::default())]);
         assert_eq!(adapted(horn(), "horn", &other).unwrap(), horn(), "changes of another circuit do not count");
     }
 
@@ -205,10 +205,10 @@ mod tests {
         let off = ElementChange { taken_off: Some(true), colour: Some("GN".to_owned()), ..ElementChange::default() };
         let unknown = ElementChange { taken_off: Some(true), ..ElementChange::default() };
         let changes = BTreeMap::from([
-            (change_mark("horn", "horn.feed.wire"), off.clone()),
-            (change_mark("horn", "no such"), unknown),
-            (change_mark("horn", "horn"), ElementChange { ohms: None, ..ElementChange::default() }),
-            (change_mark("lighting", "main.wire"), off),
+            (change_id("horn", "horn.feed.wire"), off.clone()),
+            (change_id("horn", "no such"), unknown),
+            (change_id("horn", "horn"), ElementChange { ohms: None, ..ElementChange::default() }),
+            (change_id("lighting", "main.wire"), off),
         ]);
         let listed = not_there(&horn(), "horn", &changes);
         let [gone] = listed.as_slice() else { panic!("{listed:?}") };

@@ -41,7 +41,7 @@ pub(crate) fn refuse_unsound(harness: &Harness) -> Result<(), Refused> {
     let mut source = false;
     for element in &harness.elements {
         if !ids.insert(element.id.as_str()) {
-            return Err(conflict(&element.id, format!("two elements have the mark {}", element.id)));
+            return Err(conflict(&element.id, format!("two elements have the id {}", element.id)));
         }
         source |= matches!(element.component, Component::Battery { .. } | Component::Regulator { .. });
         refuse_unsound_element(harness, element)?;
@@ -294,9 +294,9 @@ mod tests {
         assert!(
             refuses(&|h| set(h, "main.wire", |e| e.colour = Some("QQ".to_owned()))).contains("QQ is no colour code")
         );
-        assert!(refuses(&|h| h.switches.retain(|card| card.id != "dip")).contains("no switch with the mark dip"));
+        assert!(refuses(&|h| h.switches.retain(|card| card.id != "dip")).contains("no switch with the id dip"));
         assert!(refuses(&|h| h.switches[0].positions[1] = "auf".to_owned()).contains("no position of"));
-        assert!(refuses(&|h| h.elements.push(h.elements[3].clone())).contains("two elements have the mark"));
+        assert!(refuses(&|h| h.elements.push(h.elements[3].clone())).contains("two elements have the id"));
         assert!(refuses(&|h| h.elements.retain(|e| e.id != "battery")).contains("A battery is not known yet"));
         assert!(refuses(&|h| set(h, "main.wire", |e| e.to = e.from.clone())).contains("same point"));
         assert!(refuses(&|h| h.earth = "nowhere".to_owned()).contains("no element ends at nowhere"));

@@ -23,7 +23,7 @@ pub struct Harness {
 /// Something with positions: a switch, a brake lever, or the state of the engine.
 #[wire]
 pub struct SwitchCard {
-    /// Its mark.
+    /// Its id.
     pub id: String,
     /// In words.
     pub label: String,
@@ -34,7 +34,7 @@ pub struct SwitchCard {
 /// One element between two points. Voltage and current count positive from `from` to `to`.
 #[wire]
 pub struct Element {
-    /// Its mark.
+    /// Its id.
     pub id: String,
     /// In words.
     pub label: String,
@@ -67,7 +67,7 @@ pub enum Condition {
 /// The position of one switch.
 #[wire]
 pub struct SwitchPosition {
-    /// Mark of the switch.
+    /// Id of the switch.
     pub switch: String,
     /// Its position.
     pub position: String,
@@ -107,7 +107,7 @@ impl Harness {
         named.or_else(|| self.switches.iter().find(|card| card.id == switch)?.positions.first().map(String::as_str))
     }
 
-    /// An element by its mark.
+    /// An element by its id.
     pub fn element(&self, id: &str) -> Option<&Element> {
         self.elements.iter().find(|element| element.id == id)
     }

@@ -6,7 +6,7 @@ mod colour;
 mod element;
 
 pub(crate) use adapt::not_there;
-pub use adapt::{NotThere, adapted, apply, change_mark};
+pub use adapt::{NotThere, adapted, apply, change_id};
 pub use check::check_harness;
 pub(crate) use check::{refuse_unsound, refuse_unsound_element};
 pub use colour::{COLOUR_CODES, check_colour};

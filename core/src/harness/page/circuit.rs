@@ -6,7 +6,7 @@ use super::sources::harness_sources;
 use crate::error::Refused;
 use crate::harness::diagnosis::{Fault, Symptom, difference, fault_places, with_fault};
 use crate::harness::drawing::{Diagram, layout};
-use crate::harness::model::{Harness, NotThere, Setting, adapted, change_mark, check_harness, not_there};
+use crate::harness::model::{Harness, NotThere, Setting, adapted, change_id, check_harness, not_there};
 use crate::harness::solver::{OperatingPoint, Unsolved, solve};
 use crate::harness::templates::{TEMPLATES, bike_circuit};
 use crate::quantity::{Finding, FindingCode, Source, Standing, Weight};
@@ -15,7 +15,7 @@ use crate::record::{Bike, Component};
 /// Which circuit, in which position.
 #[wire(lenient)]
 pub struct HarnessAsk {
-    /// Mark of the circuit; left out: the whole machine.
+    /// Id of the circuit; left out: the whole machine.
     pub circuit: Option<String>,
     /// Switch positions that are not the resting ones; left out: every switch rests.
     #[wire(default)]
@@ -27,7 +27,7 @@ pub struct HarnessAsk {
 /// A circuit to choose.
 #[wire]
 pub struct CircuitCard {
-    /// Its mark.
+    /// Its id.
     pub circuit: String,
     /// What it is.
     pub name: String,
@@ -47,7 +47,7 @@ pub struct FaultPlace {
 /// Volts lost on the way to and from a part that takes current.
 #[wire]
 pub struct WayDrop {
-    /// Mark of the part.
+    /// Id of the part.
     pub element: String,
     /// In words.
     pub label: String,
@@ -64,7 +64,7 @@ pub struct WayDrop {
 pub struct HarnessSheet {
     /// The circuits to choose from.
     pub circuits: Vec<CircuitCard>,
-    /// Mark of this one.
+    /// Id of this one.
     pub circuit: String,
     /// The circuit with the owner's changes and the bike's lamps; sound.
     pub harness: Harness,
@@ -97,15 +97,15 @@ const EARTH_VOLTS: f64 = 0.1;
 /// Currents below this lose nothing worth showing, amperes.
 const LEAST_AMPERES: f64 = 0.02;
 
-/// A circuit as it is on this bike, with the owner's changes; an unknown mark is refused.
-pub fn circuit_of(bike: &Bike, mark: &str) -> Result<Harness, Refused> {
-    adapted(drawn(bike, mark)?, mark, &bike.circuits)
+/// A circuit as it is on this bike, with the owner's changes; an unknown id is refused.
+pub fn circuit_of(bike: &Bike, id: &str) -> Result<Harness, Refused> {
+    adapted(drawn(bike, id)?, id, &bike.circuits)
 }
 
 /// The same before the owner changed anything.
-fn drawn(bike: &Bike, mark: &str) -> Result<Harness, Refused> {
-    let unknown = || Refused::Unknown { what: "circuit".to_owned(), id: mark.to_owned() };
-    bike_circuit(&bike.standard, &bike.fitted, mark).ok_or_else(unknown)
+fn drawn(bike: &Bike, id: &str) -> Result<Harness, Refused> {
+    let unknown = || Refused::Unknown { what: "circuit".to_owned(), id: id.to_owned() };
+    bike_circuit(&bike.standard, &bike.fitted, id).ok_or_else(unknown)
 }
 
 /// The wiring page of a bike. Nothing is stored.
@@ -136,13 +136,13 @@ pub fn harness_sheet(bike: &Bike, ask: &HarnessAsk) -> Result<HarnessSheet, Refu
         Finding::new(FindingCode::HarnessDrop, Weight::Care, text)
     }));
     findings.sort_by_key(|finding| std::cmp::Reverse(finding.weight));
-    let card = |mark: &str, name: &str| CircuitCard {
-        circuit: mark.to_owned(),
+    let card = |id: &str, name: &str| CircuitCard {
+        circuit: id.to_owned(),
         name: name.to_owned(),
-        changed: changes(bike, mark),
+        changed: changes(bike, id),
     };
     Ok(HarnessSheet {
-        circuits: TEMPLATES.iter().map(|template| card(template.mark, template.name)).collect(),
+        circuits: TEMPLATES.iter().map(|template| card(template.id, template.name)).collect(),
         not_there: not_there(&drawn(bike, &circuit)?, &circuit, &bike.circuits),
         circuit,
         setting: ask.setting.clone(),
@@ -162,8 +162,8 @@ pub fn harness_sheet(bike: &Bike, ask: &HarnessAsk) -> Result<HarnessSheet, Refu
 }
 
 fn changes(bike: &Bike, circuit: &str) -> u32 {
-    let prefix = change_mark(circuit, "");
-    u32::try_from(bike.circuits.keys().filter(|mark| mark.starts_with(&prefix)).count()).unwrap_or(u32::MAX)
+    let prefix = change_id(circuit, "");
+    u32::try_from(bike.circuits.keys().filter(|id| id.starts_with(&prefix)).count()).unwrap_or(u32::MAX)
 }
 
 /// The point, or nothing and a finding when the circuit did not settle: rather nothing than something wrong.
@@ -267,8 +267,8 @@ mod tests {
     #[test]
     fn bad_input_is_said_plainly() {
         let refused = |ask: &HarnessAsk| harness_sheet(&Bike::default(), ask).unwrap_err().to_string();
-        assert!(refused(&ask("toaster", &[], None)).contains("no circuit with the mark toaster"));
-        assert!(refused(&ask("horn", &[("key", "half")], None)).contains("no position of Key with the mark half"));
+        assert!(refused(&ask("toaster", &[], None)).contains("no circuit with the id toaster"));
+        assert!(refused(&ask("horn", &[("key", "half")], None)).contains("no position of Key with the id half"));
         let fault = Fault::Open { element: "sidecar".to_owned() };
         assert!(refused(&ask("horn", &[], Some(fault))).contains("sidecar"));
     }

@@ -26,7 +26,7 @@ pub struct FlashCount {
 /// What to look at. What is left out is taken from the fitted bike.
 #[wire(lenient)]
 pub struct LampsAsk {
-    /// Mark of the consumer; left out: the indicators.
+    /// Id of the consumer; left out: the indicators.
     pub place: Option<String>,
     /// Lamp to try there.
     pub proposed: Option<Consumer>,
@@ -95,7 +95,7 @@ pub struct FlashColumn {
 /// The lamp page.
 #[wire]
 pub struct LampSheet {
-    /// Mark of the consumer.
+    /// Id of the consumer.
     pub place: String,
     /// Standard, fitted, proposed, as far as they are there.
     pub lamps: Vec<LampColumn>,
@@ -137,7 +137,7 @@ pub fn lamp_sheet(bike: &Bike, ask: &LampsAsk) -> Result<LampSheet, Refused> {
     let Some(now) = at(&tried, &place).or_else(|| standard.clone()) else {
         return Err(Refused::Missing {
             field: "place".to_owned(),
-            label: format!("A lamp with the mark {place}"),
+            label: format!("A lamp with the id {place}"),
             help: "enter what draws current on the bike".to_owned(),
         });
     };
@@ -193,7 +193,7 @@ fn own_light(standard: &Consumer, fitted: Consumer) -> Consumer {
     Consumer { lumens: if inherited { None } else { fitted.lumens }, ..fitted }
 }
 
-/// The spec with the lamp in its place. Where only some are replaced, the rest stays beside them under a mark of its own.
+/// The spec with the lamp in its place. Where only some are replaced, the rest stays beside them under an id of its own.
 fn with_lamp(spec: &Spec, place: &str, lamp: Option<&Consumer>, replaced: Option<u32>) -> Spec {
     let mut tried = spec.clone();
     if let Some(lamp) = lamp {

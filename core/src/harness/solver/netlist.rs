@@ -23,7 +23,7 @@ const LEAST_OHMS: f64 = 1e-4;
 /// One law between two points.
 #[derive(Clone, Debug, PartialEq, Serialize)]
 pub struct Device {
-    /// Mark of the element it comes from.
+    /// Id of the element it comes from.
     pub element: String,
     /// Number of the point it begins at; none is earth.
     pub from: Option<usize>,
@@ -107,7 +107,7 @@ impl<'a> Circuit<'a> {
         branches
     }
 
-    /// Puts an element in the place of the one with its mark, or behind all others; returns its number.
+    /// Puts an element in the place of the one with its id, or behind all others; returns its number.
     pub(crate) fn exchange(&mut self, element: &'a Element) -> usize {
         match self.elements.iter_mut().enumerate().find(|(_, old)| old.id == element.id) {
             Some((at, old)) => {

@@ -23,7 +23,7 @@ pub struct NodeVolts {
 /// What flows through an element.
 #[wire]
 pub struct Flow {
-    /// Mark of the element.
+    /// Id of the element.
     pub element: String,
     /// Voltage from its first end to its last, volts.
     pub volts: f64,
@@ -49,7 +49,7 @@ pub enum LampLook {
 /// The state of a lamp, horn, consumer or starter.
 #[wire]
 pub struct LampState {
-    /// Mark of the element.
+    /// Id of the element.
     pub element: String,
     /// In words.
     pub label: String,
@@ -62,7 +62,7 @@ pub struct LampState {
 /// A wire that carries more than its list of currents allows.
 #[wire]
 pub struct Overload {
-    /// Mark of the wire.
+    /// Id of the wire.
     pub element: String,
     /// Current, amperes.
     pub amperes: f64,

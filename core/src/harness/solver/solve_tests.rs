@@ -62,13 +62,13 @@ fn the_checked_network_gives_the_values_of_two_outside_programs() {
 #[test]
 fn power_given_is_power_taken_in_every_template() {
     for template in TEMPLATES {
-        let harness = crate::harness::templates::template(template.mark, 12.0).unwrap();
+        let harness = crate::harness::templates::template(template.id, 12.0).unwrap();
         for setting in few_settings(&harness) {
             let point = solve(&harness, &setting).unwrap();
             let sum: f64 = point.flows.iter().map(|flow| flow.watts).sum();
             let greatest = point.flows.iter().map(|flow| flow.watts.abs()).fold(1.0, f64::max);
             // What leaks through the gigohms is not listed: some microwatts.
-            assert!(sum.abs() < 1e-6 * greatest + 2e-5, "{} {}: {sum} W", template.mark, setting.spoken());
+            assert!(sum.abs() < 1e-6 * greatest + 2e-5, "{} {}: {sum} W", template.id, setting.spoken());
         }
     }
 }
@@ -101,13 +101,13 @@ pub(crate) fn few_settings(harness: &Harness) -> Vec<Setting> {
 fn no_template_has_a_dark_lamp_a_blown_fuse_or_a_hot_wire_where_none_belongs() {
     for volts in [12.0, 6.0] {
         for template in TEMPLATES {
-            let harness = crate::harness::templates::template(template.mark, volts).unwrap();
-            assert_eq!(check_harness(&harness).unwrap(), Vec::new(), "{}", template.mark);
+            let harness = crate::harness::templates::template(template.id, volts).unwrap();
+            assert_eq!(check_harness(&harness).unwrap(), Vec::new(), "{}", template.id);
             for setting in few_settings(&harness) {
                 let point = solve(&harness, &setting).unwrap();
                 let stuck = harness.position("crankshaft", &setting) == Some("stuck");
-                assert!(point.blown.is_empty(), "{} {volts} V {}: {:?}", template.mark, setting.spoken(), point.blown);
-                assert!(point.chattering.is_empty() || stuck, "{} {}", template.mark, setting.spoken());
+                assert!(point.blown.is_empty(), "{} {volts} V {}: {:?}", template.id, setting.spoken(), point.blown);
+                assert!(point.chattering.is_empty() || stuck, "{} {}", template.id, setting.spoken());
                 if volts > 6.0 {
                     assert!(
                         point.overloads.iter().all(|wire| wire.element.starts_with("cable") && wire.amperes > 40.0)
@@ -227,5 +227,5 @@ fn a_source_that_nothing_limits_still_settles() {
 fn an_unknown_position_is_refused() {
     let harness = template("horn", 12.0).unwrap();
     let text = solve(&harness, &Setting::of(&[("key", "sideways")])).unwrap_err().to_string();
-    assert_eq!(text, "there is no position of Key with the mark sideways");
+    assert_eq!(text, "there is no position of Key with the id sideways");
 }

@@ -19,8 +19,8 @@ use super::model::Harness;
 /// A circuit to begin with.
 #[derive(Clone, Copy)]
 pub struct Template {
-    /// Its mark.
-    pub mark: &'static str,
+    /// Its id.
+    pub id: &'static str,
     /// What it is.
     pub name: &'static str,
     build: fn(&mut Build),
@@ -28,19 +28,19 @@ pub struct Template {
 
 /// Every template, in the order in which they are shown.
 pub const TEMPLATES: [Template; 10] = [
-    Template { mark: "lighting", name: "Headlamp, tail and instruments", build: lighting::lighting },
-    Template { mark: "stop-lamp", name: "Stop lamp with two brake switches", build: lighting::tail_and_stop },
-    Template { mark: "indicators-one-pilot", name: "Indicators with one pilot", build: indicators::one_pilot },
-    Template { mark: "indicators-two-pilots", name: "Indicators with two pilots", build: indicators::two_pilots },
-    Template { mark: "horn", name: "Horn", build: signals::horn },
-    Template { mark: "neutral", name: "Neutral lamp", build: signals::neutral },
-    Template { mark: "starter", name: "Starter with solenoid and safety switches", build: starter::starter },
-    Template { mark: "charging", name: "Charging, single phase, DC side", build: charging::single_phase },
-    Template { mark: "charging-three-phase", name: "Charging, three phases, DC side", build: charging::three_phase },
-    Template { mark: "whole", name: "A whole small motorcycle", build: whole },
+    Template { id: "lighting", name: "Headlamp, tail and instruments", build: lighting::lighting },
+    Template { id: "stop-lamp", name: "Stop lamp with two brake switches", build: lighting::tail_and_stop },
+    Template { id: "indicators-one-pilot", name: "Indicators with one pilot", build: indicators::one_pilot },
+    Template { id: "indicators-two-pilots", name: "Indicators with two pilots", build: indicators::two_pilots },
+    Template { id: "horn", name: "Horn", build: signals::horn },
+    Template { id: "neutral", name: "Neutral lamp", build: signals::neutral },
+    Template { id: "starter", name: "Starter with solenoid and safety switches", build: starter::starter },
+    Template { id: "charging", name: "Charging, single phase, DC side", build: charging::single_phase },
+    Template { id: "charging-three-phase", name: "Charging, three phases, DC side", build: charging::three_phase },
+    Template { id: "whole", name: "A whole small motorcycle", build: whole },
 ];
 
-/// A template by its mark, for a system voltage of 12 or 6 V (anything else scales the same way).
+/// A template by its id, for a system voltage of 12 or 6 V (anything else scales the same way).
 ///
 /// ```
 /// use layshaft_core::harness::{check_harness, template};
@@ -48,8 +48,8 @@ pub const TEMPLATES: [Template; 10] = [
 /// assert!(check_harness(&horn).unwrap().is_empty());
 /// assert!(template("toaster", 12.0).is_none());
 /// ```
-pub fn template(mark: &str, system_volts: f64) -> Option<Harness> {
-    let template = TEMPLATES.iter().find(|template| template.mark == mark)?;
+pub fn template(id: &str, system_volts: f64) -> Option<Harness> {
+    let template = TEMPLATES.iter().find(|template| template.id == id)?;
     let mut build = Build::new(template.name, system_volts);
     build.supply();
     (template.build)(&mut build);

@@ -14,7 +14,7 @@ use crate::record::Bike;
 /// Which pack.
 #[wire(lenient)]
 pub struct InspectionAsk {
-    /// Mark of the pack; left out: the bike's own, else the first.
+    /// Id of the pack; left out: the bike's own, else the first.
     pub pack: Option<String>,
 }
 
@@ -74,19 +74,19 @@ pub fn inspection_sheet(bike: &Bike, ask: &InspectionAsk) -> Result<InspectionSh
 /// The pack asked for, with its caution. A bike may name a pack that this device does not have: then the first is
 /// shown and the caution says so, because a page that stays empty helps nobody.
 fn chosen(bike: &Bike, ask: &InspectionAsk) -> Result<(&'static Pack, String), Refused> {
-    let by_mark = |mark: &str| built_in().iter().find(|pack| pack.id == mark);
-    let unknown = |mark: &str| Refused::Unknown { what: "inspection pack".to_owned(), id: mark.to_owned() };
-    if let Some(mark) = &ask.pack {
-        return by_mark(mark).map(|pack| (pack, pack.caution.clone())).ok_or_else(|| unknown(mark));
+    let by_id = |id: &str| built_in().iter().find(|pack| pack.id == id);
+    let unknown = |id: &str| Refused::Unknown { what: "inspection pack".to_owned(), id: id.to_owned() };
+    if let Some(id) = &ask.pack {
+        return by_id(id).map(|pack| (pack, pack.caution.clone())).ok_or_else(|| unknown(id));
     }
     let own = bike.identity.pack.as_deref();
-    if let Some(pack) = own.and_then(by_mark) {
+    if let Some(pack) = own.and_then(by_id) {
         return Ok((pack, pack.caution.clone()));
     }
     let first = built_in().first().ok_or_else(|| unknown(own.unwrap_or("eu")))?;
     let caution = match own {
-        Some(mark) => format!(
-            "The pack “{mark}” that this bike names is not on this device; this is the one for: {}. {}",
+        Some(id) => format!(
+            "The pack “{id}” that this bike names is not on this device; this is the one for: {}. {}",
             first.place, first.caution
         ),
         None => first.caution.clone(),

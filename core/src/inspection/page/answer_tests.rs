@@ -182,7 +182,7 @@ fn the_pack_is_the_one_asked_for_else_the_bikes_own_else_the_first() {
     assert_eq!(sheet(&bike).pack.id, "gb");
     assert_eq!(sheet(&Bike::default()).pack.id, "eu");
     let text = inspection_sheet(&bike, &ask("moon")).unwrap_err().to_string();
-    assert_eq!(text, "there is no inspection pack with the mark moon");
+    assert_eq!(text, "there is no inspection pack with the id moon");
     let elsewhere = sheet(&on(1983, 175.0, "club"));
     assert_eq!(elsewhere.pack.id, "eu");
     assert!(elsewhere.caution.starts_with("The pack “club” that this bike names is not on this device"));

@@ -8,7 +8,7 @@ use crate::record::{JobState, Stage};
 /// A job on the calendar.
 #[wire]
 pub struct PlanRow {
-    /// Mark of the job.
+    /// Id of the job.
     pub job: String,
     /// Title.
     pub title: String,
@@ -35,6 +35,6 @@ pub struct PlanRow {
     pub begin_by_ms: Option<i64>,
     /// What it waits for, by name; empty when it can begin now.
     pub blocked_by: Vec<String>,
-    /// Marks of the jobs that it must follow.
+    /// Ids of the jobs that it must follow.
     pub after: Vec<String>,
 }

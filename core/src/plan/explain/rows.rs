@@ -28,9 +28,9 @@ pub(crate) fn rows(
     let mut rows: Vec<(Key, PlanRow)> = bike
         .jobs
         .iter()
-        .map(|(mark, job)| {
-            let mut row = bare(bike, mark, job, needs, now_ms);
-            let place = needs.tasks.iter().position(|task| task.mark == mark);
+        .map(|(id, job)| {
+            let mut row = bare(bike, id, job, needs, now_ms);
+            let place = needs.tasks.iter().position(|task| task.id == id);
             let mut begins_ms = None;
             let placed = place.and_then(|place| Some((place, plan.get(place)?.as_ref()?)));
             if let Some((place, placed)) = placed {
@@ -43,7 +43,7 @@ pub(crate) fn rows(
                 row.slack_hours = Some(late.slack_hours);
                 row.critical = late.critical;
             }
-            if let (Some(ready_ms), Some(running)) = (ready_ms, needs.running.iter().find(|wait| wait.mark == *mark)) {
+            if let (Some(ready_ms), Some(running)) = (ready_ms, needs.running.iter().find(|wait| wait.id == *id)) {
                 slack_of_running(&mut row, running, now_ms, problem, &late, ready_ms);
             }
             let group = if job.state == JobState::Done { 2 } else { u8::from(begins_ms.is_none()) };
@@ -68,7 +68,7 @@ fn begin_by_ms(problem: &Problem, place: usize, plan: &Timetable) -> Option<i64>
     limits.chain(task.begin_by_ms).min()
 }
 
-/// What rows are sorted by; rows that are equal in it stay in the order of their marks.
+/// What rows are sorted by; rows that are equal in it stay in the order of their ids.
 struct Key {
     group: u8,
     at_ms: Option<i64>,
@@ -82,11 +82,11 @@ impl Key {
 }
 
 /// A row without dates.
-fn bare(bike: &Bike, mark: &str, job: &Job, needs: &Needs, now_ms: i64) -> PlanRow {
+fn bare(bike: &Bike, id: &str, job: &Job, needs: &Needs, now_ms: i64) -> PlanRow {
     let done = job.state == JobState::Done;
-    let running = needs.running.iter().find(|wait| wait.mark == mark);
+    let running = needs.running.iter().find(|wait| wait.id == id);
     PlanRow {
-        job: mark.to_owned(),
+        job: id.to_owned(),
         title: job.title.clone(),
         stage: job.stage,
         state: job.state,
@@ -98,20 +98,20 @@ fn bare(bike: &Bike, mark: &str, job: &Job, needs: &Needs, now_ms: i64) -> PlanR
             .as_ref()
             .map(|wait| wait.name.clone())
             .or(running.map(|wait| wait.name.clone()).filter(|name| !name.is_empty()))
-            .or(needs.painting_of(mark).map(|_| COATS_CURE.to_owned())),
+            .or(needs.painting_of(id).map(|_| COATS_CURE.to_owned())),
         critical: false,
         critical_share: None,
         slack_hours: None,
         begin_by_ms: None,
-        blocked_by: if done { Vec::new() } else { blocked_by(bike, (mark, job), needs, now_ms) },
+        blocked_by: if done { Vec::new() } else { blocked_by(bike, (id, job), needs, now_ms) },
         after: job.after.clone(),
     }
 }
 
 /// What a job waits for now, by name: jobs that are not done, waits that still run, parts that are not here.
-fn blocked_by(bike: &Bike, (mark, job): (&str, &Job), needs: &Needs, now_ms: i64) -> Vec<String> {
+fn blocked_by(bike: &Bike, (id, job): (&str, &Job), needs: &Needs, now_ms: i64) -> Vec<String> {
     let mut names = Vec::new();
-    if needs.coat_below(mark).is_some_and(|next| next.from_ms > now_ms) {
+    if needs.coat_below(id).is_some_and(|next| next.from_ms > now_ms) {
         names.push(COAT_BELOW.to_owned());
     }
     let takes = Takes::of(job);
@@ -124,7 +124,7 @@ fn blocked_by(bike: &Bike, (mark, job): (&str, &Job), needs: &Needs, now_ms: i64
         match bike.jobs.get(need) {
             Some(before) if before.state != JobState::Done => names.push(before.title.clone()),
             Some(before) => {
-                let running = needs.running.iter().find(|wait| wait.mark == *need);
+                let running = needs.running.iter().find(|wait| wait.id == *need);
                 if let Some(wait) = running.filter(|wait| wait.over_ms.is_none_or(|over_ms| over_ms > now_ms)) {
                     names.push(format!("{}: {}", before.title, wait.name));
                 }
@@ -135,7 +135,7 @@ fn blocked_by(bike: &Bike, (mark, job): (&str, &Job), needs: &Needs, now_ms: i64
     names.extend(
         job.parts
             .iter()
-            .filter_map(|mark| bike.parts.get(mark))
+            .filter_map(|id| bike.parts.get(id))
             .filter(|part| missing(part))
             .map(|part| part.title.clone()),
     );
@@ -152,7 +152,7 @@ fn slack_of_running(
     ready_ms: i64,
 ) {
     let Some(over_ms) = running.over_ms.filter(|over_ms| *over_ms > now_ms) else { return };
-    let followers = problem.tasks.iter().zip(late).filter(|(task, _)| task.job.after.contains(&running.mark));
+    let followers = problem.tasks.iter().zip(late).filter(|(task, _)| task.job.after.contains(&running.id));
     let first_ms = followers.filter_map(|(_, late)| late.map(|late| late.begin_ms)).min();
     let latest_ms = first_ms.unwrap_or(ready_ms).min(ready_ms);
     row.slack_hours = Some((latest_ms - over_ms) as f64 / HOUR_MS as f64);

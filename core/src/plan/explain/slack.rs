@@ -166,7 +166,7 @@ mod tests {
                     let over_ms = clockwork.over_ms(&task.wait, end_ms).unwrap();
                     prop_assert!(over_ms <= ready_ms, "over in time");
                     for (follower, late) in needs.tasks.iter().zip(&latest).filter(|(other, _)| other.after.contains(&place)) {
-                        prop_assert!(over_ms <= late.unwrap().begin_ms, "{} before {}", task.mark, follower.mark);
+                        prop_assert!(over_ms <= late.unwrap().begin_ms, "{} before {}", task.id, follower.id);
                     }
                     if task.work_ms == 0 {
                         continue;
@@ -175,15 +175,15 @@ mod tests {
                     let begin_ms = bench.begin_ms(bench.place_of(end_ms) - task.work_ms).unwrap();
                     for (need, at_most_ms) in &task.within {
                         let ended_ms = plan[*need].as_ref().unwrap().end_ms;
-                        prop_assert!(begin_ms <= ended_ms + at_most_ms, "{} in time", task.mark);
+                        prop_assert!(begin_ms <= ended_ms + at_most_ms, "{} in time", task.id);
                     }
                     let work = spans(place, begin_ms, end_ms);
-                    prop_assert!(!task.in_one_go || work.len() == 1, "{} in one go", task.mark);
+                    prop_assert!(!task.in_one_go || work.len() == 1, "{} in one go", task.id);
                     for (other, late) in latest.iter().enumerate().filter(|(other, _)| *other != place) {
                         let late = late.unwrap();
                         for span in spans(other, late.begin_ms, late.end_ms) {
                             let apart = work.iter().all(|own| own.to_ms <= span.from_ms || span.to_ms <= own.from_ms);
-                            prop_assert!(needs.tasks[other].work_ms == 0 || apart, "{} lies on {other}", task.mark);
+                            prop_assert!(needs.tasks[other].work_ms == 0 || apart, "{} lies on {other}", task.id);
                         }
                     }
                 }

@@ -187,7 +187,7 @@ fn of_holder(holder: &ReleaseCause, needs: &Needs, until_ms: i64, now_ms: i64) -
             until_ms,
             long_ms: until_ms - now_ms,
         }),
-        ReleaseCause::Wait(mark) => of_running(needs.running.iter().find(|wait| wait.mark == *mark)?, now_ms),
+        ReleaseCause::Wait(id) => of_running(needs.running.iter().find(|wait| wait.id == *id)?, now_ms),
     }
 }
 
@@ -199,7 +199,7 @@ fn of_running(running: &Running, now_ms: i64) -> Option<Stretch> {
 
 fn waits_for_parcel(bike: &Bike) -> bool {
     let open = bike.jobs.values().filter(|job| job.state != JobState::Done);
-    open.flat_map(|job| &job.parts).filter_map(|mark| bike.parts.get(mark)).any(missing)
+    open.flat_map(|job| &job.parts).filter_map(|id| bike.parts.get(id)).any(missing)
 }
 
 fn waits_for_cure(needs: &Needs, now_ms: i64) -> bool {

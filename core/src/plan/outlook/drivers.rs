@@ -25,24 +25,23 @@ pub enum HolderKind {
 pub struct Holder {
     /// Job or parcel.
     pub kind: HolderKind,
-    /// Mark of the job, or of the part.
-    pub mark: String,
+    /// Id of the job, or of the part.
+    pub id: String,
     /// What it is.
     pub title: String,
     /// Share of the runs, 0 to 1.
     pub share: f64,
 }
 
-/// The holders by how often they hold the date; `jobs` and `parcels` are shares of the runs by mark.
+/// The holders by how often they hold the date; `jobs` and `parcels` are shares of the runs by id.
 pub(crate) fn holders(bike: &Bike, jobs: &BTreeMap<&str, f64>, parcels: &BTreeMap<&str, f64>) -> Vec<Holder> {
     let holder =
-        |kind, mark: &str, title: &str, share| Holder { kind, mark: mark.to_owned(), title: title.to_owned(), share };
-    let jobs = jobs
-        .iter()
-        .filter_map(|(mark, share)| Some(holder(HolderKind::Job, mark, &bike.jobs.get(*mark)?.title, *share)));
+        |kind, id: &str, title: &str, share| Holder { kind, id: id.to_owned(), title: title.to_owned(), share };
+    let jobs =
+        jobs.iter().filter_map(|(id, share)| Some(holder(HolderKind::Job, id, &bike.jobs.get(*id)?.title, *share)));
     let parcels = parcels
         .iter()
-        .filter_map(|(mark, share)| Some(holder(HolderKind::Parcel, mark, &bike.parts.get(*mark)?.title, *share)));
+        .filter_map(|(id, share)| Some(holder(HolderKind::Parcel, id, &bike.parts.get(*id)?.title, *share)));
     let mut all: Vec<Holder> = jobs.chain(parcels).filter(|each| each.share >= TELLING).collect();
     all.sort_by(|one, other| other.share.total_cmp(&one.share));
     all.truncate(MOST);
@@ -67,7 +66,7 @@ mod tests {
         let list =
             holders(&made(), &BTreeMap::from([("seals", 0.4), ("engine", 0.9)]), &BTreeMap::from([("kit", 0.6)]));
         let told: Vec<(HolderKind, &str, &str, f64)> =
-            list.iter().map(|each| (each.kind, each.mark.as_str(), each.title.as_str(), each.share)).collect();
+            list.iter().map(|each| (each.kind, each.id.as_str(), each.title.as_str(), each.share)).collect();
         assert_eq!(
             told,
             [
@@ -81,15 +80,15 @@ mod tests {
     #[test]
     fn what_holds_it_in_less_than_one_run_of_a_hundred_is_left_out() {
         let jobs = BTreeMap::from([("seals", 0.01), ("engine", 0.0099), ("tank", 0.0)]);
-        let marks: Vec<String> = holders(&made(), &jobs, &BTreeMap::new()).into_iter().map(|each| each.mark).collect();
-        assert_eq!(marks, ["seals"]);
+        let ids: Vec<String> = holders(&made(), &jobs, &BTreeMap::new()).into_iter().map(|each| each.id).collect();
+        assert_eq!(ids, ["seals"]);
     }
 
     #[test]
     fn six_are_told_of_more() {
         let made = made();
         let jobs: BTreeMap<&str, f64> =
-            made.jobs.keys().enumerate().map(|(at, mark)| (mark.as_str(), 0.9 - 0.1 * at as f64)).collect();
+            made.jobs.keys().enumerate().map(|(at, id)| (id.as_str(), 0.9 - 0.1 * at as f64)).collect();
         let list = holders(&made, &jobs, &BTreeMap::from([("kit", 0.05)]));
         assert_eq!(list.len(), 6);
         assert!(list.iter().all(|each| each.share > 0.3), "the least of them are left out");

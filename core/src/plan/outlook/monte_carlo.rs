@@ -57,7 +57,7 @@ pub struct OddsPoint {
 #[derive(Debug)]
 pub(crate) struct Chances<'a> {
     pub(crate) odds: Odds,
-    /// Runs in which a job holds the date, by its mark, 0 to 1.
+    /// Runs in which a job holds the date, by its id, 0 to 1.
     pub(crate) critical: BTreeMap<&'a str, f64>,
 }
 
@@ -76,7 +76,7 @@ pub(crate) fn chances<'a>(
     let dates = Dates::of(&lived.ends, &moment.zone);
     let steps = (1..(1.0 / CURVE_STEP).round() as u32).map(|step| f64::from(step) * CURVE_STEP);
     let shares = |counted: &BTreeMap<&'a str, u32>| -> BTreeMap<&'a str, f64> {
-        counted.iter().map(|(mark, times)| (*mark, f64::from(*times) / RUNS as f64)).collect()
+        counted.iter().map(|(id, times)| (*id, f64::from(*times) / RUNS as f64)).collect()
     };
     let critical = shares(&lived.jobs);
     let odds = Odds {
@@ -121,15 +121,16 @@ impl<'a> Lived<'a> {
         let mut tasks = needs.tasks.clone();
         let mut lived = Lived { ends: Vec::with_capacity(runs), jobs: BTreeMap::new(), parcels: BTreeMap::new() };
         for run in 0..runs {
-            let drawn = parcels.iter().enumerate().map(|(at, (mark, delivery))| {
-                (*mark, arrival_ms(delivery, moment, draws.share(works.len() + at, run)))
-            });
+            let drawn = parcels
+                .iter()
+                .enumerate()
+                .map(|(at, (id, delivery))| (*id, arrival_ms(delivery, moment, draws.share(works.len() + at, run))));
             let arrivals: BTreeMap<&str, i64> = drawn.collect();
             for (place, (task, usual)) in tasks.iter_mut().zip(&needs.tasks).enumerate() {
                 let spread = works.get(place).copied().flatten();
                 task.work_ms =
                     spread.map_or(usual.work_ms, |spread| work_ms(usual, spread.quantile(draws.share(place, run))));
-                let comes = waited.get(place).into_iter().flatten().filter_map(|(mark, _)| arrivals.get(mark));
+                let comes = waited.get(place).into_iter().flatten().filter_map(|(id, _)| arrivals.get(id));
                 task.not_before_ms = comes.copied().fold(usual.fixed_ms, i64::max);
             }
             let problem = Problem { tasks: &tasks, ..*problem };
@@ -140,13 +141,12 @@ impl<'a> Lived<'a> {
             let mut parcels: BTreeSet<&str> = BTreeSet::new();
             for place in holding {
                 let Some(task) = needs.tasks.get(place) else { continue };
-                *lived.jobs.entry(task.mark).or_default() += 1;
-                let late = waited.get(place).into_iter().flatten().map(|(mark, _)| *mark);
-                parcels.extend(
-                    late.filter(|mark| arrivals.get(mark).is_some_and(|at| problem.begins_at(&plan, place, *at))),
-                );
+                *lived.jobs.entry(task.id).or_default() += 1;
+                let late = waited.get(place).into_iter().flatten().map(|(id, _)| *id);
+                parcels
+                    .extend(late.filter(|id| arrivals.get(id).is_some_and(|at| problem.begins_at(&plan, place, *at))));
             }
-            parcels.into_iter().for_each(|mark| *lived.parcels.entry(mark).or_default() += 1);
+            parcels.into_iter().for_each(|id| *lived.parcels.entry(id).or_default() += 1);
         }
         Some(lived)
     }
@@ -187,9 +187,9 @@ fn holding(problem: &Problem, plan: &Timetable, ready_ms: Option<i64>) -> Vec<us
 
 /// The missing parts of a task whose delivery varies.
 fn deliveries<'a>(bike: &'a Bike, task: &Task) -> Vec<(&'a str, &'a Delivery)> {
-    let parts = task.job.parts.iter().filter_map(|mark| bike.parts.get_key_value(mark));
+    let parts = task.job.parts.iter().filter_map(|id| bike.parts.get_key_value(id));
     let open = parts.filter(|(_, part)| missing(part));
-    open.filter_map(|(mark, part)| Some((mark.as_str(), part.delivery.as_ref()?))).collect()
+    open.filter_map(|(id, part)| Some((id.as_str(), part.delivery.as_ref()?))).collect()
 }
 
 /// How the hands-on time of a task is spread, minutes; none where it is not.
@@ -268,10 +268,10 @@ mod tests {
 
     #[test]
     fn the_later_of_two_parcels_is_later_than_either_would_be() {
-        let spread = |mark: &str, made: &mut Bike| {
+        let spread = |id: &str, made: &mut Bike| {
             let delivery = from_2_to_14_days();
-            let part = Part { delivery: Some(delivery), ..part(mark, PartState::Ordered, None) };
-            made.parts.insert(mark.to_owned(), part);
+            let part = Part { delivery: Some(delivery), ..part(id, PartState::Ordered, None) };
+            made.parts.insert(id.to_owned(), part);
         };
         let mut one = bike(vec![needing(job("seals", 0.25, &[]), &["kit"])]);
         spread("kit", &mut one);
@@ -298,22 +298,20 @@ mod tests {
     fn what_holds_the_date_more_often_has_the_greater_share() {
         let mut with =
             bike(vec![needing(job("seals", 0.25, &[]), &["kit"]), needing(job("cable", 0.25, &[]), &["cable"])]);
-        for (mark, likely_days) in [("kit", 9.0), ("cable", 3.0)] {
+        for (id, likely_days) in [("kit", 9.0), ("cable", 3.0)] {
             let delivery = Delivery { likely_days, ..from_2_to_14_days() };
-            with.parts
-                .insert(mark.to_owned(), Part { delivery: Some(delivery), ..part(mark, PartState::Ordered, None) });
+            with.parts.insert(id.to_owned(), Part { delivery: Some(delivery), ..part(id, PartState::Ordered, None) });
         }
         with.bench_time.spans = every_day();
         let plan = schedule_with_odds(&with, &tuesday_noon());
-        let share =
-            |mark: &str| plan.rows.iter().find(|row| row.job == mark).and_then(|row| row.critical_share).unwrap();
+        let share = |id: &str| plan.rows.iter().find(|row| row.job == id).and_then(|row| row.critical_share).unwrap();
         // The greater of triangular 2, 9, 14 and triangular 2, 3, 14, by the day: first or level in 0.75 of 400,000 plain draws.
         assert!(share("seals") > 0.6 && share("cable") < 0.45, "{} {}", share("seals"), share("cable"));
         assert!(share("seals") + share("cable") >= 1.0, "one of them always holds it");
         let holders = plan.odds.unwrap().holders;
         assert!(holders.is_sorted_by(|one, other| one.share >= other.share) && holders.len() == 4);
         let parcels: Vec<&Holder> = holders.iter().filter(|each| each.kind == HolderKind::Parcel).collect();
-        assert_eq!(parcels.iter().map(|each| each.mark.as_str()).collect::<Vec<_>>(), ["kit", "cable"]);
+        assert_eq!(parcels.iter().map(|each| each.id.as_str()).collect::<Vec<_>>(), ["kit", "cable"]);
         assert!((0.6..=share("seals")).contains(&parcels[0].share), "{}", parcels[0].share);
     }
 
@@ -344,10 +342,9 @@ mod tests {
             needing(job("seals", 2.0, &["engine"]), &["kit"]),
             job("ride", 1.0, &["tank", "seals"]),
         ]);
-        for (mark, long_tail) in [("kit", None), ("liner", Some(true))] {
+        for (id, long_tail) in [("kit", None), ("liner", Some(true))] {
             let delivery = Delivery { long_tail, ..from_2_to_14_days() };
-            with.parts
-                .insert(mark.to_owned(), Part { delivery: Some(delivery), ..part(mark, PartState::Ordered, None) });
+            with.parts.insert(id.to_owned(), Part { delivery: Some(delivery), ..part(id, PartState::Ordered, None) });
         }
         with.bench_time.spans = spans;
         let moment = tuesday_noon();

@@ -9,7 +9,7 @@ use crate::time::{Day, HOUR_MS, Moment};
 /// A part to order.
 #[wire]
 pub struct ToOrder {
-    /// Mark of the part.
+    /// Id of the part.
     pub part: String,
     /// What it is.
     pub title: String,
@@ -27,17 +27,16 @@ pub struct ToOrder {
 pub(crate) fn order_first(bike: &Bike, rows: &[PlanRow], moment: &Moment) -> Vec<ToOrder> {
     let today = moment.zone.day_at(moment.at_ms());
     let wanted = bike.parts.iter().filter(|(_, part)| part.state == PartState::Wanted);
-    let needed = wanted.filter_map(|(mark, part)| Some((mark, part, needing(bike, rows, mark)?)));
+    let needed = wanted.filter_map(|(id, part)| Some((id, part, needing(bike, rows, id)?)));
     let mut list: Vec<(Option<Day>, ToOrder)> = needed
-        .map(|(mark, part, need)| {
+        .map(|(id, part, need)| {
             let by = need.latest_ms.zip(longest_days(part)).map(|(latest_ms, days)| {
                 let latest = moment.zone.day_at(latest_ms);
                 latest.plus(-(days.ceil() as i64))
             });
             let why = why(part, by, today, &need.title);
             let now = by.is_none_or(|day| day <= today);
-            let to_order =
-                ToOrder { part: mark.clone(), title: part.title.clone(), by_day: by.map(Day::text), now, why };
+            let to_order = ToOrder { part: id.clone(), title: part.title.clone(), by_day: by.map(Day::text), now, why };
             (by, to_order)
         })
         .collect();
@@ -54,7 +53,7 @@ struct Need {
 
 fn needing(bike: &Bike, rows: &[PlanRow], part: &str) -> Option<Need> {
     let open = rows.iter().filter(|row| row.state != JobState::Done);
-    let needs = open.filter(|row| bike.jobs.get(&row.job).is_some_and(|job| job.parts.iter().any(|mark| mark == part)));
+    let needs = open.filter(|row| bike.jobs.get(&row.job).is_some_and(|job| job.parts.iter().any(|id| id == part)));
     let latest = |row: &PlanRow| {
         let begins_ms = row.work.first()?.from_ms;
         Some(begins_ms + (row.slack_hours? * HOUR_MS as f64) as i64)
@@ -94,10 +93,10 @@ mod tests {
             // What makes the date late, so that there is slack.
             crate::plan::tests::example::waiting(job("paint", 1.0, &[]), "hardens", 900.0),
         ]);
-        for (mark, most) in parts {
+        for (id, most) in parts {
             let delivery =
                 most.map(|most_days| Delivery { least_days: 2.0, likely_days: 3.0, most_days, ..Delivery::default() });
-            made.parts.insert((*mark).to_owned(), Part { delivery, ..part(mark, PartState::Wanted, None) });
+            made.parts.insert((*id).to_owned(), Part { delivery, ..part(id, PartState::Wanted, None) });
         }
         made
     }
@@ -115,8 +114,8 @@ mod tests {
         // Ordered on that day and coming at its longest, the date still holds; three weeks later it does not.
         let ready = |ordered: Day| {
             let mut bike = with(&[("bulbs", Some(5.0)), ("liner", Some(30.0))]);
-            for (mark, days) in [("liner", 30), ("bulbs", 0)] {
-                let part = bike.parts.get_mut(mark).unwrap();
+            for (id, days) in [("liner", 30), ("bulbs", 0)] {
+                let part = bike.parts.get_mut(id).unwrap();
                 part.expected = Some(ordered.plus(days).text());
             }
             bike.parts.get_mut("bulbs").unwrap().state = PartState::Here;

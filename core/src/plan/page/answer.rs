@@ -128,7 +128,7 @@ mod tests {
     fn the_sheet_shows_whole_days_from_today_on_with_their_bench_time() {
         let sheet = sheet(&bike(vec![job("tyre", 1.0, &[])]), Some(7), &tuesday_noon());
         assert_eq!((sheet.from_ms, sheet.to_ms), (at("2026-03-24", 0), at("2026-03-31", 0)));
-        let days: Vec<(&str, u32)> = sheet.days.iter().map(|mark| (mark.day.as_str(), mark.weekday)).collect();
+        let days: Vec<(&str, u32)> = sheet.days.iter().map(|day| (day.day.as_str(), day.weekday)).collect();
         assert_eq!((days.len(), days[0], days[6]), (7, ("2026-03-24", 2), ("2026-03-30", 1)));
         assert_eq!(sheet.bench.iter().map(|span| (span.to_ms - span.from_ms) / HOUR_MS).collect::<Vec<_>>(), [2, 2, 7]);
         assert_eq!(self::sheet(&Bike::default(), None, &tuesday_noon()).days.len(), 28);
@@ -148,7 +148,7 @@ mod tests {
         let shift = |from_ms, offset_minutes| ZoneShift { from_ms, offset_minutes };
         let zone = Zone { name: "Europe/Berlin".to_owned(), shifts: vec![shift(0, 60), shift(1_774_746_000_000, 120)] };
         let sheet = sheet(&Bike::default(), Some(3), &Moment { now_ms: at("2026-03-28", 600), zone });
-        let hours: Vec<i64> = sheet.days.iter().map(|mark| (mark.at_ms - sheet.from_ms) / HOUR_MS).collect();
+        let hours: Vec<i64> = sheet.days.iter().map(|day| (day.at_ms - sheet.from_ms) / HOUR_MS).collect();
         assert_eq!(hours, [0, 24, 47]);
         assert_eq!((sheet.to_ms - sheet.from_ms) / HOUR_MS, 71);
     }

@@ -31,8 +31,8 @@ pub(crate) fn offers(bike: &Bike, moment: &Moment, scheduled: &Scheduled) -> Vec
     if scheduled.ready_ms.is_none_or(|ready_ms| ready_ms <= moment.at_ms()) {
         return Vec::new();
     }
-    let parcels = parcels(bike).into_iter().map(|(mark, part)| {
-        let supposition = Supposition { part: Some(mark.to_owned()), ..Supposition::default() };
+    let parcels = parcels(bike).into_iter().map(|(id, part)| {
+        let supposition = Supposition { part: Some(id.to_owned()), ..Supposition::default() };
         (supposition, Some(part.title.clone()))
     });
     let others =
@@ -50,7 +50,7 @@ pub(crate) fn offers(bike: &Bike, moment: &Moment, scheduled: &Scheduled) -> Vec
 fn parcels(bike: &Bike) -> Vec<(&str, &Part)> {
     let open = bike.parts.iter().filter(|(_, part)| missing(part));
     let known = open.filter(|(_, part)| part.expected.is_some() || part.delivery.is_some());
-    let mut parcels: Vec<(&str, &Part)> = known.map(|(mark, part)| (mark.as_str(), part)).collect();
+    let mut parcels: Vec<(&str, &Part)> = known.map(|(id, part)| (id.as_str(), part)).collect();
     parcels.sort_by(|(_, one), (_, other)| other.expected.cmp(&one.expected));
     parcels.truncate(PARCELS);
     parcels
@@ -84,10 +84,10 @@ fn colder(bike: &Bike, moment: &Moment) -> Option<Supposition> {
     let runs = |over_ms: Option<i64>| over_ms.is_none_or(|over_ms| over_ms > now_ms);
     let on = bike.coats.values().any(|coat| runs(clockwork.coat_over_ms(coat)));
     // The cure of a job that is done counts from its coats, where it has any.
-    let coated = |mark: &str| bike.coats.values().any(|coat| coat.job.as_deref() == Some(mark));
-    let cures = bike.jobs.iter().any(|(mark, job)| match WaitRule::of(job.wait.as_ref(), bike) {
+    let coated = |id: &str| bike.coats.values().any(|coat| coat.job.as_deref() == Some(id));
+    let cures = bike.jobs.iter().any(|(id, job)| match WaitRule::of(job.wait.as_ref(), bike) {
         WaitRule::Cure(_) if job.state != JobState::Done => true,
-        rule @ WaitRule::Cure(_) => !coated(mark) && runs(clockwork.over_ms(&rule, job.done_ms.unwrap_or(now_ms))),
+        rule @ WaitRule::Cure(_) => !coated(id) && runs(clockwork.over_ms(&rule, job.done_ms.unwrap_or(now_ms))),
         _ => false,
     });
     (cures || on).then(|| Supposition { colder_kelvin: Some(COLDER_KELVIN), ..Supposition::default() })

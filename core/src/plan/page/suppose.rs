@@ -12,7 +12,7 @@ use crate::time::{Day, HOUR_MS, Moment};
 /// What to suppose. What is left out stays as it is.
 #[wire(lenient)]
 pub struct Supposition {
-    /// A part, by its mark, that comes later.
+    /// A part, by its id, that comes later.
     pub part: Option<String>,
     /// How many days later; left out: 7.
     pub days: Option<u32>,
@@ -48,9 +48,9 @@ pub(crate) fn suppose(
     scheduled: &Scheduled,
 ) -> Result<Supposed, Refused> {
     let mut supposed = bike.clone();
-    if let Some(mark) = &supposition.part {
+    if let Some(id) = &supposition.part {
         let days = bounds::DAYS_SHOWN.check(f64::from(supposition.days.unwrap_or(USUAL_DAYS)))?;
-        later(&mut supposed, mark, days, moment)?;
+        later(&mut supposed, id, days, moment)?;
     }
     if let Some(weekday) = supposition.without_weekday {
         bounds::WEEKDAY.check(f64::from(weekday))?;
@@ -96,13 +96,13 @@ fn colder(bike: &mut Bike, kelvin: f64, days: f64, moment: &Moment) {
 }
 
 /// Lets a part come so many days later.
-fn later(bike: &mut Bike, mark: &str, days: f64, moment: &Moment) -> Result<(), Refused> {
+fn later(bike: &mut Bike, id: &str, days: f64, moment: &Moment) -> Result<(), Refused> {
     let unreadable = |reason: &str| Refused::Unreadable {
         field: "part".to_owned(),
         label: "Part".to_owned(),
         reason: reason.to_owned(),
     };
-    let part = bike.parts.get_mut(mark).ok_or(unreadable("there is no such part on this bike"))?;
+    let part = bike.parts.get_mut(id).ok_or(unreadable("there is no such part on this bike"))?;
     let expected = part.expected.as_deref().and_then(Day::read);
     if expected.is_none() && part.delivery.is_none() {
         return Err(unreadable("it has no day on which it should come"));

@@ -124,7 +124,7 @@ fn what_keeps_it(before: &Task, follower: &Task, at_most_ms: i64) -> String {
 /// A task whose followers have a time limit is not begun before these can be planned.
 fn nothing_follows(tasks: &mut [Task], bike: &Bike) -> Vec<Finding> {
     let mut findings = Vec::new();
-    let planned: Vec<String> = tasks.iter().map(|task| task.mark.to_owned()).collect();
+    let planned: Vec<String> = tasks.iter().map(|task| task.id.to_owned()).collect();
     let mut hopeless: Vec<bool> = tasks.iter().map(|task| task.never).collect();
     let mut changed = true;
     while changed {
@@ -133,9 +133,9 @@ fn nothing_follows(tasks: &mut [Task], bike: &Bike) -> Vec<Finding> {
             let lost = |other: &usize| hopeless.get(*other) == Some(&true);
             let hangs = task.after.iter().any(lost);
             let limit = crate::plan::tasks::at_most_ms(task.job).is_some();
-            let follower = bike.jobs.iter().find(|(mark, job)| {
-                let open = limit && job.state == JobState::Open && job.after.iter().any(|need| need == task.mark);
-                open && planned.iter().position(|own| own == *mark).is_none_or(|own| lost(&own))
+            let follower = bike.jobs.iter().find(|(id, job)| {
+                let open = limit && job.state == JobState::Open && job.after.iter().any(|need| need == task.id);
+                open && planned.iter().position(|own| own == *id).is_none_or(|own| lost(&own))
             });
             if lost(&place) || (!hangs && follower.is_none()) {
                 continue;

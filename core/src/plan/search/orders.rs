@@ -37,7 +37,7 @@ pub(crate) fn tries_all(tasks: usize) -> bool {
 
 /// The orders, without repeats, in batches that are made when they are asked for: the cheap ones come first, and where one
 /// of them is proven best, the others are never made. The first is the list as it stands: dependency order, then rank,
-/// then mark; those that differ from it by one task come next, so that of equally good orders one near the list is taken.
+/// then id; those that differ from it by one task come next, so that of equally good orders one near the list is taken.
 pub(crate) struct Orders<'a> {
     all: Collected<'a>,
     /// How urgent each task was in the plan before.

@@ -9,7 +9,7 @@ use super::timetable::{Timetable, by_begin};
 use crate::plan::tasks::Task;
 use crate::record::Bike;
 
-/// Jobs, by their marks, in the order in which they were planned, each with its place in the list at that time.
+/// Jobs, by their ids, in the order in which they were planned, each with its place in the list at that time.
 #[derive(Clone, Debug, Default, PartialEq, Serialize, Deserialize)]
 pub struct PreviousOrder(Vec<(String, f64)>);
 
@@ -17,20 +17,20 @@ impl PreviousOrder {
     /// The order of a plan.
     pub(crate) fn of(tasks: &[Task], plan: &Timetable) -> PreviousOrder {
         let placed = by_begin(plan).into_iter().filter_map(|place| tasks.get(place));
-        PreviousOrder(placed.map(|task| (task.mark.to_owned(), task.job.rank)).collect())
+        PreviousOrder(placed.map(|task| (task.id.to_owned(), task.job.rank)).collect())
     }
 
     /// How urgent each task is by the order before, new ones after all that stood in it; none where there was no order, or
     /// where the list has been put in another order since: what the mechanic says comes first.
     pub(crate) fn urgency(&self, bike: &Bike, tasks: &[Task]) -> Option<Vec<f64>> {
-        let moved = |(mark, rank): &(String, f64)| bike.jobs.get(mark).is_some_and(|job| job.rank != *rank);
+        let moved = |(id, rank): &(String, f64)| bike.jobs.get(id).is_some_and(|job| job.rank != *rank);
         if self.0.is_empty() || self.0.iter().any(moved) {
             return None;
         }
         let stood: BTreeMap<&str, usize> =
-            self.0.iter().enumerate().map(|(place, (mark, _))| (mark.as_str(), place)).collect();
+            self.0.iter().enumerate().map(|(place, (id, _))| (id.as_str(), place)).collect();
         let last = self.0.len();
-        let place = |(listed, task): (usize, &Task)| stood.get(task.mark).copied().unwrap_or(last + listed);
+        let place = |(listed, task): (usize, &Task)| stood.get(task.id).copied().unwrap_or(last + listed);
         Some(tasks.iter().enumerate().map(place).map(|place| -(place as f64)).collect())
     }
 }

@@ -22,9 +22,9 @@ pub(crate) const MORNING_MINUTE: u32 = 8 * 60;
 
 /// Everything that planning has to respect.
 pub(crate) struct Needs<'a> {
-    /// What can be planned, each after all that it must follow, else by rank, then by mark; begun jobs first.
+    /// What can be planned, each after all that it must follow, else by rank, then by id; begun jobs first.
     pub(crate) tasks: Vec<Task<'a>>,
-    /// Marks of jobs that cannot be planned.
+    /// Ids of jobs that cannot be planned.
     pub(crate) stuck: BTreeSet<&'a str>,
     /// Waits that run already, and waits that are over.
     pub(crate) running: Vec<Running>,
@@ -52,13 +52,13 @@ impl<'a> Needs<'a> {
         let open = in_order(bike);
         let mut stuck = BTreeSet::new();
         circles(bike, &open, &mut stuck, &mut findings);
-        let over: BTreeMap<&str, &Running> = running.iter().map(|wait| (wait.mark.as_str(), wait)).collect();
+        let over: BTreeMap<&str, &Running> = running.iter().map(|wait| (wait.id.as_str(), wait)).collect();
         let mut tasks: Vec<Task> = Vec::new();
         let mut place_of: BTreeMap<&str, usize> = BTreeMap::new();
-        for &mark in &open {
-            let Some(job) = bike.jobs.get(mark).filter(|_| !stuck.contains(mark)) else { continue };
+        for &id in &open {
+            let Some(job) = bike.jobs.get(id).filter(|_| !stuck.contains(id)) else { continue };
             let mut task = Task {
-                mark,
+                id,
                 job,
                 work_ms: work_left_ms(job),
                 after: Vec::new(),
@@ -75,7 +75,7 @@ impl<'a> Needs<'a> {
                 begin_by_ms: None,
                 never: false,
             };
-            if let Some(painting) = paintings.iter().find(|painting| painting.job.as_deref() == Some(mark)) {
+            if let Some(painting) = paintings.iter().find(|painting| painting.job.as_deref() == Some(id)) {
                 painting.holds(&mut task, moment, &mut findings);
             }
             task.needs_spots(&taken);
@@ -95,10 +95,10 @@ impl<'a> Needs<'a> {
             }
             if can {
                 unknown_wait(&task, &mut findings);
-                place_of.insert(mark, tasks.len());
+                place_of.insert(id, tasks.len());
                 tasks.push(task);
             } else {
-                stuck.insert(mark);
+                stuck.insert(id);
             }
         }
         link_limits(&mut tasks);
@@ -139,7 +139,7 @@ impl Task<'_> {
     fn after_running(&mut self, wait: &Running, moment: &Moment, findings: &mut Vec<Finding>) {
         if let Some(over_ms) = wait.over_ms {
             self.fixed_ms = self.fixed_ms.max(over_ms);
-            self.wait_for(over_ms, ReleaseCause::Wait(wait.mark.clone()));
+            self.wait_for(over_ms, ReleaseCause::Wait(wait.id.clone()));
         }
         let Some(closes_ms) = wait.closes_ms.filter(|_| self.job.state == JobState::Open) else { return };
         if closes_ms >= moment.at_ms() {
@@ -152,7 +152,7 @@ impl Task<'_> {
     /// Waits for the parts; false when a part has no day.
     fn needs_parts(&mut self, bike: &Bike, moment: &Moment, findings: &mut Vec<Finding>) -> bool {
         let mut can = true;
-        for part in self.job.parts.iter().filter_map(|mark| bike.parts.get(mark)).filter(|part| missing(part)) {
+        for part in self.job.parts.iter().filter_map(|id| bike.parts.get(id)).filter(|part| missing(part)) {
             match part.expected.as_deref().and_then(Day::read).or_else(|| likely_day(part, moment)) {
                 Some(day) => {
                     let comes_ms = counted_on_ms(day, moment);
@@ -218,42 +218,38 @@ fn counted_on_ms(day: Day, moment: &Moment) -> i64 {
     moment.zone.instant_of(counted, MORNING_MINUTE)
 }
 
-/// Marks of the jobs that are not done: each after all that it must follow, else begun ones first, then by rank, then
-/// by mark. Jobs on circles, and what hangs on them, come last.
+/// Ids of the jobs that are not done: each after all that it must follow, else begun ones first, then by rank, then
+/// by id. Jobs on circles, and what hangs on them, come last.
 fn in_order(bike: &Bike) -> Vec<&str> {
-    let mut left: Vec<(&str, &Job)> = bike
-        .jobs
-        .iter()
-        .filter(|(_, job)| job.state != JobState::Done)
-        .map(|(mark, job)| (mark.as_str(), job))
-        .collect();
+    let mut left: Vec<(&str, &Job)> =
+        bike.jobs.iter().filter(|(_, job)| job.state != JobState::Done).map(|(id, job)| (id.as_str(), job)).collect();
     left.sort_by(|(a_mark, a), (b_mark, b)| {
         let begun = |job: &Job| job.state != JobState::Begun;
         begun(a).cmp(&begun(b)).then(a.rank.total_cmp(&b.rank)).then(a_mark.cmp(b_mark))
     });
-    let mut waiting: BTreeSet<&str> = left.iter().map(|(mark, _)| *mark).collect();
+    let mut waiting: BTreeSet<&str> = left.iter().map(|(id, _)| *id).collect();
     let mut order = Vec::with_capacity(left.len());
     while let Some(place) =
         left.iter().position(|(_, job)| job.after.iter().all(|need| !waiting.contains(need.as_str())))
     {
-        let (mark, _) = left.remove(place);
-        waiting.remove(mark);
-        order.push(mark);
+        let (id, _) = left.remove(place);
+        waiting.remove(id);
+        order.push(id);
     }
-    order.extend(left.into_iter().map(|(mark, _)| mark));
+    order.extend(left.into_iter().map(|(id, _)| id));
     order
 }
 
 /// Finds circles; their jobs are stuck.
 fn circles<'a>(bike: &'a Bike, open: &[&'a str], stuck: &mut BTreeSet<&'a str>, findings: &mut Vec<Finding>) {
-    let place: BTreeMap<&str, usize> = open.iter().enumerate().map(|(place, mark)| (*mark, place)).collect();
+    let place: BTreeMap<&str, usize> = open.iter().enumerate().map(|(place, id)| (*id, place)).collect();
     let title = |place: &usize| {
-        let job = open.get(*place).and_then(|mark| bike.jobs.get(*mark));
+        let job = open.get(*place).and_then(|id| bike.jobs.get(*id));
         format!("“{}”", job.map_or("", |job| job.title.as_str()))
     };
     let after: Vec<Vec<usize>> = open
         .iter()
-        .filter_map(|mark| bike.jobs.get(*mark))
+        .filter_map(|id| bike.jobs.get(*id))
         .map(|job| job.after.iter().filter_map(|need| place.get(need.as_str()).copied()).collect())
         .collect();
     for round in cycles(&after) {

@@ -12,8 +12,8 @@ use crate::time::{MINUTE_MS, Moment};
 /// A paint job that runs.
 #[derive(Clone, Debug)]
 pub(crate) struct Painting {
-    /// Mark of the process.
-    pub(crate) mark: String,
+    /// Id of the process.
+    pub(crate) id: String,
     /// On what.
     pub(crate) title: String,
     /// The job that it belongs to, where the bike has it.
@@ -66,7 +66,7 @@ impl Painting {
             }
         });
         Some(Painting {
-            mark: sheet.id?,
+            id: sheet.id?,
             title: sheet.process.title,
             job: sheet.process.job.filter(|job| bike.jobs.contains_key(job)),
             cured_ms: sheet.cured_ms,
@@ -75,8 +75,8 @@ impl Painting {
     }
 
     /// Its name among the waits that run.
-    pub(crate) fn running_mark(&self) -> String {
-        format!("process {}", self.mark)
+    pub(crate) fn running_id(&self) -> String {
+        format!("process {}", self.id)
     }
 
     /// As a wait that runs: the ready date never comes before it.
@@ -85,7 +85,7 @@ impl Painting {
         if self.cured_ms.is_none() {
             findings.push(endless(&name, &self.title));
         }
-        Running { mark: self.running_mark(), name, title: self.title.clone(), over_ms: self.cured_ms, closes_ms: None }
+        Running { id: self.running_id(), name, title: self.title.clone(), over_ms: self.cured_ms, closes_ms: None }
     }
 
     /// What it asks of its job that is not done: the next coat in its window, the last one cured.
@@ -127,7 +127,7 @@ pub(crate) fn give_up_windows(
 ) -> bool {
     let mut given_up = false;
     for (task, _) in tasks.iter_mut().zip(missed).filter(|(_, missed)| **missed) {
-        let own = paintings.iter().find(|painting| painting.job.as_deref() == Some(task.mark));
+        let own = paintings.iter().find(|painting| painting.job.as_deref() == Some(task.id));
         let Some((painting, until_ms)) = own.zip(own.and_then(|own| own.next.as_ref()?.until_ms)) else { continue };
         // A time limit of another job that runs out earlier is no window of paint.
         if task.begin_by_ms != Some(until_ms) {

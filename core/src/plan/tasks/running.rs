@@ -5,8 +5,8 @@ use crate::quantity::{Finding, FindingCode, Weight};
 /// A wait that runs from work that is done, or from a coat that belongs to no job.
 #[derive(Clone, Debug)]
 pub(crate) struct Running {
-    /// Mark of the job, or of the coat.
-    pub(crate) mark: String,
+    /// Id of the job, or of the coat.
+    pub(crate) id: String,
     /// What passes.
     pub(crate) name: String,
     /// On what or after which job, by its title.

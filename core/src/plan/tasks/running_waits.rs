@@ -17,8 +17,8 @@ pub(crate) fn running_waits(
     findings: &mut Vec<Finding>,
 ) -> Vec<Running> {
     let mut running = Vec::new();
-    for (mark, job) in bike.jobs.iter().filter(|(_, job)| job.state == JobState::Done) {
-        let on: Vec<&Coat> = bike.coats.values().filter(|coat| coat.job.as_deref() == Some(mark)).collect();
+    for (id, job) in bike.jobs.iter().filter(|(_, job)| job.state == JobState::Done) {
+        let on: Vec<&Coat> = bike.coats.values().filter(|coat| coat.job.as_deref() == Some(id)).collect();
         let rule = WaitRule::of(job.wait.as_ref(), bike);
         let last_coat_ms = on.iter().map(|coat| coat.applied_ms).max();
         let ended_ms = last_coat_ms.or(job.done_ms).unwrap_or(now_ms);
@@ -38,7 +38,7 @@ pub(crate) fn running_waits(
             let name = job.wait.as_ref().map(|wait| wait.name.clone()).unwrap_or_default();
             (name, clockwork.over_ms(&rule, job.done_ms.unwrap_or(now_ms)))
         };
-        let painting = of_done(bike, mark, paintings);
+        let painting = of_done(bike, id, paintings);
         let over_ms = match painting {
             Some(painting) => painting.cured_ms.zip(over_ms).map(|(cured_ms, over_ms)| cured_ms.max(over_ms)),
             None => over_ms,
@@ -46,19 +46,19 @@ pub(crate) fn running_waits(
         if over_ms.is_none() {
             findings.push(endless(&name, &job.title));
         }
-        running.push(Running { mark: mark.clone(), name, title: job.title.clone(), over_ms, closes_ms });
+        running.push(Running { id: id.clone(), name, title: job.title.clone(), over_ms, closes_ms });
     }
-    let of_painting = |coat: &Coat| paintings.iter().any(|painting| coat.process.as_ref() == Some(&painting.mark));
+    let of_painting = |coat: &Coat| paintings.iter().any(|painting| coat.process.as_ref() == Some(&painting.id));
     let without_job =
         |coat: &Coat| coat.job.as_ref().is_none_or(|job| !bike.jobs.contains_key(job)) && !of_painting(coat);
-    for (mark, coat) in bike.coats.iter().filter(|(_, coat)| without_job(coat)) {
+    for (id, coat) in bike.coats.iter().filter(|(_, coat)| without_job(coat)) {
         let over_ms = clockwork.coat_over_ms(coat);
         if over_ms.is_none() {
             findings.push(endless(&coat.product.name, &coat.title));
         }
         let name = format!("{} cures", coat.product.name);
-        let (mark, title) = (format!("coat {mark}"), coat.title.clone());
-        running.push(Running { mark, name, title, over_ms, closes_ms: None });
+        let (id, title) = (format!("coat {id}"), coat.title.clone());
+        running.push(Running { id, name, title, over_ms, closes_ms: None });
     }
     running.extend(paintings.iter().map(|painting| painting.running(findings)));
     running

@@ -12,8 +12,8 @@ pub(crate) const SANDING_MS: i64 = 30 * MINUTE_MS;
 /// A job that can be planned.
 #[derive(Clone, Debug)]
 pub(crate) struct Task<'a> {
-    /// The job's mark.
-    pub(crate) mark: &'a str,
+    /// The job's id.
+    pub(crate) id: &'a str,
     /// The job.
     pub(crate) job: &'a Job,
     /// Hands-on time left, milliseconds.
@@ -53,7 +53,7 @@ pub(crate) enum ReleaseCause {
     Now,
     /// A part that is on its way, by its title.
     Part(String),
-    /// The wait after a job that is done, by the job's mark.
+    /// The wait after a job that is done, by the job's id.
     Wait(String),
     /// The coat below, on what.
     Coat(String),

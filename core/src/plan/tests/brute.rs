@@ -84,7 +84,7 @@ fn by_brute_force(bike: &Bike) -> Option<i64> {
     let now_ms = tuesday_noon().now_ms;
     let quarters = |ms: i64| (ms + GRAIN_MS - 1).div_euclid(GRAIN_MS);
     let open: Vec<(&String, &Job)> = bike.jobs.iter().filter(|(_, job)| job.state != JobState::Done).collect();
-    let place = |mark: &String| open.iter().position(|(own, _)| *own == mark);
+    let place = |id: &String| open.iter().position(|(own, _)| *own == id);
     let wait_of = |job: &Job| job.wait.as_ref().and_then(|wait| wait.hours).map_or(0, |hours| (hours * 4.0) as i64);
     let limit_of = |job: &Job| job.wait.as_ref().and_then(|wait| wait.at_most_hours).map(|hours| (hours * 4.0) as i64);
     let mut last_over = 0;
@@ -110,11 +110,11 @@ fn by_brute_force(bike: &Bike) -> Option<i64> {
             hours: (0..HORIZON).filter(|at| may_work(bike, job, *at)).collect(),
             spots: SPOTS.map(|spot| hours_in(job, spot).map(|hours| (hours * 4.0) as i64)),
         };
-        for mark in &job.parts {
-            let day = bike.parts[mark].expected.as_deref().and_then(Day::read).unwrap();
+        for id in &job.parts {
+            let day = bike.parts[id].expected.as_deref().and_then(Day::read).unwrap();
             piece.from = piece.from.max(quarters(day.0 * DAY_MS + 8 * HOUR_MS - now_ms));
         }
-        for done in job.after.iter().map(|mark| &bike.jobs[mark]).filter(|job| job.state == JobState::Done) {
+        for done in job.after.iter().map(|id| &bike.jobs[id]).filter(|job| job.state == JobState::Done) {
             let ended = (done.done_ms.unwrap() - now_ms).div_euclid(GRAIN_MS);
             piece.from = piece.from.max(ended + wait_of(done));
             if let Some(limit) = limit_of(done).filter(|limit| ended + limit >= 0) {

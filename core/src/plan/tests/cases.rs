@@ -8,8 +8,8 @@ use crate::time::{Moment, Zone, ZoneShift};
 #[test]
 fn jobs_come_in_dependency_order_then_by_rank_then_by_mark() {
     let mut bike = bike(vec![job("a", 1.0, &["c"]), job("b", 1.0, &[]), job("c", 1.0, &[]), job("d", 1.0, &[])]);
-    for mark in ["c", "d"] {
-        bike.jobs.get_mut(mark).unwrap().rank = 9.0;
+    for id in ["c", "d"] {
+        bike.jobs.get_mut(id).unwrap().rank = 9.0;
     }
     let scheduled = schedule(&bike, &tuesday_noon());
     assert_eq!(scheduled.rows.iter().map(|row| row.job.as_str()).collect::<Vec<_>>(), ["b", "c", "a", "d"]);
@@ -159,8 +159,8 @@ fn a_parcel_without_a_day_cannot_be_planned_and_is_named() {
         assert_eq!(codes(&scheduled), ["plan.part-without-day"]);
         assert!(scheduled.findings[0].text.contains("Chain kit") && scheduled.findings[0].text.contains(word));
         assert!(scheduled.held_by.starts_with("No date yet.") && scheduled.held_by.contains("Chain kit"));
-        for mark in ["chain", "ride"] {
-            let row = row(&scheduled, mark);
+        for id in ["chain", "ride"] {
+            let row = row(&scheduled, id);
             assert!(row.work.is_empty() && row.slack_hours.is_none() && !row.critical);
         }
         assert_eq!(work_ms(&scheduled, "tyre").0, at("2026-03-24", 19 * 60));

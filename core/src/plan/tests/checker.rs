@@ -48,7 +48,7 @@ pub(crate) fn broken(bike: &Bike, moment: &Moment, plan: &Scheduled) -> Vec<Stri
         for need in &job.after {
             broken.extend(link_broken(bike, moment, plan, row, need, first.from_ms));
         }
-        for part in job.parts.iter().filter_map(|mark| bike.parts.get(mark)) {
+        for part in job.parts.iter().filter_map(|id| bike.parts.get(id)) {
             if part.expected.as_ref().is_none_or(|day| *day > moment.zone.day_text_at(first.from_ms)) {
                 broken.push(format!("{} begins before {} is here", row.title, part.title));
             }

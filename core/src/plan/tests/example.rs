@@ -24,7 +24,7 @@ pub(crate) fn evenings_and_saturday() -> BenchTime {
 
 /// A job that takes so many hours and follows others.
 pub(crate) fn job(title: &str, hours: f64, after: &[&str]) -> Job {
-    let after = after.iter().map(|mark| (*mark).to_owned()).collect();
+    let after = after.iter().map(|id| (*id).to_owned()).collect();
     Job { title: title.to_owned(), hands_on_minutes: hours * 60.0, after, ..Job::default() }
 }
 
@@ -40,7 +40,7 @@ pub(crate) fn done(job: Job, done_ms: i64) -> Job {
 
 /// The job when it needs parts.
 pub(crate) fn needing(job: Job, parts: &[&str]) -> Job {
-    Job { parts: parts.iter().map(|mark| (*mark).to_owned()).collect(), ..job }
+    Job { parts: parts.iter().map(|id| (*id).to_owned()).collect(), ..job }
 }
 
 /// A part in a state, expected on a day.

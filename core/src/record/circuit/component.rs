@@ -30,7 +30,7 @@ pub enum Component {
         /// Regulated voltage, volts.
         #[words("Regulated to, V")]
         regulated_volts: f64,
-        /// Mark of the switch that stands for the engine.
+        /// Id of the switch that stands for the engine.
         #[words("Switch for the engine")]
         engine: String,
         /// What it can give in which state; nothing in a state that is not named.
@@ -60,7 +60,7 @@ pub enum Component {
     },
     /// A pair of switch contacts.
     Contact {
-        /// Mark of its switch.
+        /// Id of its switch.
         #[words("Switch")]
         switch: String,
         /// Positions in which it is made.
@@ -138,7 +138,7 @@ pub enum Component {
     },
     /// The contacts of a relay or solenoid.
     RelayContact {
-        /// Mark of the coil's element.
+        /// Id of the coil's element.
         #[words("Coil")]
         coil: String,
         /// Whether they are made when the coil pulls (else when it is at rest).
@@ -150,7 +150,7 @@ pub enum Component {
     },
     /// The contacts of a flasher, made in the lit half of its beat.
     Flasher {
-        /// Mark of the switch that stands for its beat.
+        /// Id of the switch that stands for its beat.
         #[words("Switch for the beat")]
         beat: String,
         /// Position of the beat in which the contacts are made.
@@ -192,7 +192,7 @@ pub enum Component {
         /// Voltage over current while it turns the engine, ohms.
         #[words("Resistance while it turns, ohm")]
         turning_ohms: f64,
-        /// Mark of the switch that stands for the crankshaft.
+        /// Id of the switch that stands for the crankshaft.
         #[words("Switch for the crankshaft")]
         crank: String,
         /// Position in which the crankshaft turns.

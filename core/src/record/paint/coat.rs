@@ -23,7 +23,7 @@ pub struct Coat {
     /// When it went on, milliseconds since 1970 (UTC).
     #[words("Put on at")]
     pub applied_ms: i64,
-    /// Job that put it on, by its mark.
+    /// Job that put it on, by its id.
     #[words("Job")]
     pub job: Option<String>,
     /// When the next coat went on or the clock was ended, milliseconds since 1970 (UTC).
@@ -32,7 +32,7 @@ pub struct Coat {
     /// Where it stood and stands, if not in the garage all the time.
     #[words("Where it stood")]
     pub stays: Vec<Stay>,
-    /// The process that it belongs to, by its mark.
+    /// The process that it belongs to, by its id.
     #[words("Paint job")]
     pub process: Option<String>,
     /// Which step of that process it is, from 0.

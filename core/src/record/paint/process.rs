@@ -51,7 +51,7 @@ pub struct Process {
     /// What kind of part that is: it decides what has to wait.
     #[words("Part")]
     pub part: PaintedPart,
-    /// The job that it belongs to, by its mark.
+    /// The job that it belongs to, by its id.
     #[words("Job")]
     pub job: Option<String>,
     /// Steps, in order.
@@ -130,7 +130,7 @@ impl ProcessStep {
     }
 }
 
-/// The coats of a process that are on, each with its step and mark, lowest first.
+/// The coats of a process that are on, each with its step and id, lowest first.
 pub(crate) fn laid<'a>(
     mark: &str,
     coats: impl Iterator<Item = (&'a String, &'a Coat)>,

@@ -60,19 +60,19 @@ macro_rules! make_spec {
 }
 crate::records!(make_spec);
 
-/// A consumer with its mark, the same mark on both sides of the bike.
+/// A consumer with its id, the same id on both sides of the bike.
 #[wire]
 pub struct Slot {
-    /// Mark.
+    /// Id.
     pub id: String,
     /// The consumer there.
     pub consumer: Consumer,
 }
 
-/// A filling with its mark, the same mark on both sides of the bike.
+/// A filling with its id, the same id on both sides of the bike.
 #[wire]
 pub struct Filling {
-    /// Mark.
+    /// Id.
     pub id: String,
     /// The filling.
     pub fluid: Fluid,

@@ -139,10 +139,10 @@ pub struct Job {
     /// Steps already done.
     #[words("Steps done")]
     pub steps_done: u32,
-    /// Jobs, by their marks, that must be done (with their wait over) before.
+    /// Jobs, by their ids, that must be done (with their wait over) before.
     #[words("Must be done before it")]
     pub after: Vec<String>,
-    /// Parts, by their marks, that must be here before.
+    /// Parts, by their ids, that must be here before.
     #[words("Parts it needs")]
     pub parts: Vec<String>,
     /// Wait after the work.
@@ -151,7 +151,7 @@ pub struct Job {
     /// When it was done, milliseconds since 1970 (UTC).
     #[words("Done at")]
     pub done_ms: Option<i64>,
-    /// Place in the list, smaller first; ties go by mark.
+    /// Place in the list, smaller first; ties go by id.
     #[words("Place in the list")]
     pub rank: f64,
     /// Hands-on time if all goes well, minutes; left out: as the hands-on time.
@@ -169,7 +169,7 @@ pub struct Job {
     /// Whether it takes a second pair of hands; left out: no.
     #[words("Takes two pairs of hands")]
     pub helper: Option<bool>,
-    /// The ready-made job, by its mark, that it was made from: it names tools and supplies.
+    /// The ready-made job, by its id, that it was made from: it names tools and supplies.
     #[words("Ready-made job")]
     pub ready_made: Option<String>,
     /// Whether it makes noise that the neighbours hear; left out: no.

@@ -23,9 +23,9 @@ pub struct Shift {
 /// An inspection item whose verdict the proposal changes.
 #[wire]
 pub struct ItemShift {
-    /// Mark of the pack.
+    /// Id of the pack.
     pub pack: String,
-    /// Mark of the item.
+    /// Id of the item.
     pub item: String,
     /// Its title.
     pub title: String,

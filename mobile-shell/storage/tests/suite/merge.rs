@@ -79,7 +79,7 @@ proptest! {
         prop_assert_eq!(other.changes().unwrap(), forward.changes().unwrap());
     }
 
-    /// Two devices under one mark, whose clocks gave many a stamp twice.
+    /// Two devices under one id, whose clocks gave many a stamp twice.
     #[test]
     fn every_change_of_a_bundle_is_here_afterwards_or_named_as_not_taken(
         here in prop::collection::btree_map((0..4_u64, 0..2_usize), 0..3_i32, 0..8),

@@ -18,7 +18,7 @@ fn at(hours: f64) -> Moment {
 }
 
 fn step(name: &str, layer: Layer, product: Option<&str>) -> ProcessStep {
-    let product = product.map(|mark| typical_product(mark).unwrap());
+    let product = product.map(|id| typical_product(id).unwrap());
     ProcessStep { name: name.to_owned(), layer, product, done_ms: None }
 }
 

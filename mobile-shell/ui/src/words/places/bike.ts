@@ -256,7 +256,7 @@ export const bike = {
     offline: 'Kept for offline use.',
     notOffline: 'Not kept for offline use yet.',
     install: 'Put it on the home screen',
-    mark: 'Mark of this device',
+    mark: 'Id of this device',
     window: 'In the app’s own window the data lies in a file of the app.',
   },
 
