@@ -5,7 +5,7 @@
  */
 export type ActCall = { 
 /**
- * The call's own mark, random; it becomes the mark of what the command makes.
+ * The call's own id, random; it becomes the id of what the command makes.
  */
 id: string, 
 /**
@@ -48,11 +48,11 @@ export type ActivationFrom = "twoTemperatures" | "entered" | "assumed";
  */
 export type AdaptCircuit = { 
 /**
- * Mark of the circuit.
+ * Id of the circuit.
  */
 circuit: string, 
 /**
- * Mark of the element.
+ * Id of the element.
  */
 element: string, 
 /**
@@ -74,7 +74,7 @@ job: NewJob, };
  */
 export type AddReadyMade = { 
 /**
- * Its mark.
+ * Its id.
  */
 readyMade: string, };
 
@@ -156,7 +156,7 @@ roadSpeedKmh: number, };
  */
 export type AnswerFault = { 
 /**
- * Mark of the search.
+ * Id of the search.
  */
 search: string, 
 /**
@@ -169,11 +169,11 @@ answer: Evidence, };
  */
 export type AnswerItem = { 
 /**
- * Mark of the pack.
+ * Id of the pack.
  */
 pack: string, 
 /**
- * Mark of the item.
+ * Id of the item.
  */
 item: string, 
 /**
@@ -191,7 +191,7 @@ export type AnswerWord = "good" | "notGood" | "notChecked" | "doesNotApply";
  */
 export type AnsweredCheck = { 
 /**
- * Mark of the check.
+ * Id of the check.
  */
 check: string, 
 /**
@@ -234,7 +234,7 @@ export type AttachPhoto = {
  */
 ofKind: string, 
 /**
- * Mark of that record.
+ * Id of that record.
  */
 of: string, 
 /**
@@ -302,7 +302,7 @@ amperes: number, };
  */
 export type BeginJob = { 
 /**
- * Its mark.
+ * Its id.
  */
 id: string, };
 
@@ -311,7 +311,7 @@ id: string, };
  */
 export type Belief = { 
 /**
- * Mark of the suspect.
+ * Id of the suspect.
  */
 suspect: string, 
 /**
@@ -358,7 +358,7 @@ quiet?: DayHours | null, };
  */
 export type BikeCard = { 
 /**
- * Its mark.
+ * Its id.
  */
 id: string, 
 /**
@@ -391,7 +391,7 @@ changes: number, };
  */
 export type BikeSheet = { 
 /**
- * Its mark.
+ * Its id.
  */
 id: string, 
 /**
@@ -933,7 +933,7 @@ working: Working, };
  */
 export type BringBikeBack = { 
 /**
- * Its mark.
+ * Its id.
  */
 bike: string, };
 
@@ -942,7 +942,7 @@ bike: string, };
  */
 export type BringJobBack = { 
 /**
- * Its mark.
+ * Its id.
  */
 id: string, };
 
@@ -1263,7 +1263,7 @@ working: Working, };
  */
 export type ChangeJob = { 
 /**
- * Its mark.
+ * Its id.
  */
 id: string, 
 /**
@@ -1372,7 +1372,7 @@ export type ChargingTest = "rested" | "idle" | "fast" | "drain";
  */
 export type CircuitCard = { 
 /**
- * Its mark.
+ * Its id.
  */
 circuit: string, 
 /**
@@ -1406,7 +1406,7 @@ humidity?: number | null, };
  */
 export type CloseFault = { 
 /**
- * Mark of the search.
+ * Id of the search.
  */
 search: string, 
 /**
@@ -1431,7 +1431,7 @@ product: Product,
  */
 appliedMs: number, 
 /**
- * Job that put it on, by its mark.
+ * Job that put it on, by its id.
  */
 job?: string | null, 
 /**
@@ -1443,7 +1443,7 @@ endedMs?: number | null,
  */
 stays: Array<Stay>, 
 /**
- * The process that it belongs to, by its mark.
+ * The process that it belongs to, by its id.
  */
 process?: string | null, 
 /**
@@ -1452,11 +1452,11 @@ process?: string | null,
 step?: number | null, };
 
 /**
- * A coat with its mark.
+ * A coat with its id.
  */
 export type CoatCard = { 
 /**
- * Its mark.
+ * Its id.
  */
 id: string, 
 /**
@@ -1491,7 +1491,7 @@ internalOhms: number, } | { "kind": "regulator",
  */
 regulatedVolts: number, 
 /**
- * Mark of the switch that stands for the engine.
+ * Id of the switch that stands for the engine.
  */
 engine: string, 
 /**
@@ -1519,7 +1519,7 @@ ohms: number,
  */
 plug: string | null, } | { "kind": "contact", 
 /**
- * Mark of its switch.
+ * Id of its switch.
  */
 switch: string, 
 /**
@@ -1591,7 +1591,7 @@ pullInVolts: number,
  */
 letGoVolts: number, } | { "kind": "relayContact", 
 /**
- * Mark of the coil's element.
+ * Id of the coil's element.
  */
 coil: string, 
 /**
@@ -1603,7 +1603,7 @@ madeWhenPulled: boolean,
  */
 ohms: number, } | { "kind": "flasher", 
 /**
- * Mark of the switch that stands for its beat.
+ * Id of the switch that stands for its beat.
  */
 beat: string, 
 /**
@@ -1647,7 +1647,7 @@ stalledOhms: number,
  */
 turningOhms: number, 
 /**
- * Mark of the switch that stands for the crankshaft.
+ * Id of the switch that stands for the crankshaft.
  */
 crank: string, 
 /**
@@ -1968,7 +1968,7 @@ atCelsius: number,
 activationKelvin: number, };
 
 /**
- * What to work out: a coat of the bike by its mark, or a product to try.
+ * What to work out: a coat of the bike by its id, or a product to try.
  */
 export type CureAsk = { 
 /**
@@ -2031,7 +2031,7 @@ activationKelvin: number, };
  */
 export type CureSheet = { 
 /**
- * Mark of the coat, when it is one of the bike.
+ * Id of the coat, when it is one of the bike.
  */
 coat?: string | null, 
 /**
@@ -2099,7 +2099,7 @@ stay?: Stay | null,
  */
 onHold: Array<OnHold>, 
 /**
- * The process that it belongs to, by its mark.
+ * The process that it belongs to, by its id.
  */
 process?: string | null, 
 /**
@@ -2291,7 +2291,7 @@ boxes: Array<DiagramBox>,
  */
 lines: Array<DiagramLine>, 
 /**
- * Marks of parts that hang on nothing that leads to the battery.
+ * Ids of parts that hang on nothing that leads to the battery.
  */
 floating: Array<string>, };
 
@@ -2300,7 +2300,7 @@ floating: Array<string>, };
  */
 export type DiagramBox = { 
 /**
- * Mark of its element.
+ * Id of its element.
  */
 element: string, 
 /**
@@ -2362,7 +2362,7 @@ export type DiagramLine = {
  */
 kind: LineKind, 
 /**
- * Marks of the wires, joints and straps that it stands for.
+ * Ids of the wires, joints and straps that it stands for.
  */
 elements: Array<string>, 
 /**
@@ -2599,7 +2599,7 @@ text: string,
  */
 recordKind: string, 
 /**
- * The record's mark.
+ * The record's id.
  */
 record: string, };
 
@@ -2613,7 +2613,7 @@ export type DueKind = "touchDry" | "recoatOpen" | "recoatShut" | "handle" | "cur
  */
 export type Element = { 
 /**
- * Its mark.
+ * Its id.
  */
 id: string, 
 /**
@@ -2700,7 +2700,7 @@ export type End = "front" | "rear";
  */
 export type EndCure = { 
 /**
- * Mark of the coat.
+ * Id of the coat.
  */
 id: string, };
 
@@ -2709,7 +2709,7 @@ id: string, };
  */
 export type EndProcess = { 
 /**
- * Mark of the paint job.
+ * Id of the paint job.
  */
 process: string, };
 
@@ -2790,15 +2790,15 @@ formula: Formula, };
  */
 export type Evidence = { "kind": "seen", 
 /**
- * Mark of the check.
+ * Id of the check.
  */
 check: string, 
 /**
- * Mark of the outcome.
+ * Id of the outcome.
  */
 outcome: string, } | { "kind": "read", 
 /**
- * Mark of the check.
+ * Id of the check.
  */
 check: string, 
 /**
@@ -2971,11 +2971,11 @@ working: Working, };
  */
 export type Fault = { "kind": "open", 
 /**
- * Mark of the element.
+ * Id of the element.
  */
 element: string, } | { "kind": "badJoint", 
 /**
- * Mark of the element.
+ * Id of the element.
  */
 element: string, 
 /**
@@ -2987,19 +2987,19 @@ ohms: number, } | { "kind": "shortToFrame",
  */
 point: string, } | { "kind": "swapped", 
 /**
- * Mark of the one contact.
+ * Id of the one contact.
  */
 one: string, 
 /**
- * Mark of the other.
+ * Id of the other.
  */
 other: string, } | { "kind": "reversed", 
 /**
- * Mark of the element.
+ * Id of the element.
  */
 element: string, } | { "kind": "wrongLamp", 
 /**
- * Mark of the lamp.
+ * Id of the lamp.
  */
 element: string, 
 /**
@@ -3007,19 +3007,19 @@ element: string,
  */
 watts: number, } | { "kind": "missingEarth", 
 /**
- * Mark of the element.
+ * Id of the element.
  */
 element: string, } | { "kind": "stuckContact", 
 /**
- * Mark of the contact.
+ * Id of the contact.
  */
 element: string, } | { "kind": "deadContact", 
 /**
- * Mark of the contact.
+ * Id of the contact.
  */
 element: string, } | { "kind": "weakBattery", 
 /**
- * Mark of the battery.
+ * Id of the battery.
  */
 element: string, 
 /**
@@ -3036,7 +3036,7 @@ internalOhms: number, };
  */
 export type FaultAsk = { 
 /**
- * Its mark.
+ * Its id.
  */
 search?: string | null, };
 
@@ -3075,7 +3075,7 @@ offers: Array<TroubleOffer>,
  */
 searches: Array<SearchCard>, 
 /**
- * Mark of the one that is shown.
+ * Id of the one that is shown.
  */
 search?: string | null, 
 /**
@@ -3211,11 +3211,11 @@ findings: Array<Finding>,
 working: Working, };
 
 /**
- * A filling with its mark, the same mark on both sides of the bike.
+ * A filling with its id, the same id on both sides of the bike.
  */
 export type Filling = { 
 /**
- * Mark.
+ * Id.
  */
 id: string, 
 /**
@@ -3250,7 +3250,7 @@ export type FindingCode = "balance.above-idle" | "balance.never" | "battery.cell
  */
 export type FinishJob = { 
 /**
- * Its mark.
+ * Its id.
  */
 id: string, };
 
@@ -3272,7 +3272,7 @@ brake: Brake, };
  */
 export type FitConsumer = { 
 /**
- * Mark of the place.
+ * Id of the place.
  */
 id: string, 
 /**
@@ -3381,7 +3381,7 @@ export type Flashing = "right" | "stops" | "tooFast" | "count";
  */
 export type Flow = { 
 /**
- * Mark of the element.
+ * Id of the element.
  */
 element: string, 
 /**
@@ -3771,7 +3771,7 @@ elements: Array<Element>, };
  */
 export type HarnessAsk = { 
 /**
- * Mark of the circuit; left out: the whole machine.
+ * Id of the circuit; left out: the whole machine.
  */
 circuit?: string | null, 
 /**
@@ -3792,7 +3792,7 @@ export type HarnessSheet = {
  */
 circuits: Array<CircuitCard>, 
 /**
- * Mark of this one.
+ * Id of this one.
  */
 circuit: string, 
 /**
@@ -3854,7 +3854,7 @@ export type HistoryAsk = {
  */
 recordKind: string, 
 /**
- * The record's mark.
+ * The record's id.
  */
 record: string, };
 
@@ -3881,9 +3881,9 @@ export type Holder = {
  */
 kind: HolderKind, 
 /**
- * Mark of the job, or of the part.
+ * Id of the job, or of the part.
  */
-mark: string, 
+id: string, 
 /**
  * What it is.
  */
@@ -3972,6 +3972,15 @@ wheelRadiusMm: number,
  * Machine and rider, kilograms.
  */
 massKg: number, };
+
+/**
+ * Asks about one record.
+ */
+export type IdAsk = { 
+/**
+ * Its id.
+ */
+id: string, };
 
 /**
  * Which thread a measured diameter and pitch is nearest to.
@@ -4151,7 +4160,7 @@ oneOf: Array<string>, };
  */
 export type InspectionAsk = { 
 /**
- * Mark of the pack; left out: the bike's own, else the first.
+ * Id of the pack; left out: the bike's own, else the first.
  */
 pack?: string | null, };
 
@@ -4189,7 +4198,7 @@ readiness: Readiness, };
  */
 export type Item = { 
 /**
- * Mark within the pack.
+ * Id within the pack.
  */
 id: string, 
 /**
@@ -4260,11 +4269,11 @@ note?: string | null, };
  */
 export type ItemShift = { 
 /**
- * Mark of the pack.
+ * Id of the pack.
  */
 pack: string, 
 /**
- * Mark of the item.
+ * Id of the item.
  */
 item: string, 
 /**
@@ -4346,11 +4355,11 @@ state: JobState,
  */
 stepsDone: number, 
 /**
- * Jobs, by their marks, that must be done (with their wait over) before.
+ * Jobs, by their ids, that must be done (with their wait over) before.
  */
 after: Array<string>, 
 /**
- * Parts, by their marks, that must be here before.
+ * Parts, by their ids, that must be here before.
  */
 parts: Array<string>, 
 /**
@@ -4362,7 +4371,7 @@ wait?: Wait | null,
  */
 doneMs?: number | null, 
 /**
- * Place in the list, smaller first; ties go by mark.
+ * Place in the list, smaller first; ties go by id.
  */
 rank: number, 
 /**
@@ -4386,7 +4395,7 @@ place?: JobPlace | null,
  */
 helper?: boolean | null, 
 /**
- * The ready-made job, by its mark, that it was made from: it names tools and supplies.
+ * The ready-made job, by its id, that it was made from: it names tools and supplies.
  */
 readyMade?: string | null, 
 /**
@@ -4416,7 +4425,7 @@ export type JobPlace = "bench" | "daylight" | "sprayPlace";
  */
 export type JobSheet = { 
 /**
- * Its mark.
+ * Its id.
  */
 id: string, 
 /**
@@ -4454,7 +4463,7 @@ export type JobTool = {
  */
 name: string, 
 /**
- * The part, by its mark, that stands for it where it is not at hand.
+ * The part, by its id, that stands for it where it is not at hand.
  */
 part?: string | null, 
 /**
@@ -4468,7 +4477,7 @@ state?: PartState | null, };
 export type Judgement = "fine" | "outside" | "open";
 
 /**
- * A record with its mark.
+ * A record with its id.
  */
 export type Kept = { 
 /**
@@ -4476,7 +4485,7 @@ export type Kept = {
  */
 recordKind: string, 
 /**
- * The record's mark.
+ * The record's id.
  */
 record: string, 
 /**
@@ -4501,7 +4510,7 @@ stamp: string, };
  */
 export type LackTool = { 
 /**
- * The job's mark.
+ * The job's id.
  */
 id: string, 
 /**
@@ -4624,7 +4633,7 @@ export type LampLook = "off" | "glow" | "dim" | "full";
  */
 export type LampSheet = { 
 /**
- * Mark of the consumer.
+ * Id of the consumer.
  */
 place: string, 
 /**
@@ -4686,7 +4695,7 @@ export type LampSide = "standard" | "fitted" | "proposed" | "withResistors" | "w
  */
 export type LampState = { 
 /**
- * Mark of the element.
+ * Id of the element.
  */
 element: string, 
 /**
@@ -4724,7 +4733,7 @@ volts: number, };
  */
 export type LampsAsk = { 
 /**
- * Mark of the consumer; left out: the indicators.
+ * Id of the consumer; left out: the indicators.
  */
 place?: string | null, 
 /**
@@ -4778,7 +4787,7 @@ share: number, };
  */
 export type LayCoat = { 
 /**
- * Mark of the paint job.
+ * Id of the paint job.
  */
 process: string, 
 /**
@@ -4865,7 +4874,7 @@ export type LineKind = "feed" | "trunk" | "toEarth" | "link" | "earth";
  */
 export type LoadAsk = { 
 /**
- * Consumers to try in place of (or beside) the fitted ones, by their marks.
+ * Consumers to try in place of (or beside) the fitted ones, by their ids.
  */
 proposed: Array<Slot>, 
 /**
@@ -4993,20 +5002,11 @@ torqueNm: number,
 source: string, };
 
 /**
- * Asks about one record.
- */
-export type MarkAsk = { 
-/**
- * Its mark.
- */
-id: string, };
-
-/**
  * What an answer to the next check would mean.
  */
 export type Meaning = { 
 /**
- * Mark of the outcome.
+ * Id of the outcome.
  */
 outcome: string, 
 /**
@@ -5035,7 +5035,7 @@ unit: Unit,
  */
 limit: Limit, } | { "kind": "derived", 
 /**
- * Mark of the quantity in `derive()`.
+ * Id of the quantity in `derive()`.
  */
 quantity: string, 
 /**
@@ -5175,11 +5175,11 @@ nowMs: number,
 zone: Zone, };
 
 /**
- * Says where a coat stands from a moment on. A moment of 0 means now.
+ * Says where a coat stands from a moment on.
  */
 export type MoveCoat = { 
 /**
- * Mark of the coat.
+ * Id of the coat.
  */
 id: string, 
 /**
@@ -5273,7 +5273,7 @@ tools?: Array<string> | null, };
  */
 export type NextCheck = { 
 /**
- * Mark of the check.
+ * Id of the check.
  */
 check: string, 
 /**
@@ -5290,7 +5290,7 @@ troubleMinutes: number, };
  */
 export type NextJob = { 
 /**
- * Mark of the job.
+ * Id of the job.
  */
 job: string, 
 /**
@@ -5349,7 +5349,7 @@ ratedRpm: number,
 engineRpm: number, };
 
 /**
- * A fact of a bundle whose stamp stands for another value here: two devices work under one mark, as a copied database
+ * A fact of a bundle whose stamp stands for another value here: two devices work under one id, as a copied database
  * does. The value that was here stays, and this one is nowhere but in the bundle.
  */
 export type NotTaken = { 
@@ -5362,7 +5362,7 @@ bike: string,
  */
 recordKind: string, 
 /**
- * Mark of the record.
+ * Id of the record.
  */
 record: string, 
 /**
@@ -5387,7 +5387,7 @@ stamp: string, };
  */
 export type NotThere = { 
 /**
- * Mark of the element.
+ * Id of the element.
  */
 element: string, 
 /**
@@ -5524,7 +5524,7 @@ untilMs?: number | null, };
  */
 export type OpenBike = { 
 /**
- * Its mark.
+ * Its id.
  */
 bike: string, };
 
@@ -5604,7 +5604,7 @@ offset: number, };
  */
 export type Outcome = { 
 /**
- * The command's own mark; `Undo` takes it back.
+ * The command's own id; `Undo` takes it back.
  */
 batch: string, 
 /**
@@ -5616,7 +5616,7 @@ changes: number,
  */
 stale: Array<string>, 
 /**
- * Mark of what was made.
+ * Id of what was made.
  */
 made?: string | null, 
 /**
@@ -5697,7 +5697,7 @@ rearTeeth: number, };
  */
 export type Overload = { 
 /**
- * Mark of the wire.
+ * Id of the wire.
  */
 element: string, 
 /**
@@ -5714,7 +5714,7 @@ mayCarryAmperes: number, };
  */
 export type PackCard = { 
 /**
- * Mark.
+ * Id.
  */
 id: string, 
 /**
@@ -5831,11 +5831,11 @@ note?: string | null,
 tool?: boolean | null, };
 
 /**
- * A part with its mark.
+ * A part with its id.
  */
 export type PartCard = { 
 /**
- * Its mark.
+ * Its id.
  */
 id: string, 
 /**
@@ -5848,7 +5848,7 @@ part: Part, };
  */
 export type PartDue = { 
 /**
- * Mark.
+ * Id.
  */
 id: string, 
 /**
@@ -5895,7 +5895,7 @@ export type Photo = {
  */
 ofKind: string, 
 /**
- * Mark of that record.
+ * Id of that record.
  */
 of: string, 
 /**
@@ -5916,11 +5916,11 @@ caption?: string | null,
 takenMs: number, };
 
 /**
- * A photo with its mark, without its bytes.
+ * A photo with its id, without its bytes.
  */
 export type PhotoCard = { 
 /**
- * Its mark.
+ * Its id.
  */
 id: string, 
 /**
@@ -6027,7 +6027,7 @@ howSure?: boolean | null, };
  */
 export type PlanRow = { 
 /**
- * Mark of the job.
+ * Id of the job.
  */
 job: string, 
 /**
@@ -6080,7 +6080,7 @@ beginByMs?: number | null,
  */
 blockedBy: Array<string>, 
 /**
- * Marks of the jobs that it must follow.
+ * Ids of the jobs that it must follow.
  */
 after: Array<string>, };
 
@@ -6281,7 +6281,7 @@ title: string,
  */
 part: PaintedPart, 
 /**
- * The job that it belongs to, by its mark.
+ * The job that it belongs to, by its id.
  */
 job?: string | null, 
 /**
@@ -6306,7 +6306,7 @@ surfaces: Array<Surface>,
 putOn?: PutOn | null, };
 
 /**
- * A process of the bike by its mark, or a plan to try.
+ * A process of the bike by its id, or a plan to try.
  */
 export type ProcessAsk = { 
 /**
@@ -6323,7 +6323,7 @@ plan?: Process | null, };
  */
 export type ProcessSheet = { 
 /**
- * Its mark, when it is one of the bike.
+ * Its id, when it is one of the bike.
  */
 id?: string | null, 
 /**
@@ -6542,7 +6542,7 @@ rearTeeth: number,
  */
 chainLinks: number | null, } | { "kind": "consumer", 
 /**
- * Mark.
+ * Id.
  */
 id: string, 
 /**
@@ -6575,7 +6575,7 @@ wheel: Wheel, };
  */
 export type PutBikeAway = { 
 /**
- * Its mark.
+ * Its id.
  */
 bike: string, };
 
@@ -6584,7 +6584,7 @@ bike: string, };
  */
 export type PutJobAway = { 
 /**
- * Its mark.
+ * Its id.
  */
 id: string, };
 
@@ -6598,7 +6598,7 @@ export type PutOn = "brush" | "roller" | "aerosol" | "gun" | "lowPressureGun";
  */
 export type PutPartAway = { 
 /**
- * Its mark.
+ * Its id.
  */
 id: string, };
 
@@ -6607,7 +6607,7 @@ id: string, };
  */
 export type PutPhotoAway = { 
 /**
- * Its mark.
+ * Its id.
  */
 id: string, };
 
@@ -6616,7 +6616,7 @@ id: string, };
  */
 export type PutTighteningAway = { 
 /**
- * Its mark.
+ * Its id.
  */
 id: string, };
 
@@ -6625,7 +6625,7 @@ id: string, };
  */
 export type Quantity = { 
 /**
- * Stable mark, dotted: `speed.gear5.at-limit`.
+ * Stable id, dotted: `speed.gear5.at-limit`.
  */
 id: string, 
 /**
@@ -6656,14 +6656,14 @@ source: Source, };
 /**
  * A question.
  */
-export type Query = { "kind": "shelf" } & BareAsk | { "kind": "setAside" } & BareAsk | { "kind": "tables" } & BareAsk | { "kind": "today" } & TodayAsk | { "kind": "plan" } & PlanAsk | { "kind": "job" } & MarkAsk | { "kind": "readyMade" } & BareAsk | { "kind": "gearing" } & GearingAsk | { "kind": "sprocketChoice" } & SprocketChoiceAsk | { "kind": "chainWear" } & ChainWearAsk | { "kind": "thrust" } & ThrustAsk | { "kind": "load" } & LoadAsk | { "kind": "brakes" } & BrakeAsk | { "kind": "tyres" } & TyreAsk | { "kind": "fasteners" } & FastenerAsk | { "kind": "filling" } & FillAsk | { "kind": "mixing" } & MixAsk | { "kind": "wire" } & WireAsk | { "kind": "lamps" } & LampsAsk | { "kind": "charging" } & ChargingAsk | { "kind": "harness" } & HarnessAsk | { "kind": "fault" } & FaultAsk | { "kind": "cure" } & CureAsk | { "kind": "process" } & ProcessAsk | { "kind": "products" } & BareAsk | { "kind": "inspection" } & InspectionAsk | { "kind": "ripple" } & RippleAsk | { "kind": "alarms" } & BareAsk | { "kind": "bike" } & BareAsk | { "kind": "history" } & HistoryAsk | { "kind": "photo" } & MarkAsk | { "kind": "evaluate" } & EvaluateAsk | { "kind": "handbook" } & BareAsk | { "kind": "bundle" } & BareAsk;
+export type Query = { "kind": "shelf" } & BareAsk | { "kind": "setAside" } & BareAsk | { "kind": "tables" } & BareAsk | { "kind": "today" } & TodayAsk | { "kind": "plan" } & PlanAsk | { "kind": "job" } & IdAsk | { "kind": "readyMade" } & BareAsk | { "kind": "gearing" } & GearingAsk | { "kind": "sprocketChoice" } & SprocketChoiceAsk | { "kind": "chainWear" } & ChainWearAsk | { "kind": "thrust" } & ThrustAsk | { "kind": "load" } & LoadAsk | { "kind": "brakes" } & BrakeAsk | { "kind": "tyres" } & TyreAsk | { "kind": "fasteners" } & FastenerAsk | { "kind": "filling" } & FillAsk | { "kind": "mixing" } & MixAsk | { "kind": "wire" } & WireAsk | { "kind": "lamps" } & LampsAsk | { "kind": "charging" } & ChargingAsk | { "kind": "harness" } & HarnessAsk | { "kind": "fault" } & FaultAsk | { "kind": "cure" } & CureAsk | { "kind": "process" } & ProcessAsk | { "kind": "products" } & BareAsk | { "kind": "inspection" } & InspectionAsk | { "kind": "ripple" } & RippleAsk | { "kind": "alarms" } & BareAsk | { "kind": "bike" } & BareAsk | { "kind": "history" } & HistoryAsk | { "kind": "photo" } & IdAsk | { "kind": "evaluate" } & EvaluateAsk | { "kind": "handbook" } & BareAsk | { "kind": "bundle" } & BareAsk;
 
 /**
  * The check to do now, ready to be read out at the bench.
  */
 export type Question = { 
 /**
- * Mark of the check.
+ * Id of the check.
  */
 check: string, 
 /**
@@ -6741,7 +6741,7 @@ sentence: string, };
  */
 export type Reading = { 
 /**
- * What was measured, as a dotted mark: `tyre.rear.tread`.
+ * What was measured, as a dotted id: `tyre.rear.tread`.
  */
 what: string, 
 /**
@@ -6766,11 +6766,11 @@ by?: string | null,
 how?: string | null, };
 
 /**
- * A reading with its mark.
+ * A reading with its id.
  */
 export type ReadingCard = { 
 /**
- * Its mark.
+ * Its id.
  */
 id: string, 
 /**
@@ -6783,7 +6783,7 @@ reading: Reading, };
  */
 export type ReadyMade = { 
 /**
- * Mark.
+ * Id.
  */
 id: string, 
 /**
@@ -6799,7 +6799,7 @@ tools: Array<string>,
  */
 supplies: Array<string>, 
 /**
- * Ready-made jobs, by their marks, that come before this one where the bike has them too.
+ * Ready-made jobs, by their ids, that come before this one where the bike has them too.
  */
 follows: Array<string>, 
 /**
@@ -6926,7 +6926,7 @@ export type RecordConsumer = {
  */
 side: Side, 
 /**
- * Its mark; left out: a new one.
+ * Its id; left out: a new one.
  */
 id?: string | null, 
 /**
@@ -6956,7 +6956,7 @@ export type RecordFluid = {
  */
 side: Side, 
 /**
- * Its mark; left out: a new one.
+ * Its id; left out: a new one.
  */
 id?: string | null, 
 /**
@@ -6982,7 +6982,7 @@ indication: Indication, };
  */
 export type RecordPart = { 
 /**
- * Its mark; left out: a new one.
+ * Its id; left out: a new one.
  */
 id?: string | null, 
 /**
@@ -7008,7 +7008,7 @@ supply: Supply, };
  */
 export type RecordTightening = { 
 /**
- * Its mark; left out: a new one.
+ * Its id; left out: a new one.
  */
 id?: string | null, 
 /**
@@ -7063,7 +7063,7 @@ export type RemoveConsumer = {
  */
 side: Side, 
 /**
- * Its mark.
+ * Its id.
  */
 id: string, };
 
@@ -7072,7 +7072,7 @@ id: string, };
  */
 export type ReopenJob = { 
 /**
- * Its mark.
+ * Its id.
  */
 id: string, };
 
@@ -7247,7 +7247,7 @@ tyreBar: number, };
  */
 export type SandCoat = { 
 /**
- * Mark of the paint job.
+ * Id of the paint job.
  */
 process: string, };
 
@@ -7299,7 +7299,7 @@ tensileNewtons: number, };
  */
 export type SearchCard = { 
 /**
- * Its mark.
+ * Its id.
  */
 search: string, 
 /**
@@ -7426,7 +7426,7 @@ export type Settle = {
  */
 recordKind: string, 
 /**
- * The record's mark.
+ * The record's id.
  */
 record: string, 
 /**
@@ -7480,7 +7480,7 @@ changesSinceExport: number,
  */
 setAside?: string | null, 
 /**
- * This device's mark.
+ * This device's id.
  */
 device: string, };
 
@@ -7536,11 +7536,11 @@ crossed: boolean, };
 export type Side = "standard" | "fitted";
 
 /**
- * A consumer with its mark, the same mark on both sides of the bike.
+ * A consumer with its id, the same id on both sides of the bike.
  */
 export type Slot = { 
 /**
- * Mark.
+ * Id.
  */
 id: string, 
 /**
@@ -7611,11 +7611,11 @@ rearBrake: Brake,
  */
 indication: Indication, 
 /**
- * Consumers by their mark.
+ * Consumers by their id.
  */
 consumers: Array<Slot>, 
 /**
- * Fillings by their mark.
+ * Fillings by their id.
  */
 fluids: Array<Filling>, };
 
@@ -8055,7 +8055,7 @@ layer: Layer,
  */
 product?: string | null, 
 /**
- * Mark of its coat, when it is on.
+ * Id of its coat, when it is on.
  */
 coat?: string | null, 
 /**
@@ -8266,7 +8266,7 @@ heldBy: string, };
  */
 export type Supposition = { 
 /**
- * A part, by its mark, that comes later.
+ * A part, by its id, that comes later.
  */
 part?: string | null, 
 /**
@@ -8357,7 +8357,7 @@ surfaceCelsius: number, };
  */
 export type SwitchCard = { 
 /**
- * Its mark.
+ * Its id.
  */
 id: string, 
 /**
@@ -8374,7 +8374,7 @@ positions: Array<string>, };
  */
 export type SwitchPosition = { 
 /**
- * Mark of the switch.
+ * Id of the switch.
  */
 switch: string, 
 /**
@@ -8391,7 +8391,7 @@ export type Symptom = {
  */
 kind: SymptomKind, 
 /**
- * Mark of the element it is seen at.
+ * Id of the element it is seen at.
  */
 element: string, 
 /**
@@ -8836,7 +8836,7 @@ working: Working, };
  */
 export type TickStep = { 
 /**
- * Its mark.
+ * Its id.
  */
 id: string, 
 /**
@@ -8907,11 +8907,11 @@ thread?: string | null,
 note?: string | null, };
 
 /**
- * The maker's torque of a joint with its mark.
+ * The maker's torque of a joint with its id.
  */
 export type TighteningCard = { 
 /**
- * Its mark.
+ * Its id.
  */
 id: string, 
 /**
@@ -8945,7 +8945,7 @@ friction: number, };
  */
 export type ToOrder = { 
 /**
- * Mark of the part.
+ * Id of the part.
  */
 part: string, 
 /**
@@ -9129,7 +9129,7 @@ share: number, };
  */
 export type Trouble = { "kind": "wiring", 
 /**
- * Mark of the circuit.
+ * Id of the circuit.
  */
 circuit: string, 
 /**
@@ -9137,7 +9137,7 @@ circuit: string,
  */
 reworked: boolean | null, } | { "kind": "table", 
 /**
- * Mark of the table.
+ * Id of the table.
  */
 table: string, };
 
@@ -9625,7 +9625,7 @@ batch: string, };
  */
 export type UndoFaultStep = { 
 /**
- * Mark of the search.
+ * Id of the search.
  */
 search: string, };
 
@@ -9716,7 +9716,7 @@ circumferenceMm: number, };
  */
 export type WayDrop = { 
 /**
- * Mark of the part.
+ * Id of the part.
  */
 element: string, 
 /**
