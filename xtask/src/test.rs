@@ -26,7 +26,7 @@ const STAGES: [Stage; 11] = [
     Stage { name: "kotlin", what: "the Kotlin jar gives the same answers", check: kotlin::test },
     Stage { name: "swift", what: "the Swift sources are generated", check: swift::test },
     Stage { name: "outside", what: "formulas against other people's libraries", check: outside::checks },
-    Stage { name: "pages", what: "the web pages build and type-check", check: web::build },
+    Stage { name: "pages", what: "the web pages: that they build, types, Prettier, ESLint, Vitest", check: web::check },
     Stage { name: "browser", what: "the pages in Chromium, on and off line", check: measure::end_to_end },
     Stage { name: "window", what: "the desktop window, driven", check: window::test },
 ];
