@@ -2,16 +2,7 @@
 
 use std::collections::BTreeMap;
 
-use super::answer::ItemAnswer;
-use super::circuit::ElementChange;
-use super::fault_search::FaultSearch;
-use super::identity::Identity;
-use super::paint::{Climate, Coat, Process};
-use super::photo::Photo;
-use super::place::Place;
-use super::reading::Reading;
 use super::spec::Spec;
-use super::work::{BenchTime, Job, Part, Tightening};
 use crate::changes::{Fields, Key, Ledger, Record, read};
 
 /// Makes the bike from the list of kinds, and its reading from the ledger.
@@ -31,9 +22,9 @@ macro_rules! make_bike {
             pub standard: Spec,
             /// As it is being built.
             pub fitted: Spec,
-            $($(#[$one_doc])* pub $one: $one_type,)*
-            $($(#[$many_doc])* pub $many: BTreeMap<String, $many_type>,)*
-            $($(#[$log_doc])* pub $log: Vec<$log_type>,)*
+            $($(#[$one_doc])* pub $one: super::$one_type,)*
+            $($(#[$many_doc])* pub $many: BTreeMap<String, super::$many_type>,)*
+            $($(#[$log_doc])* pub $log: Vec<super::$log_type>,)*
         }
 
         /// Reads one bike from the ledger.
@@ -45,7 +36,7 @@ macro_rules! make_bike {
                 fitted: spec(&["standard", "fitted"]),
                 $($one: single(ledger, project),)*
                 $($many: map(ledger, project),)*
-                $($log: log(ledger, project, |record: &$log_type| record.$by),)*
+                $($log: log(ledger, project, |record: &super::$log_type| record.$by),)*
             }
         }
     };
