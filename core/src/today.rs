@@ -5,10 +5,10 @@ use std::cmp::Reverse;
 use layshaft_wire::wire;
 
 use crate::bounds;
-use crate::coating::{CureSheet, ProcessSheet, running_cures, running_processes};
+use crate::coating::{CureAnswer, ProcessAnswer, running_cures, running_processes};
 use crate::error::Refused;
 use crate::events::{Due, since};
-use crate::inspection::{InspectionAsk, Readiness, Verdict, inspection_sheet};
+use crate::inspection::{InspectionAsk, Readiness, Verdict, inspection_answer};
 use crate::plan::{PlanRow, Scheduled, air_words};
 use crate::record::{Bike, Job, JobPlace, JobState, Part, PartState};
 use crate::time::Moment;
@@ -52,7 +52,7 @@ pub struct PartDue {
 
 /// The page that the app opens with.
 #[wire]
-pub struct TodaySheet {
+pub struct TodayAnswer {
     /// Name of the bike.
     pub bike: String,
     /// When everything is done and every wait is over; none when it cannot be planned.
@@ -62,9 +62,9 @@ pub struct TodaySheet {
     /// Jobs that can be done now, best first.
     pub next: Vec<NextJob>,
     /// Running cures, the next to end first.
-    pub cures: Vec<CureSheet>,
+    pub cures: Vec<CureAnswer>,
     /// Paint jobs in several coats that run.
-    pub processes: Vec<ProcessSheet>,
+    pub processes: Vec<ProcessAnswer>,
     /// What came about by itself since the app was last open, earliest first.
     pub while_away: Vec<Due>,
     /// Parts on their way.
@@ -81,10 +81,15 @@ pub struct TodaySheet {
 const USUAL_MINUTES: f64 = 60.0;
 
 /// Everything for the page that the app opens with, from the schedule of the bike.
-pub fn today_sheet(bike: &Bike, ask: &TodayAsk, moment: &Moment, scheduled: &Scheduled) -> Result<TodaySheet, Refused> {
+pub fn today_answer(
+    bike: &Bike,
+    ask: &TodayAsk,
+    moment: &Moment,
+    scheduled: &Scheduled,
+) -> Result<TodayAnswer, Refused> {
     let minutes_at_hand = bounds::TIME_AT_HAND.check(ask.minutes_at_hand.unwrap_or(USUAL_MINUTES))?;
     let Scheduled { rows, ready_ms, held_by, .. } = scheduled;
-    Ok(TodaySheet {
+    Ok(TodayAnswer {
         bike: bike.identity.name.clone(),
         ready_ms: *ready_ms,
         held_by: held_by.clone(),
@@ -183,7 +188,7 @@ fn parts_due(bike: &Bike) -> Vec<PartDue> {
 
 /// Readiness against the bike's own pack. Where there is no such pack nothing is known, and that is no pass.
 fn readiness_today(bike: &Bike) -> Readiness {
-    match inspection_sheet(bike, &InspectionAsk::default()) {
+    match inspection_answer(bike, &InspectionAsk::default()) {
         Ok(sheet) => sheet.readiness,
         Err(refused) => Readiness {
             verdict: Verdict::Unknown,
@@ -216,15 +221,15 @@ mod tests {
     use crate::ready_made::typical_product;
     use crate::record::Coat;
 
-    fn asked(bike: &Bike, ask: &TodayAsk) -> Result<TodaySheet, Refused> {
-        today_sheet(bike, ask, &tuesday_noon(), &schedule(bike, &tuesday_noon()))
+    fn asked(bike: &Bike, ask: &TodayAsk) -> Result<TodayAnswer, Refused> {
+        today_answer(bike, ask, &tuesday_noon(), &schedule(bike, &tuesday_noon()))
     }
 
-    fn today(bike: &Bike, minutes_at_hand: f64) -> TodaySheet {
+    fn today(bike: &Bike, minutes_at_hand: f64) -> TodayAnswer {
         asked(bike, &TodayAsk { minutes_at_hand: Some(minutes_at_hand), ..TodayAsk::default() }).unwrap()
     }
 
-    fn titles(sheet: &TodaySheet) -> Vec<&str> {
+    fn titles(sheet: &TodayAnswer) -> Vec<&str> {
         sheet.next.iter().map(|next| next.title.as_str()).collect()
     }
 

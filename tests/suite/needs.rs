@@ -2,11 +2,11 @@
 //! stood moves only what it has to.
 
 use layshaft_core::error::Code;
-use layshaft_core::plan::{PlanAsk, PlanRow, PlanSheet};
+use layshaft_core::plan::{PlanAnswer, PlanAsk, PlanRow};
 use layshaft_core::record::{Part, PartState};
 use layshaft_door::Bench;
 use layshaft_door::command::{LackTool, LoadDemo, RecordPart, Undo};
-use layshaft_door::query::{BareAsk, IdAsk, JobSheet};
+use layshaft_door::query::{BareAsk, IdAsk, JobAnswer};
 
 use crate::{SATURDAY, act, at};
 
@@ -16,11 +16,11 @@ fn demo() -> Bench {
     bench
 }
 
-fn plan(bench: &Bench) -> PlanSheet {
+fn plan(bench: &Bench) -> PlanAnswer {
     bench.plan(&PlanAsk::default(), &at(SATURDAY)).unwrap()
 }
 
-fn job(bench: &Bench, id: &str) -> JobSheet {
+fn job(bench: &Bench, id: &str) -> JobAnswer {
     bench.job(&IdAsk { id: id.to_owned() }, &at(SATURDAY)).unwrap()
 }
 
@@ -61,13 +61,13 @@ fn bench_day(row: &PlanRow) -> String {
 
 #[test]
 fn a_late_parcel_moves_no_more_than_it_has_to_and_the_order_outlives_a_restart() {
-    let begins = |sheet: &PlanSheet| -> Vec<(String, Option<i64>)> {
+    let begins = |sheet: &PlanAnswer| -> Vec<(String, Option<i64>)> {
         let mut rows: Vec<_> =
             sheet.rows.iter().map(|row| (row.job.clone(), row.work.first().map(|span| span.from_ms))).collect();
         rows.sort();
         rows
     };
-    let moved = |one: &PlanSheet, other: &PlanSheet| {
+    let moved = |one: &PlanAnswer, other: &PlanAnswer| {
         begins(one).iter().zip(begins(other)).filter(|(one, other)| **one != *other).count()
     };
     let parcel = |bench: &Bench| {

@@ -4,7 +4,7 @@ use layshaft_core::changes::Change;
 use layshaft_core::error::{Code, Refusal};
 use layshaft_core::record::Identity;
 use layshaft_door::command::{AttachPhoto, LoadDemo, ReceiveBundle, StartBike, Undo};
-use layshaft_door::query::{BareAsk, ShelfSheet};
+use layshaft_door::query::{BareAsk, ShelfAnswer};
 use layshaft_door::{Bench, Command, fresh_id};
 use rusqlite::Connection;
 use tempfile::TempDir;
@@ -19,7 +19,7 @@ struct Place {
 }
 
 /// Everything in the file, by table, and all that the bench shows of it.
-type Kept = ([u32; 3], Vec<Change>, ShelfSheet);
+type Kept = ([u32; 3], Vec<Change>, ShelfAnswer);
 
 impl Place {
     fn new() -> Place {

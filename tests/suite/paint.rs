@@ -1,6 +1,6 @@
 //! A paint job through the door: laid coat by coat, refused too soon, sanded when the window closed, taken back.
 
-use layshaft_core::coating::{Hold, ProcessAsk, ProcessSheet, ProcessState};
+use layshaft_core::coating::{Hold, ProcessAnswer, ProcessAsk, ProcessState};
 use layshaft_core::error::Code;
 use layshaft_core::record::StayPlace;
 use layshaft_door::Bench;
@@ -28,7 +28,7 @@ fn start(bench: &mut Bench, title: &str) -> String {
     act(bench, StartProcess { process }, SATURDAY).unwrap().made.unwrap()
 }
 
-fn sheet(bench: &Bench, process: &str, now_ms: i64) -> ProcessSheet {
+fn sheet(bench: &Bench, process: &str, now_ms: i64) -> ProcessAnswer {
     bench.process(&ProcessAsk { process: Some(process.into()), plan: None }, &at(now_ms)).unwrap()
 }
 

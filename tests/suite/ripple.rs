@@ -101,7 +101,7 @@ fn led_indicators_fail_the_rate_and_the_cure_turns_the_item_to_pass() {
     act(&mut bench, LoadDemo {}, SATURDAY).unwrap();
     assert_eq!(verdict_on_rate(&bench), Verdict::Unknown, "nobody has counted");
     let tried = |proposals| bench.ripple(&RippleAsk { proposals }, &at(SATURDAY)).unwrap();
-    let item = |ripple: &layshaft_core::ripple::RippleSheet| {
+    let item = |ripple: &layshaft_core::ripple::RippleAnswer| {
         ripple.items.iter().find(|item| item.item == "indicator.rate").map(|item| item.after)
     };
     let alone = tried(vec![led()]);

@@ -2,7 +2,7 @@
 //! Every date and reason is worked out here again, by hand or from the facts.
 
 use layshaft_core::coating::ProcessState;
-use layshaft_core::plan::{PlanRow, PlanSheet, Supposition};
+use layshaft_core::plan::{PlanAnswer, PlanRow, Supposition};
 use layshaft_core::record::Place;
 use layshaft_door::Bench;
 use layshaft_door::command::{DescribePlace, LayCoat, LoadDemo, NoteClimate, SandCoat, StartProcess};
@@ -18,15 +18,15 @@ fn demo() -> Bench {
     bench
 }
 
-fn plan(bench: &Bench, now_ms: i64) -> PlanSheet {
+fn plan(bench: &Bench, now_ms: i64) -> PlanAnswer {
     bench.plan(&PlanAsk::default(), &at(now_ms)).unwrap()
 }
 
-fn row<'a>(sheet: &'a PlanSheet, job: &str) -> &'a PlanRow {
+fn row<'a>(sheet: &'a PlanAnswer, job: &str) -> &'a PlanRow {
     sheet.rows.iter().find(|row| row.job == job).unwrap()
 }
 
-fn begins(sheet: &PlanSheet, job: &str) -> i64 {
+fn begins(sheet: &PlanAnswer, job: &str) -> i64 {
     row(sheet, job).work.first().unwrap().from_ms
 }
 

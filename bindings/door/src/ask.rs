@@ -1,7 +1,7 @@
 //! `ask`: one method for each query. The areas of the trade answer; this file only hands them the open bike.
 
 use layshaft_core::error::Refusal;
-use layshaft_core::plan::plan_sheet;
+use layshaft_core::plan::plan_answer;
 use layshaft_core::record::record_cards;
 use layshaft_core::time::Moment;
 use layshaft_core::{
@@ -14,8 +14,8 @@ use crate::query::*;
 
 impl Bench {
     /// Units, accepted ranges, and what records are called.
-    pub fn tables(&self, _: &BareAsk, _: &Moment) -> Result<TablesSheet, Refusal> {
-        Ok(TablesSheet {
+    pub fn tables(&self, _: &BareAsk, _: &Moment) -> Result<TablesAnswer, Refusal> {
+        Ok(TablesAnswer {
             units: units::Unit::ALL.iter().map(|unit| unit.card()).collect(),
             bounds: bounds::ALL.iter().map(bounds::Bound::card).collect(),
             records: record_cards(),
@@ -23,20 +23,20 @@ impl Bench {
     }
 
     /// What to do next, what cures, when the bike will be ready.
-    pub fn today(&self, ask: &TodayAsk, moment: &Moment) -> Result<TodaySheet, Refusal> {
+    pub fn today(&self, ask: &TodayAsk, moment: &Moment) -> Result<TodayAnswer, Refusal> {
         self.open_bike_id()?;
-        Ok(today::today_sheet(&self.bike, ask, moment, &self.planned.schedule(&self.bike, moment, false))?)
+        Ok(today::today_answer(&self.bike, ask, moment, &self.planned.schedule(&self.bike, moment, false))?)
     }
 
     /// The jobs on the calendar.
-    pub fn plan(&self, ask: &PlanAsk, moment: &Moment) -> Result<PlanSheet, Refusal> {
+    pub fn plan(&self, ask: &PlanAsk, moment: &Moment) -> Result<PlanAnswer, Refusal> {
         self.open_bike_id()?;
         let with_odds = ask.how_sure == Some(true);
-        Ok(plan_sheet(&self.bike, ask, moment, &self.planned.schedule(&self.bike, moment, with_odds))?)
+        Ok(plan_answer(&self.bike, ask, moment, &self.planned.schedule(&self.bike, moment, with_odds))?)
     }
 
     /// One job at the bench.
-    pub fn job(&self, ask: &IdAsk, moment: &Moment) -> Result<JobSheet, Refusal> {
+    pub fn job(&self, ask: &IdAsk, moment: &Moment) -> Result<JobAnswer, Refusal> {
         let job: layshaft_core::record::Job = self.record(&ask.id)?;
         let scheduled = self.planned.schedule(&self.bike, moment, false);
         let row = scheduled.rows.iter().find(|row| row.job == ask.id).cloned();
@@ -45,12 +45,12 @@ impl Bench {
         let cures = coats
             .map(|(id, _)| {
                 let ask = CureAsk { coat: Some(id.clone()), ..CureAsk::default() };
-                coating::cure_sheet(&self.bike, &ask, moment)
+                coating::cure_answer(&self.bike, &ask, moment)
             })
             .collect::<Result<_, _>>()?;
         let ready = job.ready_made.as_deref().and_then(ready_made::ready_made_job);
         let supplies = ready.map(|ready| ready.supplies).unwrap_or_default();
-        Ok(JobSheet { id: ask.id.clone(), tools: self.tools_of(&job), job, row, cures, supplies })
+        Ok(JobAnswer { id: ask.id.clone(), tools: self.tools_of(&job), job, row, cures, supplies })
     }
 
     /// The tools of a job, each with the part that stands for it where it is not at hand.
@@ -69,116 +69,116 @@ impl Bench {
     }
 
     /// Jobs that can be added as they are.
-    pub fn ready_made(&self, _: &BareAsk, _: &Moment) -> Result<ReadyMadeSheet, Refusal> {
-        Ok(ReadyMadeSheet { jobs: ready_made::ready_made() })
+    pub fn ready_made(&self, _: &BareAsk, _: &Moment) -> Result<ReadyMadeAnswer, Refusal> {
+        Ok(ReadyMadeAnswer { jobs: ready_made::ready_made() })
     }
 
     /// Ratios, speeds, chain and speedometer.
-    pub fn gearing(&self, ask: &GearingAsk, _: &Moment) -> Result<GearingSheet, Refusal> {
-        Ok(gearing::gearing_sheet(&self.bike, ask)?)
+    pub fn gearing(&self, ask: &GearingAsk, _: &Moment) -> Result<GearingAnswer, Refusal> {
+        Ok(gearing::gearing_answer(&self.bike, ask)?)
     }
 
     /// Every pair of sprockets that the bike takes, best first.
-    pub fn sprocket_choice(&self, ask: &SprocketChoiceAsk, _: &Moment) -> Result<SprocketChoiceSheet, Refusal> {
-        Ok(gearing::sprocket_choice_sheet(&self.bike, ask)?)
+    pub fn sprocket_choice(&self, ask: &SprocketChoiceAsk, _: &Moment) -> Result<SprocketChoiceAnswer, Refusal> {
+        Ok(gearing::sprocket_choice_answer(&self.bike, ask)?)
     }
 
     /// How far a chain is worn, its tight spot, where the axle goes.
-    pub fn chain_wear(&self, ask: &ChainWearAsk, _: &Moment) -> Result<ChainWearSheet, Refusal> {
-        Ok(gearing::chain_wear_sheet(&self.bike, ask)?)
+    pub fn chain_wear(&self, ask: &ChainWearAsk, _: &Moment) -> Result<ChainWearAnswer, Refusal> {
+        Ok(gearing::chain_wear_answer(&self.bike, ask)?)
     }
 
     /// Thrust in each gear, resistance, top speed.
-    pub fn thrust(&self, ask: &ThrustAsk, _: &Moment) -> Result<ThrustSheet, Refusal> {
-        Ok(gearing::thrust_sheet(&self.bike, ask)?)
+    pub fn thrust(&self, ask: &ThrustAsk, _: &Moment) -> Result<ThrustAnswer, Refusal> {
+        Ok(gearing::thrust_answer(&self.bike, ask)?)
     }
 
     /// Electrical load against output.
-    pub fn load(&self, ask: &LoadAsk, _: &Moment) -> Result<LoadSheet, Refusal> {
-        Ok(electrical::load_sheet(&self.bike, ask)?)
+    pub fn load(&self, ask: &LoadAsk, _: &Moment) -> Result<LoadAnswer, Refusal> {
+        Ok(electrical::load_answer(&self.bike, ask)?)
     }
 
     /// A brake: pressure, clamp, lever travel, stopping.
-    pub fn brakes(&self, ask: &BrakeAsk, _: &Moment) -> Result<BrakeSheet, Refusal> {
-        Ok(brakes::brake_sheet(&self.bike, ask)?)
+    pub fn brakes(&self, ask: &BrakeAsk, _: &Moment) -> Result<BrakeAnswer, Refusal> {
+        Ok(brakes::brake_answer(&self.bike, ask)?)
     }
 
     /// A tyre: its sidewall in words, load, speed, age, and what another one changes.
-    pub fn tyres(&self, ask: &TyreAsk, moment: &Moment) -> Result<TyreSheet, Refusal> {
-        Ok(tyres::tyre_sheet(&self.bike, ask, moment, |spec| gearing::derived_top_speed(&self.bike, spec))?)
+    pub fn tyres(&self, ask: &TyreAsk, moment: &Moment) -> Result<TyreAnswer, Refusal> {
+        Ok(tyres::tyre_answer(&self.bike, ask, moment, |spec| gearing::derived_top_speed(&self.bike, spec))?)
     }
 
     /// A thread: which one, what torque, how deep.
-    pub fn fasteners(&self, ask: &FastenerAsk, _: &Moment) -> Result<FastenerSheet, Refusal> {
-        Ok(fasteners::fastener_sheet(ask)?)
+    pub fn fasteners(&self, ask: &FastenerAsk, _: &Moment) -> Result<FastenerAnswer, Refusal> {
+        Ok(fasteners::fastener_answer(ask)?)
     }
 
     /// A filling, poured with the cups at hand.
-    pub fn filling(&self, ask: &FillAsk, _: &Moment) -> Result<FillSheet, Refusal> {
-        Ok(fluids::fill_sheet(&self.bike, ask)?)
+    pub fn filling(&self, ask: &FillAsk, _: &Moment) -> Result<FillAnswer, Refusal> {
+        Ok(fluids::fill_answer(&self.bike, ask)?)
     }
 
     /// Premix, two-part ratios, paint for an area.
-    pub fn mixing(&self, ask: &MixAsk, _: &Moment) -> Result<MixSheet, Refusal> {
-        Ok(fluids::mix_sheet(ask)?)
+    pub fn mixing(&self, ask: &MixAsk, _: &Moment) -> Result<MixAnswer, Refusal> {
+        Ok(fluids::mix_answer(ask)?)
     }
 
     /// A wire and its fuse: drop, rating, the smallest that serve.
-    pub fn wire(&self, ask: &WireAsk, _: &Moment) -> Result<WireSheet, Refusal> {
-        Ok(electrical::wire_sheet(ask)?)
+    pub fn wire(&self, ask: &WireAsk, _: &Moment) -> Result<WireAnswer, Refusal> {
+        Ok(electrical::wire_answer(ask)?)
     }
 
     /// A lamp, flasher and pilot: standard, fitted, proposed and the cures.
-    pub fn lamps(&self, ask: &LampsAsk, _: &Moment) -> Result<LampSheet, Refusal> {
-        Ok(harness::lamp_sheet(&self.bike, ask)?)
+    pub fn lamps(&self, ask: &LampsAsk, _: &Moment) -> Result<LampAnswer, Refusal> {
+        Ok(harness::lamp_answer(&self.bike, ask)?)
     }
 
     /// The charging tests.
-    pub fn charging(&self, ask: &ChargingAsk, _: &Moment) -> Result<ChargingSheet, Refusal> {
-        Ok(electrical::charging_sheet(&self.bike, ask)?)
+    pub fn charging(&self, ask: &ChargingAsk, _: &Moment) -> Result<ChargingAnswer, Refusal> {
+        Ok(electrical::charging_answer(&self.bike, ask)?)
     }
 
     /// A circuit of the bike.
-    pub fn harness(&self, ask: &HarnessAsk, _: &Moment) -> Result<HarnessSheet, Refusal> {
-        Ok(harness::harness_sheet(&self.bike, ask)?)
+    pub fn harness(&self, ask: &HarnessAsk, _: &Moment) -> Result<HarnessAnswer, Refusal> {
+        Ok(harness::harness_answer(&self.bike, ask)?)
     }
 
     /// A search for a fault.
-    pub fn fault(&self, ask: &FaultAsk, _: &Moment) -> Result<FaultSheet, Refusal> {
-        Ok(faults::fault_sheet(&self.bike, ask)?)
+    pub fn fault(&self, ask: &FaultAsk, _: &Moment) -> Result<FaultAnswer, Refusal> {
+        Ok(faults::fault_answer(&self.bike, ask)?)
     }
 
     /// A cure.
-    pub fn cure(&self, ask: &CureAsk, moment: &Moment) -> Result<CureSheet, Refusal> {
-        Ok(coating::cure_sheet(&self.bike, ask, moment)?)
+    pub fn cure(&self, ask: &CureAsk, moment: &Moment) -> Result<CureAnswer, Refusal> {
+        Ok(coating::cure_answer(&self.bike, ask, moment)?)
     }
 
     /// A paint job in several coats.
-    pub fn process(&self, ask: &ProcessAsk, moment: &Moment) -> Result<ProcessSheet, Refusal> {
-        Ok(coating::process_sheet(&self.bike, ask, moment)?)
+    pub fn process(&self, ask: &ProcessAsk, moment: &Moment) -> Result<ProcessAnswer, Refusal> {
+        Ok(coating::process_answer(&self.bike, ask, moment)?)
     }
 
     /// A calendar file with alarms.
-    pub fn alarms(&self, _: &BareAsk, moment: &Moment) -> Result<AlarmsSheet, Refusal> {
+    pub fn alarms(&self, _: &BareAsk, moment: &Moment) -> Result<AlarmsAnswer, Refusal> {
         self.open_bike_id()?;
-        Ok(events::alarms_sheet(&self.bike, moment, &self.planned.schedule(&self.bike, moment, false).rows))
+        Ok(events::alarms_answer(&self.bike, moment, &self.planned.schedule(&self.bike, moment, false).rows))
     }
 
     /// Coating products to start from.
-    pub fn products(&self, _: &BareAsk, _: &Moment) -> Result<ProductsSheet, Refusal> {
-        Ok(ProductsSheet { products: ready_made::products(), processes: coating::process_plans() })
+    pub fn products(&self, _: &BareAsk, _: &Moment) -> Result<ProductsAnswer, Refusal> {
+        Ok(ProductsAnswer { products: ready_made::products(), processes: coating::process_plans() })
     }
 
     /// The walk-through and its summary.
-    pub fn inspection(&self, ask: &InspectionAsk, _: &Moment) -> Result<InspectionSheet, Refusal> {
+    pub fn inspection(&self, ask: &InspectionAsk, _: &Moment) -> Result<InspectionAnswer, Refusal> {
         self.open_bike_id()?;
-        Ok(inspection::inspection_sheet(&self.bike, ask)?)
+        Ok(inspection::inspection_answer(&self.bike, ask)?)
     }
 
     /// What a proposal does to everything else.
-    pub fn ripple(&self, ask: &RippleAsk, _: &Moment) -> Result<RippleSheet, Refusal> {
+    pub fn ripple(&self, ask: &RippleAsk, _: &Moment) -> Result<RippleAnswer, Refusal> {
         self.open_bike_id()?;
-        Ok(ripple::ripple_sheet(&self.bike, ask)?)
+        Ok(ripple::ripple_answer(&self.bike, ask)?)
     }
 
     /// One formula with numbers given by hand.
@@ -187,7 +187,7 @@ impl Bench {
     }
 
     /// Every formula with its symbols, ranges and source.
-    pub fn handbook(&self, _: &BareAsk, _: &Moment) -> Result<HandbookSheet, Refusal> {
-        Ok(HandbookSheet { formulas: handbook::handbook() })
+    pub fn handbook(&self, _: &BareAsk, _: &Moment) -> Result<HandbookAnswer, Refusal> {
+        Ok(HandbookAnswer { formulas: handbook::handbook() })
     }
 }

@@ -14,7 +14,7 @@ use crate::query::*;
 
 impl Bench {
     /// The bikes on this device, and how the data is kept.
-    pub fn shelf(&self, _: &BareAsk, _: &Moment) -> Result<ShelfSheet, Refusal> {
+    pub fn shelf(&self, _: &BareAsk, _: &Moment) -> Result<ShelfAnswer, Refusal> {
         let bikes = self.bikes().into_iter().map(|(id, identity, away)| {
             let stamps: Vec<u64> = self.stamps(&id).collect();
             BikeCard {
@@ -34,7 +34,7 @@ impl Bench {
         let exported = exported_ms.and_then(|at_ms| u64::try_from(at_ms).ok());
         let is_new = |at: &u64| exported.is_none_or(|exported| *at > exported);
         let since = self.open.as_ref().map_or(0, |open| self.stamps(open).filter(is_new).count());
-        Ok(ShelfSheet {
+        Ok(ShelfAnswer {
             bikes: bikes.collect(),
             open: self.open.clone(),
             exported_ms,
@@ -45,13 +45,13 @@ impl Bench {
     }
 
     /// A damaged database that was set aside, to be taken out.
-    pub fn set_aside(&self, _: &BareAsk, _: &Moment) -> Result<SetAsideSheet, Refusal> {
+    pub fn set_aside(&self, _: &BareAsk, _: &Moment) -> Result<SetAsideAnswer, Refusal> {
         let name = self
             .set_aside
             .as_ref()
             .ok_or_else(|| Refusal::new(Code::Unknown, "no damaged file was set aside on this device"))?;
         let files = set_aside_files(name)?.into_iter();
-        Ok(SetAsideSheet {
+        Ok(SetAsideAnswer {
             files: files.map(|file| SetAsideFile { file_name: file.name, bytes: file.bytes }).collect(),
         })
     }
@@ -64,10 +64,10 @@ impl Bench {
     }
 
     /// Everything known about the open bike.
-    pub fn bike(&self, _: &BareAsk, _: &Moment) -> Result<BikeSheet, Refusal> {
+    pub fn bike(&self, _: &BareAsk, _: &Moment) -> Result<BikeAnswer, Refusal> {
         self.open_bike_id()?;
         let bike = self.bike.clone();
-        Ok(BikeSheet {
+        Ok(BikeAnswer {
             spend: spend(&bike),
             rivals: self.rivals(&bike.id),
             parts: bike.parts.into_iter().map(|(id, part)| PartCard { id, part }).collect(),
@@ -100,7 +100,7 @@ impl Bench {
     }
 
     /// Every value that a record has had, newest first.
-    pub fn history(&self, ask: &HistoryAsk, _: &Moment) -> Result<HistorySheet, Refusal> {
+    pub fn history(&self, ask: &HistoryAsk, _: &Moment) -> Result<HistoryAnswer, Refusal> {
         let project = self.open_bike_id()?.to_owned();
         let key = Key { project, kind: ask.record_kind.clone(), record: ask.record.clone() };
         let Some(fields) = self.ledger.fields(&key) else {
@@ -126,23 +126,23 @@ impl Bench {
             })
             .collect();
         facts.sort_by(|a, b| b.stamp.cmp(&a.stamp).then_with(|| a.field.cmp(&b.field)));
-        Ok(HistorySheet { facts })
+        Ok(HistoryAnswer { facts })
     }
 
     /// A photo with its bytes.
-    pub fn photo(&self, ask: &IdAsk, _: &Moment) -> Result<PhotoSheet, Refusal> {
+    pub fn photo(&self, ask: &IdAsk, _: &Moment) -> Result<PhotoAnswer, Refusal> {
         let photo: Photo = self.record(&ask.id)?;
         match self.store.attachment(&photo.hash)? {
-            Some((_, bytes)) => Ok(PhotoSheet { photo, bytes }),
+            Some((_, bytes)) => Ok(PhotoAnswer { photo, bytes }),
             None => Err(Refusal::new(Code::Unknown, "the bytes of this photo are not on this device")),
         }
     }
 
     /// The open bike as a bundle. `NoteExport` says afterwards that the file is where it should be.
-    pub fn bundle(&self, _: &BareAsk, moment: &Moment) -> Result<BundleSheet, Refusal> {
+    pub fn bundle(&self, _: &BareAsk, moment: &Moment) -> Result<BundleAnswer, Refusal> {
         let project = self.open_bike_id()?;
         let bundle = self.store.bundle(Some(project))?;
-        Ok(BundleSheet {
+        Ok(BundleAnswer {
             file_name: file_name(&self.bike.identity.name, moment),
             bundle,
             changes: u32::try_from(self.stamps(project).count()).unwrap_or(u32::MAX),

@@ -1,28 +1,28 @@
 //! The queries, and those answers that belong to no area of the trade.
 
 use layshaft_core::bounds::BoundCard;
-pub use layshaft_core::brakes::{BrakeAsk, BrakeSheet};
-pub use layshaft_core::coating::{CureAsk, CureSheet, ProcessAsk, ProcessSheet};
-pub use layshaft_core::electrical::{ChargingAsk, ChargingSheet, LoadAsk, LoadSheet, WireAsk, WireSheet};
-pub use layshaft_core::events::AlarmsSheet;
-pub use layshaft_core::fasteners::{FastenerAsk, FastenerSheet};
-pub use layshaft_core::faults::{FaultAsk, FaultSheet};
-pub use layshaft_core::fluids::{FillAsk, FillSheet, MixAsk, MixSheet};
+pub use layshaft_core::brakes::{BrakeAnswer, BrakeAsk};
+pub use layshaft_core::coating::{CureAnswer, CureAsk, ProcessAnswer, ProcessAsk};
+pub use layshaft_core::electrical::{ChargingAnswer, ChargingAsk, LoadAnswer, LoadAsk, WireAnswer, WireAsk};
+pub use layshaft_core::events::AlarmsAnswer;
+pub use layshaft_core::fasteners::{FastenerAnswer, FastenerAsk};
+pub use layshaft_core::faults::{FaultAnswer, FaultAsk};
+pub use layshaft_core::fluids::{FillAnswer, FillAsk, MixAnswer, MixAsk};
 pub use layshaft_core::gearing::{
-    ChainWearAsk, ChainWearSheet, GearingAsk, GearingSheet, SprocketChoiceAsk, SprocketChoiceSheet, ThrustAsk,
-    ThrustSheet,
+    ChainWearAnswer, ChainWearAsk, GearingAnswer, GearingAsk, SprocketChoiceAnswer, SprocketChoiceAsk, ThrustAnswer,
+    ThrustAsk,
 };
 pub use layshaft_core::handbook::Formula;
-pub use layshaft_core::harness::{HarnessAsk, HarnessSheet, LampSheet, LampsAsk};
-pub use layshaft_core::inspection::{InspectionAsk, InspectionSheet};
-pub use layshaft_core::plan::{PlanAsk, PlanRow, PlanSheet};
+pub use layshaft_core::harness::{HarnessAnswer, HarnessAsk, LampAnswer, LampsAsk};
+pub use layshaft_core::inspection::{InspectionAnswer, InspectionAsk};
+pub use layshaft_core::plan::{PlanAnswer, PlanAsk, PlanRow};
 pub use layshaft_core::quantity::{Figures, FormulaCard};
 pub use layshaft_core::ready_made::ReadyMade;
 pub use layshaft_core::record::{BenchTime, Coat, Process, Product, RecordCard};
 use layshaft_core::record::{Climate, Identity, Job, Part, PartState, Photo, Place, Reading, Spec, Tightening};
-pub use layshaft_core::ripple::{RippleAsk, RippleSheet};
-pub use layshaft_core::today::{TodayAsk, TodaySheet};
-pub use layshaft_core::tyres::{TyreAsk, TyreSheet};
+pub use layshaft_core::ripple::{RippleAnswer, RippleAsk};
+pub use layshaft_core::today::{TodayAnswer, TodayAsk};
+pub use layshaft_core::tyres::{TyreAnswer, TyreAsk};
 use layshaft_core::units::UnitCard;
 use layshaft_wire::wire;
 
@@ -89,7 +89,7 @@ pub struct BikeCard {
 
 /// The bikes on this device, and how the data is kept.
 #[wire]
-pub struct ShelfSheet {
+pub struct ShelfAnswer {
     /// The bikes.
     pub bikes: Vec<BikeCard>,
     /// The open one.
@@ -106,7 +106,7 @@ pub struct ShelfSheet {
 
 /// A damaged database that was set aside.
 #[wire]
-pub struct SetAsideSheet {
+pub struct SetAsideAnswer {
     /// The database, and its write-ahead log where it had one.
     pub files: Vec<SetAsideFile>,
 }
@@ -124,7 +124,7 @@ pub struct SetAsideFile {
 
 /// Units, accepted ranges, and what records are called.
 #[wire]
-pub struct TablesSheet {
+pub struct TablesAnswer {
     /// Units.
     pub units: Vec<UnitCard>,
     /// Accepted ranges.
@@ -135,14 +135,14 @@ pub struct TablesSheet {
 
 /// Every formula.
 #[wire]
-pub struct HandbookSheet {
+pub struct HandbookAnswer {
     /// Formulas, those of one area together.
     pub formulas: Vec<FormulaCard>,
 }
 
 /// One job at the bench.
 #[wire]
-pub struct JobSheet {
+pub struct JobAnswer {
     /// Its id.
     pub id: String,
     /// The job.
@@ -150,7 +150,7 @@ pub struct JobSheet {
     /// Where it stands in the plan.
     pub row: Option<PlanRow>,
     /// Its running cures.
-    pub cures: Vec<CureSheet>,
+    pub cures: Vec<CureAnswer>,
     /// Tools to lay out before it begins.
     pub tools: Vec<JobTool>,
     /// Parts and supplies that it usually takes.
@@ -170,14 +170,14 @@ pub struct JobTool {
 
 /// Jobs that can be added as they are.
 #[wire]
-pub struct ReadyMadeSheet {
+pub struct ReadyMadeAnswer {
     /// The jobs.
     pub jobs: Vec<ReadyMade>,
 }
 
 /// Coating products to start from.
 #[wire]
-pub struct ProductsSheet {
+pub struct ProductsAnswer {
     /// Typical products; read your can.
     pub products: Vec<Product>,
     /// Paint jobs in several coats to start from, with these products.
@@ -248,7 +248,7 @@ pub struct PhotoCard {
 
 /// A photo with its bytes.
 #[wire]
-pub struct PhotoSheet {
+pub struct PhotoAnswer {
     /// The photo.
     pub photo: Photo,
     /// The picture file, base64 in JSON.
@@ -268,7 +268,7 @@ pub struct Spend {
 
 /// Everything known about the open bike.
 #[wire]
-pub struct BikeSheet {
+pub struct BikeAnswer {
     /// Its id.
     pub id: String,
     /// Who it is.
@@ -318,14 +318,14 @@ pub struct Fact {
 
 /// Every value that a record has had, newest first.
 #[wire]
-pub struct HistorySheet {
+pub struct HistoryAnswer {
     /// The facts.
     pub facts: Vec<Fact>,
 }
 
 /// The open bike as a bundle.
 #[wire]
-pub struct BundleSheet {
+pub struct BundleAnswer {
     /// A name for the file.
     pub file_name: String,
     /// The bytes of the file, base64 in JSON.

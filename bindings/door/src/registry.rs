@@ -9,73 +9,73 @@ macro_rules! queries {
     ($make:ident) => {
         $make! {
             /// The bikes on this device, and how the data is kept.
-            shelf Shelf(BareAsk) -> ShelfSheet;
+            shelf Shelf(BareAsk) -> ShelfAnswer;
             /// A damaged database that was set aside, to be taken out.
-            set_aside SetAside(BareAsk) -> SetAsideSheet;
+            set_aside SetAside(BareAsk) -> SetAsideAnswer;
             /// Units, accepted ranges, and what records are called.
-            tables Tables(BareAsk) -> TablesSheet;
+            tables Tables(BareAsk) -> TablesAnswer;
             /// What to do next, what cures, when the bike will be ready.
-            today Today(TodayAsk) -> TodaySheet;
+            today Today(TodayAsk) -> TodayAnswer;
             /// The jobs on the calendar.
-            plan Plan(PlanAsk) -> PlanSheet;
+            plan Plan(PlanAsk) -> PlanAnswer;
             /// One job at the bench.
-            job Job(IdAsk) -> JobSheet;
+            job Job(IdAsk) -> JobAnswer;
             /// Jobs that can be added as they are.
-            ready_made ReadyMade(BareAsk) -> ReadyMadeSheet;
+            ready_made ReadyMade(BareAsk) -> ReadyMadeAnswer;
             /// Ratios, speeds, chain and speedometer.
-            gearing Gearing(GearingAsk) -> GearingSheet;
+            gearing Gearing(GearingAsk) -> GearingAnswer;
             /// Every pair of sprockets that the bike takes, best first.
-            sprocket_choice SprocketChoice(SprocketChoiceAsk) -> SprocketChoiceSheet;
+            sprocket_choice SprocketChoice(SprocketChoiceAsk) -> SprocketChoiceAnswer;
             /// How far a chain is worn, its tight spot, where the axle goes.
-            chain_wear ChainWear(ChainWearAsk) -> ChainWearSheet;
+            chain_wear ChainWear(ChainWearAsk) -> ChainWearAnswer;
             /// Thrust in each gear, resistance, top speed.
-            thrust Thrust(ThrustAsk) -> ThrustSheet;
+            thrust Thrust(ThrustAsk) -> ThrustAnswer;
             /// Electrical load against output.
-            load Load(LoadAsk) -> LoadSheet;
+            load Load(LoadAsk) -> LoadAnswer;
             /// A brake: pressure, clamp, lever travel, stopping.
-            brakes Brakes(BrakeAsk) -> BrakeSheet;
+            brakes Brakes(BrakeAsk) -> BrakeAnswer;
             /// A tyre: its sidewall in words, load, speed, age, and what another one changes.
-            tyres Tyres(TyreAsk) -> TyreSheet;
+            tyres Tyres(TyreAsk) -> TyreAnswer;
             /// A thread: which one, what torque, how deep.
-            fasteners Fasteners(FastenerAsk) -> FastenerSheet;
+            fasteners Fasteners(FastenerAsk) -> FastenerAnswer;
             /// A filling, poured with the cups at hand.
-            filling Filling(FillAsk) -> FillSheet;
+            filling Filling(FillAsk) -> FillAnswer;
             /// Premix, two-part ratios, paint for an area.
-            mixing Mixing(MixAsk) -> MixSheet;
+            mixing Mixing(MixAsk) -> MixAnswer;
             /// A wire and its fuse: drop, rating, the smallest that serve.
-            wire Wire(WireAsk) -> WireSheet;
+            wire Wire(WireAsk) -> WireAnswer;
             /// A lamp, flasher and pilot: standard, fitted, proposed and the cures.
-            lamps Lamps(LampsAsk) -> LampSheet;
+            lamps Lamps(LampsAsk) -> LampAnswer;
             /// The charging tests: rested, idle, at speed; drain, charge and time to flat.
-            charging Charging(ChargingAsk) -> ChargingSheet;
+            charging Charging(ChargingAsk) -> ChargingAnswer;
             /// A circuit of the bike: what it does in a switch position, with a fault tried, and its drawing.
-            harness Harness(HarnessAsk) -> HarnessSheet;
+            harness Harness(HarnessAsk) -> HarnessAnswer;
             /// A search for a fault: the next check and why, suspects, evidence.
-            fault Fault(FaultAsk) -> FaultSheet;
+            fault Fault(FaultAsk) -> FaultAnswer;
             /// A cure.
-            cure Cure(CureAsk) -> CureSheet;
+            cure Cure(CureAsk) -> CureAnswer;
             /// A paint job in several coats: which is next, from when and until when.
-            process Process(ProcessAsk) -> ProcessSheet;
+            process Process(ProcessAsk) -> ProcessAnswer;
             /// Coating products to start from.
-            products Products(BareAsk) -> ProductsSheet;
+            products Products(BareAsk) -> ProductsAnswer;
             /// The walk-through and its summary.
-            inspection Inspection(InspectionAsk) -> InspectionSheet;
+            inspection Inspection(InspectionAsk) -> InspectionAnswer;
             /// What a proposal does to everything else.
-            ripple Ripple(RippleAsk) -> RippleSheet;
+            ripple Ripple(RippleAsk) -> RippleAnswer;
             /// A calendar file with alarms for cures, waits and parcels.
-            alarms Alarms(BareAsk) -> AlarmsSheet;
+            alarms Alarms(BareAsk) -> AlarmsAnswer;
             /// Everything known about the open bike.
-            bike Bike(BareAsk) -> BikeSheet;
+            bike Bike(BareAsk) -> BikeAnswer;
             /// Every value that a record has had.
-            history History(HistoryAsk) -> HistorySheet;
+            history History(HistoryAsk) -> HistoryAnswer;
             /// A photo with its bytes.
-            photo Photo(IdAsk) -> PhotoSheet;
+            photo Photo(IdAsk) -> PhotoAnswer;
             /// One formula with numbers given by hand.
             evaluate Evaluate(EvaluateAsk) -> Figures;
             /// Every formula with its symbols, ranges and source.
-            handbook Handbook(BareAsk) -> HandbookSheet;
+            handbook Handbook(BareAsk) -> HandbookAnswer;
             /// The open bike as a bundle.
-            bundle Bundle(BareAsk) -> BundleSheet;
+            bundle Bundle(BareAsk) -> BundleAnswer;
         }
     };
 }

@@ -128,7 +128,7 @@ highestHumidity?: number | null, };
 /**
  * The alarms, as a list and as a file.
  */
-export type AlarmsSheet = { 
+export type AlarmsAnswer = { 
 /**
  * A name for the file.
  */
@@ -354,42 +354,9 @@ daylight?: DayHours | null,
 quiet?: DayHours | null, };
 
 /**
- * A bike on the shelf.
- */
-export type BikeCard = { 
-/**
- * Its id.
- */
-id: string, 
-/**
- * What the owner calls it.
- */
-name: string, 
-/**
- * Make and model.
- */
-model?: string | null, 
-/**
- * Everything about it is invented.
- */
-invented: boolean, 
-/**
- * Put away.
- */
-away: boolean, 
-/**
- * When the last fact was written, milliseconds since 1970 (UTC).
- */
-lastChangeMs?: number | null, 
-/**
- * Facts.
- */
-changes: number, };
-
-/**
  * Everything known about the open bike.
  */
-export type BikeSheet = { 
+export type BikeAnswer = { 
 /**
  * Its id.
  */
@@ -446,6 +413,39 @@ benchTime: BenchTime,
  * Values that lost a concurrent edit and wait for a decision.
  */
 rivals: Array<Kept>, };
+
+/**
+ * A bike on the shelf.
+ */
+export type BikeCard = { 
+/**
+ * Its id.
+ */
+id: string, 
+/**
+ * What the owner calls it.
+ */
+name: string, 
+/**
+ * Make and model.
+ */
+model?: string | null, 
+/**
+ * Everything about it is invented.
+ */
+invented: boolean, 
+/**
+ * Put away.
+ */
+away: boolean, 
+/**
+ * When the last fact was written, milliseconds since 1970 (UTC).
+ */
+lastChangeMs?: number | null, 
+/**
+ * Facts.
+ */
+changes: number, };
 
 /**
  * What kept the next smaller wire from being enough.
@@ -634,6 +634,59 @@ camDegrees?: number | null,
  * Drum: both shoes lead (two cams); else one leads and one trails.
  */
 twinLeading?: boolean | null, };
+
+/**
+ * The brake page.
+ */
+export type BrakeAnswer = { 
+/**
+ * Which brake.
+ */
+end: End, 
+/**
+ * Disc or drum, where it is known.
+ */
+brake?: BrakeKind | null, 
+/**
+ * As made, where it is a disc and known well enough.
+ */
+standard?: BrakeLine | null, 
+/**
+ * As asked, where it is a disc.
+ */
+proposed?: BrakeLine | null, 
+/**
+ * The one against the other.
+ */
+change?: BrakeChange | null, 
+/**
+ * The drum, where it is one.
+ */
+drum?: DrumState | null, 
+/**
+ * Stopping.
+ */
+stopping: StoppingAnswer, 
+/**
+ * Fluid, where it is a disc.
+ */
+fluid?: FluidAdvice | null, 
+/**
+ * Bleeding, where it is a disc.
+ */
+bleeding?: Bleeding | null, 
+/**
+ * What to mind whatever the numbers say.
+ */
+cautions: Array<string>, 
+/**
+ * What is worth saying.
+ */
+findings: Array<Finding>, 
+/**
+ * How it was worked out.
+ */
+working: Working, };
 
 /**
  * What to work out. What is left out is taken from the fitted bike, or is as said.
@@ -876,59 +929,6 @@ newPistons: number,
 newPistonMm: number, };
 
 /**
- * The brake page.
- */
-export type BrakeSheet = { 
-/**
- * Which brake.
- */
-end: End, 
-/**
- * Disc or drum, where it is known.
- */
-brake?: BrakeKind | null, 
-/**
- * As made, where it is a disc and known well enough.
- */
-standard?: BrakeLine | null, 
-/**
- * As asked, where it is a disc.
- */
-proposed?: BrakeLine | null, 
-/**
- * The one against the other.
- */
-change?: BrakeChange | null, 
-/**
- * The drum, where it is one.
- */
-drum?: DrumState | null, 
-/**
- * Stopping.
- */
-stopping: StoppingSheet, 
-/**
- * Fluid, where it is a disc.
- */
-fluid?: FluidAdvice | null, 
-/**
- * Bleeding, where it is a disc.
- */
-bleeding?: Bleeding | null, 
-/**
- * What to mind whatever the numbers say.
- */
-cautions: Array<string>, 
-/**
- * What is worth saying.
- */
-findings: Array<Finding>, 
-/**
- * How it was worked out.
- */
-working: Working, };
-
-/**
  * Brings a bike back.
  */
 export type BringBikeBack = { 
@@ -949,7 +949,7 @@ id: string, };
 /**
  * The open bike as a bundle.
  */
-export type BundleSheet = { 
+export type BundleAnswer = { 
 /**
  * A name for the file.
  */
@@ -1161,42 +1161,9 @@ export type ChainSizeDimensions = {
 chainSize: string, };
 
 /**
- * What was measured. What is left out is taken from the fitted bike, or stays unknown.
- */
-export type ChainWearAsk = { 
-/**
- * Chain size.
- */
-chainSize?: ChainSize | null, 
-/**
- * Pitches measured over, pin to pin; left out: 20.
- */
-pitches?: number | null, 
-/**
- * Length over them, pulled taut, mm: the longest of several places.
- */
-measuredMm?: number | null, 
-/**
- * Slack at places round the whole chain, mm, wheel turned on a little each time.
- */
-slackMm: Array<number>, 
-/**
- * Least slack by the manual, mm.
- */
-chainSlackFromMm?: number | null, 
-/**
- * Most slack by the manual, mm.
- */
-chainSlackToMm?: number | null, 
-/**
- * Wear limit by the manual, per cent.
- */
-chainWearLimitPercent?: number | null, };
-
-/**
  * The page on chain wear.
  */
-export type ChainWearSheet = { 
+export type ChainWearAnswer = { 
 /**
  * Chain size as written on it.
  */
@@ -1259,6 +1226,39 @@ findings: Array<Finding>,
 working: Working, };
 
 /**
+ * What was measured. What is left out is taken from the fitted bike, or stays unknown.
+ */
+export type ChainWearAsk = { 
+/**
+ * Chain size.
+ */
+chainSize?: ChainSize | null, 
+/**
+ * Pitches measured over, pin to pin; left out: 20.
+ */
+pitches?: number | null, 
+/**
+ * Length over them, pulled taut, mm: the longest of several places.
+ */
+measuredMm?: number | null, 
+/**
+ * Slack at places round the whole chain, mm, wheel turned on a little each time.
+ */
+slackMm: Array<number>, 
+/**
+ * Least slack by the manual, mm.
+ */
+chainSlackFromMm?: number | null, 
+/**
+ * Most slack by the manual, mm.
+ */
+chainSlackToMm?: number | null, 
+/**
+ * Wear limit by the manual, per cent.
+ */
+chainWearLimitPercent?: number | null, };
+
+/**
  * Changes a job.
  */
 export type ChangeJob = { 
@@ -1272,47 +1272,9 @@ id: string,
 job: Job, };
 
 /**
- * What was measured. What is left out is unknown; the rested voltage is taken from the bike's readings when left out.
- */
-export type ChargingAsk = { 
-/**
- * Voltage of the battery after hours of rest, volts.
- */
-restedVolts?: number | null, 
-/**
- * Voltage at idle, volts.
- */
-idleVolts?: number | null, 
-/**
- * Voltage at 5,000 rpm, volts.
- */
-fastVolts?: number | null, 
-/**
- * Specific gravity of each cell.
- */
-gravities: Array<number>, 
-/**
- * Temperature of the acid, °C; left out: 25.
- */
-acidCelsius?: number | null, 
-/**
- * Current from the battery with the key off, milliamperes.
- */
-drainMilliamperes?: number | null, 
-/**
- * Current of the charger, amperes; left out: a tenth of the capacity.
- */
-chargerAmperes?: number | null, };
-
-/**
- * What the outcomes mean together.
- */
-export type ChargingPattern = "healthy" | "batteryOrDrain" | "notCharging" | "weakCharging" | "overcharging" | "notEnoughKnown";
-
-/**
  * The charging page.
  */
-export type ChargingSheet = { 
+export type ChargingAnswer = { 
 /**
  * System voltage, volts.
  */
@@ -1361,6 +1323,44 @@ findings: Array<Finding>,
  * How it was worked out.
  */
 working: Working, };
+
+/**
+ * What was measured. What is left out is unknown; the rested voltage is taken from the bike's readings when left out.
+ */
+export type ChargingAsk = { 
+/**
+ * Voltage of the battery after hours of rest, volts.
+ */
+restedVolts?: number | null, 
+/**
+ * Voltage at idle, volts.
+ */
+idleVolts?: number | null, 
+/**
+ * Voltage at 5,000 rpm, volts.
+ */
+fastVolts?: number | null, 
+/**
+ * Specific gravity of each cell.
+ */
+gravities: Array<number>, 
+/**
+ * Temperature of the acid, °C; left out: 25.
+ */
+acidCelsius?: number | null, 
+/**
+ * Current from the battery with the key off, milliamperes.
+ */
+drainMilliamperes?: number | null, 
+/**
+ * Current of the charger, amperes; left out: a tenth of the capacity.
+ */
+chargerAmperes?: number | null, };
+
+/**
+ * What the outcomes mean together.
+ */
+export type ChargingPattern = "healthy" | "batteryOrDrain" | "notCharging" | "weakCharging" | "overcharging" | "notEnoughKnown";
 
 /**
  * One of the tests.
@@ -1968,68 +1968,9 @@ atCelsius: number,
 activationKelvin: number, };
 
 /**
- * What to work out: a coat of the bike by its id, or a product to try.
- */
-export type CureAsk = { 
-/**
- * A coat of the bike.
- */
-coat?: string | null, 
-/**
- * A product to try, put on now.
- */
-product?: Product | null, 
-/**
- * Temperature to try from now on, °C; left out: the log and the usual temperatures of the place.
- */
-celsius?: number | null, 
-/**
- * Relative humidity to try, per cent.
- */
-humidity?: number | null, 
-/**
- * Temperature of the surface, for the dew point only, °C; left out: that of the air.
- */
-surfaceCelsius?: number | null, };
-
-/**
- * A point of the cure curve.
- */
-export type CurePoint = { 
-/**
- * When, milliseconds since 1970 (UTC).
- */
-atMs: number, 
-/**
- * Equivalent age there, hours at the reference temperature.
- */
-equivalentHours: number, 
-/**
- * Temperature there, °C.
- */
-celsius: number, };
-
-/**
- * How fast a cure runs against the reference temperature.
- */
-export type CureRate = { 
-/**
- * Temperature, °C.
- */
-celsius: number, 
-/**
- * Reference temperature, °C.
- */
-atCelsius: number, 
-/**
- * Activation temperature, kelvin.
- */
-activationKelvin: number, };
-
-/**
  * A cure.
  */
-export type CureSheet = { 
+export type CureAnswer = { 
 /**
  * Id of the coat, when it is one of the bike.
  */
@@ -2122,6 +2063,65 @@ findings: Array<Finding>,
  * How it was worked out.
  */
 working: Working, };
+
+/**
+ * What to work out: a coat of the bike by its id, or a product to try.
+ */
+export type CureAsk = { 
+/**
+ * A coat of the bike.
+ */
+coat?: string | null, 
+/**
+ * A product to try, put on now.
+ */
+product?: Product | null, 
+/**
+ * Temperature to try from now on, °C; left out: the log and the usual temperatures of the place.
+ */
+celsius?: number | null, 
+/**
+ * Relative humidity to try, per cent.
+ */
+humidity?: number | null, 
+/**
+ * Temperature of the surface, for the dew point only, °C; left out: that of the air.
+ */
+surfaceCelsius?: number | null, };
+
+/**
+ * A point of the cure curve.
+ */
+export type CurePoint = { 
+/**
+ * When, milliseconds since 1970 (UTC).
+ */
+atMs: number, 
+/**
+ * Equivalent age there, hours at the reference temperature.
+ */
+equivalentHours: number, 
+/**
+ * Temperature there, °C.
+ */
+celsius: number, };
+
+/**
+ * How fast a cure runs against the reference temperature.
+ */
+export type CureRate = { 
+/**
+ * Temperature, °C.
+ */
+celsius: number, 
+/**
+ * Reference temperature, °C.
+ */
+atCelsius: number, 
+/**
+ * Activation temperature, kelvin.
+ */
+activationKelvin: number, };
 
 /**
  * How far a coat is.
@@ -2853,6 +2853,55 @@ device: string,
 holds: boolean, };
 
 /**
+ * The fastener page.
+ */
+export type FastenerAnswer = { 
+/**
+ * Measured pitch, mm.
+ */
+pitchMm: number, 
+/**
+ * Measured turns in an inch.
+ */
+turnsPerInch: number, 
+/**
+ * The thread that the rest is worked out for.
+ */
+thread?: ThreadMatch | null, 
+/**
+ * Threads that fit, the nearest first.
+ */
+likely: Array<ThreadMatch>, 
+/**
+ * Threads that could be taken for it.
+ */
+neighbours: Array<ThreadMatch>, 
+/**
+ * What it bears, where the class is known.
+ */
+strength?: ScrewStrength | null, 
+/**
+ * Torque, where class and seat are known.
+ */
+torque?: TorqueBand | null, 
+/**
+ * How far it must go in, where that is asked.
+ */
+engagement?: EngagementAdvice | null, 
+/**
+ * What may replace it: the rule of its place, else all of them.
+ */
+substitutes: Array<SubstituteRule>, 
+/**
+ * What is worth saying.
+ */
+findings: Array<Finding>, 
+/**
+ * How it was worked out.
+ */
+working: Working, };
+
+/**
  * What to work out. Diameter and pitch are needed; the rest gives what it can.
  */
 export type FastenerAsk = { 
@@ -2916,55 +2965,6 @@ maker?: MakerTorque | null,
  * Where it sits, for what may replace it.
  */
 place?: ScrewPlace | null, };
-
-/**
- * The fastener page.
- */
-export type FastenerSheet = { 
-/**
- * Measured pitch, mm.
- */
-pitchMm: number, 
-/**
- * Measured turns in an inch.
- */
-turnsPerInch: number, 
-/**
- * The thread that the rest is worked out for.
- */
-thread?: ThreadMatch | null, 
-/**
- * Threads that fit, the nearest first.
- */
-likely: Array<ThreadMatch>, 
-/**
- * Threads that could be taken for it.
- */
-neighbours: Array<ThreadMatch>, 
-/**
- * What it bears, where the class is known.
- */
-strength?: ScrewStrength | null, 
-/**
- * Torque, where class and seat are known.
- */
-torque?: TorqueBand | null, 
-/**
- * How far it must go in, where that is asked.
- */
-engagement?: EngagementAdvice | null, 
-/**
- * What may replace it: the rule of its place, else all of them.
- */
-substitutes: Array<SubstituteRule>, 
-/**
- * What is worth saying.
- */
-findings: Array<Finding>, 
-/**
- * How it was worked out.
- */
-working: Working, };
 
 /**
  * One fault.
@@ -3032,6 +3032,27 @@ emfVolts: number,
 internalOhms: number, };
 
 /**
+ * The page of the search.
+ */
+export type FaultAnswer = { 
+/**
+ * What can be searched.
+ */
+offers: Array<TroubleOffer>, 
+/**
+ * The searches, newest first.
+ */
+searches: Array<SearchCard>, 
+/**
+ * Id of the one that is shown.
+ */
+search?: string | null, 
+/**
+ * Where it stands; none when no search is open.
+ */
+state?: SearchState | null, };
+
+/**
  * Which search; left out: the newest that is open.
  */
 export type FaultAsk = { 
@@ -3061,27 +3082,6 @@ fault: Fault,
  * In words.
  */
 text: string, };
-
-/**
- * The page of the search.
- */
-export type FaultSheet = { 
-/**
- * What can be searched.
- */
-offers: Array<TroubleOffer>, 
-/**
- * The searches, newest first.
- */
-searches: Array<SearchCard>, 
-/**
- * Id of the one that is shown.
- */
-search?: string | null, 
-/**
- * Where it stands; none when no search is open.
- */
-state?: SearchState | null, };
 
 /**
  * A field in words.
@@ -3121,6 +3121,47 @@ export type Figures = {
  * Results, the main one first. One that does not apply to what was given is left out.
  */
 figures: Array<Figure>, };
+
+/**
+ * The filling page.
+ */
+export type FillAnswer = { 
+/**
+ * Every filling of the bike.
+ */
+choices: Array<FillChoice>, 
+/**
+ * The one that is poured, when it is one of the bike.
+ */
+filling?: FillChoice | null, 
+/**
+ * Volume, mL, to the millilitre.
+ */
+volumeMl: number, 
+/**
+ * The pours, in order.
+ */
+pours: Array<Pour>, 
+/**
+ * In one line: “1 L + 100 mL”.
+ */
+sentence: string, 
+/**
+ * Pouring and level check, step by step.
+ */
+steps: Array<string>, 
+/**
+ * What can hurt.
+ */
+cautions: Array<string>, 
+/**
+ * What is worth saying.
+ */
+findings: Array<Finding>, 
+/**
+ * How it was worked out.
+ */
+working: Working, };
 
 /**
  * What to fill. What is left out is taken from the bike.
@@ -3168,47 +3209,6 @@ grade?: string | null, };
  * On what occasion a filling takes its volume: they differ, because some of the old oil stays behind.
  */
 export type FillKind = "drain" | "withFilter" | "afterStripDown";
-
-/**
- * The filling page.
- */
-export type FillSheet = { 
-/**
- * Every filling of the bike.
- */
-choices: Array<FillChoice>, 
-/**
- * The one that is poured, when it is one of the bike.
- */
-filling?: FillChoice | null, 
-/**
- * Volume, mL, to the millilitre.
- */
-volumeMl: number, 
-/**
- * The pours, in order.
- */
-pours: Array<Pour>, 
-/**
- * In one line: “1 L + 100 mL”.
- */
-sentence: string, 
-/**
- * Pouring and level check, step by step.
- */
-steps: Array<string>, 
-/**
- * What can hurt.
- */
-cautions: Array<string>, 
-/**
- * What is worth saying.
- */
-findings: Array<Finding>, 
-/**
- * How it was worked out.
- */
-working: Working, };
 
 /**
  * A filling with its id, the same id on both sides of the bike.
@@ -3616,6 +3616,51 @@ circumferenceMm: number,
 circumferenceMeasured: boolean, };
 
 /**
+ * The gearing page.
+ */
+export type GearingAnswer = { 
+/**
+ * As made, where it is known well enough.
+ */
+standard?: GearTrain | null, 
+/**
+ * As asked.
+ */
+proposed: GearTrain, 
+/**
+ * Change of engine speed at the same road speed against standard, in top gear, per cent; negative is slower.
+ */
+engineSpeedChangePercent?: number | null, 
+/**
+ * Road speed of the comparison, km/h.
+ */
+roadSpeedKmh: number, 
+/**
+ * Engine speed limit, revolutions a minute.
+ */
+revLimitRpm?: number | null, 
+/**
+ * The chain, where its size and centre distance are known.
+ */
+chain?: ChainFit | null, 
+/**
+ * The speedometer, where its drive is known.
+ */
+speedometer?: SpeedometerShift | null, 
+/**
+ * What a corrector must do, where the shift is known.
+ */
+corrector?: Corrector | null, 
+/**
+ * What is worth saying.
+ */
+findings: Array<Finding>, 
+/**
+ * How it was worked out.
+ */
+working: Working, };
+
+/**
  * What to work out. What is left out is taken from the fitted bike.
  */
 export type GearingAsk = { 
@@ -3670,51 +3715,6 @@ bestKmh?: number | null,
 bestFinalRatio?: number | null, };
 
 /**
- * The gearing page.
- */
-export type GearingSheet = { 
-/**
- * As made, where it is known well enough.
- */
-standard?: GearTrain | null, 
-/**
- * As asked.
- */
-proposed: GearTrain, 
-/**
- * Change of engine speed at the same road speed against standard, in top gear, per cent; negative is slower.
- */
-engineSpeedChangePercent?: number | null, 
-/**
- * Road speed of the comparison, km/h.
- */
-roadSpeedKmh: number, 
-/**
- * Engine speed limit, revolutions a minute.
- */
-revLimitRpm?: number | null, 
-/**
- * The chain, where its size and centre distance are known.
- */
-chain?: ChainFit | null, 
-/**
- * The speedometer, where its drive is known.
- */
-speedometer?: SpeedometerShift | null, 
-/**
- * What a corrector must do, where the shift is known.
- */
-corrector?: Corrector | null, 
-/**
- * What is worth saying.
- */
-findings: Array<Finding>, 
-/**
- * How it was worked out.
- */
-working: Working, };
-
-/**
  * Whether top gear suits the engine.
  */
 export type GearingVerdict = "suits" | "tooTall" | "tooShort";
@@ -3735,7 +3735,7 @@ celsius: number, };
 /**
  * Every formula.
  */
-export type HandbookSheet = { 
+export type HandbookAnswer = { 
 /**
  * Formulas, those of one area together.
  */
@@ -3767,26 +3767,9 @@ switches: Array<SwitchCard>,
 elements: Array<Element>, };
 
 /**
- * Which circuit, in which position.
- */
-export type HarnessAsk = { 
-/**
- * Id of the circuit; left out: the whole machine.
- */
-circuit?: string | null, 
-/**
- * Switch positions that are not the resting ones; left out: every switch rests.
- */
-setting: Setting, 
-/**
- * A fault to try.
- */
-fault?: Fault | null, };
-
-/**
  * The wiring page.
  */
-export type HarnessSheet = { 
+export type HarnessAnswer = { 
 /**
  * The circuits to choose from.
  */
@@ -3841,9 +3824,35 @@ findings: Array<Finding>,
 sources: Array<Source>, };
 
 /**
+ * Which circuit, in which position.
+ */
+export type HarnessAsk = { 
+/**
+ * Id of the circuit; left out: the whole machine.
+ */
+circuit?: string | null, 
+/**
+ * Switch positions that are not the resting ones; left out: every switch rests.
+ */
+setting: Setting, 
+/**
+ * A fault to try.
+ */
+fault?: Fault | null, };
+
+/**
  * What ends the speed.
  */
 export type HeldBy = "power" | "engineLimit";
+
+/**
+ * Every value that a record has had, newest first.
+ */
+export type HistoryAnswer = { 
+/**
+ * The facts.
+ */
+facts: Array<Fact>, };
 
 /**
  * Asks for every value that a record has had.
@@ -3857,15 +3866,6 @@ recordKind: string,
  * The record's id.
  */
 record: string, };
-
-/**
- * Every value that a record has had, newest first.
- */
-export type HistorySheet = { 
-/**
- * The facts.
- */
-facts: Array<Fact>, };
 
 /**
  * Something that must not be done yet.
@@ -4156,18 +4156,9 @@ range?: BoundCard | null,
 oneOf: Array<string>, };
 
 /**
- * Which pack.
- */
-export type InspectionAsk = { 
-/**
- * Id of the pack; left out: the bike's own, else the first.
- */
-pack?: string | null, };
-
-/**
  * The inspection page.
  */
-export type InspectionSheet = { 
+export type InspectionAnswer = { 
 /**
  * The pack.
  */
@@ -4192,6 +4183,15 @@ items: Array<ItemVerdict>,
  * The fold.
  */
 readiness: Readiness, };
+
+/**
+ * Which pack.
+ */
+export type InspectionAsk = { 
+/**
+ * Id of the pack; left out: the bike's own, else the first.
+ */
+pack?: string | null, };
 
 /**
  * One thing that is inspected.
@@ -4416,14 +4416,9 @@ air?: Air | null,
 tools?: Array<string> | null, };
 
 /**
- * Where a job has to be done.
- */
-export type JobPlace = "bench" | "daylight" | "sprayPlace";
-
-/**
  * One job at the bench.
  */
-export type JobSheet = { 
+export type JobAnswer = { 
 /**
  * Its id.
  */
@@ -4439,7 +4434,7 @@ row?: PlanRow | null,
 /**
  * Its running cures.
  */
-cures: Array<CureSheet>, 
+cures: Array<CureAnswer>, 
 /**
  * Tools to lay out before it begins.
  */
@@ -4448,6 +4443,11 @@ tools: Array<JobTool>,
  * Parts and supplies that it usually takes.
  */
 supplies: Array<string>, };
+
+/**
+ * Where a job has to be done.
+ */
+export type JobPlace = "bench" | "daylight" | "sprayPlace";
 
 /**
  * How far a job is.
@@ -4517,6 +4517,63 @@ id: string,
  * The tool, as the job names it.
  */
 tool: string, };
+
+/**
+ * The lamp page.
+ */
+export type LampAnswer = { 
+/**
+ * Id of the consumer.
+ */
+place: string, 
+/**
+ * Standard, fitted, proposed, as far as they are there.
+ */
+lamps: Array<LampColumn>, 
+/**
+ * Whether the lamp tried (or fitted) goes into the holder as made.
+ */
+fits: CapFit, 
+/**
+ * Why.
+ */
+fitsWhy: string, 
+/**
+ * For indicators: standard, fitted, proposed and both cures; empty for other lamps.
+ */
+flashing: Array<FlashColumn>, 
+/**
+ * The load resistor beside each lamp, where the lamp tried takes less.
+ */
+resistor?: LoadResistor | null, 
+/**
+ * Fewest flashes a minute that the rules allow.
+ */
+leastPerMinute: number, 
+/**
+ * Most flashes a minute that the rules allow.
+ */
+mostPerMinute: number, 
+/**
+ * Flashes a minute as counted.
+ */
+countedPerMinute?: number | null, 
+/**
+ * How to count.
+ */
+howToCount: string, 
+/**
+ * Types of filament lamps to choose from.
+ */
+types: Array<LampCard>, 
+/**
+ * What is worth saying.
+ */
+findings: Array<Finding>, 
+/**
+ * How it was worked out.
+ */
+working: Working, };
 
 /**
  * One lamp at work.
@@ -4627,63 +4684,6 @@ volts: number, };
  * What a lamp, horn or starter looks or sounds like. The limits are our own judgement.
  */
 export type LampLook = "off" | "glow" | "dim" | "full";
-
-/**
- * The lamp page.
- */
-export type LampSheet = { 
-/**
- * Id of the consumer.
- */
-place: string, 
-/**
- * Standard, fitted, proposed, as far as they are there.
- */
-lamps: Array<LampColumn>, 
-/**
- * Whether the lamp tried (or fitted) goes into the holder as made.
- */
-fits: CapFit, 
-/**
- * Why.
- */
-fitsWhy: string, 
-/**
- * For indicators: standard, fitted, proposed and both cures; empty for other lamps.
- */
-flashing: Array<FlashColumn>, 
-/**
- * The load resistor beside each lamp, where the lamp tried takes less.
- */
-resistor?: LoadResistor | null, 
-/**
- * Fewest flashes a minute that the rules allow.
- */
-leastPerMinute: number, 
-/**
- * Most flashes a minute that the rules allow.
- */
-mostPerMinute: number, 
-/**
- * Flashes a minute as counted.
- */
-countedPerMinute?: number | null, 
-/**
- * How to count.
- */
-howToCount: string, 
-/**
- * Types of filament lamps to choose from.
- */
-types: Array<LampCard>, 
-/**
- * What is worth saying.
- */
-findings: Array<Finding>, 
-/**
- * How it was worked out.
- */
-working: Working, };
 
 /**
  * Which of the lamps that are compared.
@@ -4870,6 +4870,39 @@ max?: number | null, };
 export type LineKind = "feed" | "trunk" | "toEarth" | "link" | "earth";
 
 /**
+ * The load page.
+ */
+export type LoadAnswer = { 
+/**
+ * Load in each riding state.
+ */
+loads: Array<StateLoad>, 
+/**
+ * Output curve, lowest speed first.
+ */
+output: Array<OutputPoint>, 
+/**
+ * Balance in each riding state, where the output is known.
+ */
+balances: Array<Balance>, 
+/**
+ * Engine speed of the comparison, revolutions a minute.
+ */
+engineRpm: number, 
+/**
+ * How long the battery lasts standing, where it is known.
+ */
+stationary: Array<Stationary>, 
+/**
+ * What is worth saying.
+ */
+findings: Array<Finding>, 
+/**
+ * How it was worked out.
+ */
+working: Working, };
+
+/**
  * What to work out. What is left out is taken from the fitted bike.
  */
 export type LoadAsk = { 
@@ -4932,39 +4965,6 @@ ratingWatts: number,
  * Where it may be mounted.
  */
 mounting: string, };
-
-/**
- * The load page.
- */
-export type LoadSheet = { 
-/**
- * Load in each riding state.
- */
-loads: Array<StateLoad>, 
-/**
- * Output curve, lowest speed first.
- */
-output: Array<OutputPoint>, 
-/**
- * Balance in each riding state, where the output is known.
- */
-balances: Array<Balance>, 
-/**
- * Engine speed of the comparison, revolutions a minute.
- */
-engineRpm: number, 
-/**
- * How long the battery lasts standing, where it is known.
- */
-stationary: Array<Stationary>, 
-/**
- * What is worth saying.
- */
-findings: Array<Finding>, 
-/**
- * How it was worked out.
- */
-working: Working, };
 
 /**
  * What a lognormal spread stays below.
@@ -5103,35 +5103,9 @@ thinnerPercent: number, } | { "kind": "cover",
 area: CoverAsk, };
 
 /**
- * What to mix.
- */
-export type MixAsk = { 
-/**
- * The mix.
- */
-mix: Mix, };
-
-/**
- * One part of a mix.
- */
-export type MixPart = { 
-/**
- * What it is.
- */
-name: string, 
-/**
- * Volume, mL, where it is known.
- */
-millilitres?: number | null, 
-/**
- * Weight, g, where it is known.
- */
-grams?: number | null, };
-
-/**
  * The mixing page.
  */
-export type MixSheet = { 
+export type MixAnswer = { 
 /**
  * The answer in one line.
  */
@@ -5160,6 +5134,32 @@ findings: Array<Finding>,
  * How it was worked out.
  */
 working: Working, };
+
+/**
+ * What to mix.
+ */
+export type MixAsk = { 
+/**
+ * The mix.
+ */
+mix: Mix, };
+
+/**
+ * One part of a mix.
+ */
+export type MixPart = { 
+/**
+ * What it is.
+ */
+name: string, 
+/**
+ * Volume, mL, where it is known.
+ */
+millilitres?: number | null, 
+/**
+ * Weight, g, where it is known.
+ */
+grams?: number | null, };
 
 /**
  * When and where something is asked. The core reads no clock; the host gives it.
@@ -5916,6 +5916,19 @@ caption?: string | null,
 takenMs: number, };
 
 /**
+ * A photo with its bytes.
+ */
+export type PhotoAnswer = { 
+/**
+ * The photo.
+ */
+photo: Photo, 
+/**
+ * The picture file, base64 in JSON.
+ */
+bytes: string, };
+
+/**
  * A photo with its id, without its bytes.
  */
 export type PhotoCard = { 
@@ -5927,19 +5940,6 @@ id: string,
  * The photo.
  */
 photo: Photo, };
-
-/**
- * A photo with its bytes.
- */
-export type PhotoSheet = { 
-/**
- * The photo.
- */
-photo: Photo, 
-/**
- * The picture file, base64 in JSON.
- */
-bytes: string, };
 
 /**
  * What is seen while one side is lit; of the two sides the worse.
@@ -6004,6 +6004,75 @@ dayCelsius?: number | null,
  * Usual relative humidity, per cent.
  */
 humidity?: number | null, };
+
+/**
+ * The plan page.
+ */
+export type PlanAnswer = { 
+/**
+ * Jobs in the order of their dates; done ones last.
+ */
+rows: Array<PlanRow>, 
+/**
+ * Bench time in the days shown.
+ */
+bench: Array<WorkSpan>, 
+/**
+ * First day shown begins here, milliseconds since 1970 (UTC).
+ */
+fromMs: number, 
+/**
+ * Last day shown ends here.
+ */
+toMs: number, 
+/**
+ * The days shown, each with the midnight at which it begins: for the scale of the picture.
+ */
+days: Array<DayMark>, 
+/**
+ * When everything is done and every wait is over, milliseconds since 1970 (UTC); none when it cannot be planned.
+ */
+readyMs?: number | null, 
+/**
+ * No order of the jobs can be ready before, milliseconds since 1970 (UTC); the ready date is this or later.
+ */
+boundMs?: number | null, 
+/**
+ * The ready date is proven to be the earliest there is.
+ */
+provenBest: boolean, 
+/**
+ * How sure that is; none where it was not asked for, or where no parcel and no hands-on time varies.
+ */
+odds?: Odds | null, 
+/**
+ * Parts to order, the most urgent first.
+ */
+orderFirst: Array<ToOrder>, 
+/**
+ * What may be worth supposing, each with what it comes to; empty where it was not asked for.
+ */
+offers: Array<Offer>, 
+/**
+ * What the supposition comes to, where one was asked for.
+ */
+whatIf?: Supposed | null, 
+/**
+ * What holds the date, in one sentence.
+ */
+heldBy: string, 
+/**
+ * Jobs not done.
+ */
+jobsLeft: number, 
+/**
+ * Hands-on minutes left.
+ */
+minutesLeft: number, 
+/**
+ * What is worth saying: circles, jobs without bench time.
+ */
+findings: Array<Finding>, };
 
 /**
  * What to plan. What is left out is as the bike says.
@@ -6083,75 +6152,6 @@ blockedBy: Array<string>,
  * Ids of the jobs that it must follow.
  */
 after: Array<string>, };
-
-/**
- * The plan page.
- */
-export type PlanSheet = { 
-/**
- * Jobs in the order of their dates; done ones last.
- */
-rows: Array<PlanRow>, 
-/**
- * Bench time in the days shown.
- */
-bench: Array<WorkSpan>, 
-/**
- * First day shown begins here, milliseconds since 1970 (UTC).
- */
-fromMs: number, 
-/**
- * Last day shown ends here.
- */
-toMs: number, 
-/**
- * The days shown, each with the midnight at which it begins: for the scale of the picture.
- */
-days: Array<DayMark>, 
-/**
- * When everything is done and every wait is over, milliseconds since 1970 (UTC); none when it cannot be planned.
- */
-readyMs?: number | null, 
-/**
- * No order of the jobs can be ready before, milliseconds since 1970 (UTC); the ready date is this or later.
- */
-boundMs?: number | null, 
-/**
- * The ready date is proven to be the earliest there is.
- */
-provenBest: boolean, 
-/**
- * How sure that is; none where it was not asked for, or where no parcel and no hands-on time varies.
- */
-odds?: Odds | null, 
-/**
- * Parts to order, the most urgent first.
- */
-orderFirst: Array<ToOrder>, 
-/**
- * What may be worth supposing, each with what it comes to; empty where it was not asked for.
- */
-offers: Array<Offer>, 
-/**
- * What the supposition comes to, where one was asked for.
- */
-whatIf?: Supposed | null, 
-/**
- * What holds the date, in one sentence.
- */
-heldBy: string, 
-/**
- * Jobs not done.
- */
-jobsLeft: number, 
-/**
- * Hands-on minutes left.
- */
-minutesLeft: number, 
-/**
- * What is worth saying: circles, jobs without bench time.
- */
-findings: Array<Finding>, };
 
 /**
  * A cup filled so many times.
@@ -6306,22 +6306,9 @@ surfaces: Array<Surface>,
 putOn?: PutOn | null, };
 
 /**
- * A process of the bike by its id, or a plan to try.
- */
-export type ProcessAsk = { 
-/**
- * A process of the bike.
- */
-process?: string | null, 
-/**
- * A plan to try, begun now.
- */
-plan?: Process | null, };
-
-/**
  * A process.
  */
-export type ProcessSheet = { 
+export type ProcessAnswer = { 
 /**
  * Its id, when it is one of the bike.
  */
@@ -6341,7 +6328,7 @@ sentence: string,
 /**
  * Each step with its window.
  */
-steps: Array<StepSheet>, 
+steps: Array<StepAnswer>, 
 /**
  * When all of it is fully cured, each step laid as early as it may; none when that cannot be known.
  */
@@ -6375,6 +6362,19 @@ squareMetres?: number | null,
  * Paint that it takes.
  */
 paint: Array<PaintNeed>, };
+
+/**
+ * A process of the bike by its id, or a plan to try.
+ */
+export type ProcessAsk = { 
+/**
+ * A process of the bike.
+ */
+process?: string | null, 
+/**
+ * A plan to try, begun now.
+ */
+plan?: Process | null, };
 
 /**
  * How far a process is.
@@ -6515,7 +6515,7 @@ export type ProductKind = "paint" | "primer" | "clear" | "rustConverter" | "tank
 /**
  * Coating products to start from.
  */
-export type ProductsSheet = { 
+export type ProductsAnswer = { 
 /**
  * Typical products; read your can.
  */
@@ -6818,7 +6818,7 @@ waitSource?: Source | null, };
 /**
  * Jobs that can be added as they are.
  */
-export type ReadyMadeSheet = { 
+export type ReadyMadeAnswer = { 
 /**
  * The jobs.
  */
@@ -7133,18 +7133,9 @@ girthMm: number,
 count: number, };
 
 /**
- * What to try: several proposals together.
- */
-export type RippleAsk = { 
-/**
- * The proposals.
- */
-proposals: Array<Proposal>, };
-
-/**
  * What the proposal does to everything else.
  */
-export type RippleSheet = { 
+export type RippleAnswer = { 
 /**
  * What is proposed, in one sentence.
  */
@@ -7165,6 +7156,15 @@ items: Array<ItemShift>,
  * Parts and jobs that follow, one sentence each.
  */
 follows: Array<string>, };
+
+/**
+ * What to try: several proposals together.
+ */
+export type RippleAsk = { 
+/**
+ * The proposals.
+ */
+proposals: Array<Proposal>, };
 
 /**
  * What holds a machine back at a speed.
@@ -7378,6 +7378,15 @@ sources: Array<Source>, };
 export type SearchStop = "goesOn" | "settled" | "tryInOrder";
 
 /**
+ * A damaged database that was set aside.
+ */
+export type SetAsideAnswer = { 
+/**
+ * The database, and its write-ahead log where it had one.
+ */
+files: Array<SetAsideFile>, };
+
+/**
  * A file that was set aside.
  */
 export type SetAsideFile = { 
@@ -7389,15 +7398,6 @@ fileName: string,
  * The bytes of the file, base64 in JSON.
  */
 bytes: string, };
-
-/**
- * A damaged database that was set aside.
- */
-export type SetAsideSheet = { 
-/**
- * The database, and its write-ahead log where it had one.
- */
-files: Array<SetAsideFile>, };
 
 /**
  * Sets the weekly bench time.
@@ -7458,7 +7458,7 @@ probability: number, };
 /**
  * The bikes on this device, and how the data is kept.
  */
-export type ShelfSheet = { 
+export type ShelfAnswer = { 
 /**
  * The bikes.
  */
@@ -7723,34 +7723,9 @@ spot: WorkSpot,
 hoursAfter?: number | null, };
 
 /**
- * What is wanted, and what can be had.
- */
-export type SprocketChoiceAsk = { 
-/**
- * What is wanted; left out: nothing in particular.
- */
-goal?: SprocketGoal | null, 
-/**
- * Gearbox sprockets that can be had; empty: any.
- */
-frontSizes: Array<number>, 
-/**
- * Wheel sprockets that can be had; empty: any.
- */
-rearSizes: Array<number>, 
-/**
- * Road speed of the comparison, km/h; left out: 80.
- */
-roadSpeedKmh?: number | null, 
-/**
- * Pairs shown, the best ones; left out: 120.
- */
-most?: number | null, };
-
-/**
  * The page on choosing sprockets.
  */
-export type SprocketChoiceSheet = { 
+export type SprocketChoiceAnswer = { 
 /**
  * Teeth in front as fitted.
  */
@@ -7803,6 +7778,31 @@ findings: Array<Finding>,
  * How the best pair was worked out.
  */
 working: Working, };
+
+/**
+ * What is wanted, and what can be had.
+ */
+export type SprocketChoiceAsk = { 
+/**
+ * What is wanted; left out: nothing in particular.
+ */
+goal?: SprocketGoal | null, 
+/**
+ * Gearbox sprockets that can be had; empty: any.
+ */
+frontSizes: Array<number>, 
+/**
+ * Wheel sprockets that can be had; empty: any.
+ */
+rearSizes: Array<number>, 
+/**
+ * Road speed of the comparison, km/h; left out: 80.
+ */
+roadSpeedKmh?: number | null, 
+/**
+ * Pairs shown, the best ones; left out: 120.
+ */
+most?: number | null, };
 
 /**
  * What is wanted.
@@ -8041,7 +8041,7 @@ clockMinutes?: number | null, };
 /**
  * A step with its window.
  */
-export type StepSheet = { 
+export type StepAnswer = { 
 /**
  * What it is called.
  */
@@ -8080,6 +8080,51 @@ reason?: string | null,
  * It is the next.
  */
 next: boolean, };
+
+/**
+ * Stopping with the brake that is looked at.
+ */
+export type StoppingAnswer = { 
+/**
+ * Speed before braking, km/h.
+ */
+roadSpeedKmh: number, 
+/**
+ * Reaction, s.
+ */
+reactionSeconds: number, 
+/**
+ * Way in the reaction, m.
+ */
+reactionMetres: number, 
+/**
+ * Deceleration at the worst, m/s², no more than the road allows.
+ */
+decelerationLeast?: number | null, 
+/**
+ * Deceleration at best, m/s², no more than the road allows.
+ */
+decelerationMost?: number | null, 
+/**
+ * Shortest stop, m.
+ */
+metresLeast?: number | null, 
+/**
+ * Longest stop, m.
+ */
+metresMost?: number | null, 
+/**
+ * Deceleration that a measured stop means, m/s².
+ */
+measuredDeceleration?: number | null, 
+/**
+ * The same in per cent of the weight.
+ */
+measuredPercent?: number | null, 
+/**
+ * Lines to set it against; the first is that of type approval.
+ */
+lines: Array<StoppingLine>, };
 
 /**
  * Deceleration from a measured stopping distance.
@@ -8135,51 +8180,6 @@ metres: number,
  * Where it is written.
  */
 source: Source, };
-
-/**
- * Stopping with the brake that is looked at.
- */
-export type StoppingSheet = { 
-/**
- * Speed before braking, km/h.
- */
-roadSpeedKmh: number, 
-/**
- * Reaction, s.
- */
-reactionSeconds: number, 
-/**
- * Way in the reaction, m.
- */
-reactionMetres: number, 
-/**
- * Deceleration at the worst, m/s², no more than the road allows.
- */
-decelerationLeast?: number | null, 
-/**
- * Deceleration at best, m/s², no more than the road allows.
- */
-decelerationMost?: number | null, 
-/**
- * Shortest stop, m.
- */
-metresLeast?: number | null, 
-/**
- * Longest stop, m.
- */
-metresMost?: number | null, 
-/**
- * Deceleration that a measured stop means, m/s².
- */
-measuredDeceleration?: number | null, 
-/**
- * The same in per cent of the weight.
- */
-measuredPercent?: number | null, 
-/**
- * Lines to set it against; the first is that of type approval.
- */
-lines: Array<StoppingLine>, };
 
 /**
  * Stress area and diameters of a thread.
@@ -8407,7 +8407,7 @@ export type SymptomKind = "weaker" | "stronger" | "fuseBlows" | "chatters" | "no
 /**
  * Units, accepted ranges, and what records are called.
  */
-export type TablesSheet = { 
+export type TablesAnswer = { 
 /**
  * Units.
  */
@@ -8629,107 +8629,9 @@ fits: boolean,
 hint?: string | null, };
 
 /**
- * What to work out. What is left out is taken from the fitted bike, or is as said.
- */
-export type ThrustAsk = { 
-/**
- * Teeth of the gearbox sprocket.
- */
-frontTeeth?: number | null, 
-/**
- * Teeth of the wheel sprocket.
- */
-rearTeeth?: number | null, 
-/**
- * Points of the power curve; empty: the bike's, else its peaks.
- */
-powerCurve: Array<PowerPoint>, 
-/**
- * Peak power tried instead of the bike's, kW; a peak that is tried takes the place of the bike's points.
- */
-peakPowerKw?: number | null, 
-/**
- * Engine speed of peak power, revolutions a minute.
- */
-peakPowerRpm?: number | null, 
-/**
- * Peak torque tried instead of the bike's, N m.
- */
-peakTorqueNm?: number | null, 
-/**
- * Engine speed of peak torque, revolutions a minute.
- */
-peakTorqueRpm?: number | null, 
-/**
- * The power was measured at the wheel; left out: at the crankshaft.
- */
-powerAtWheel?: boolean | null, 
-/**
- * Share of the power that reaches the wheel; left out: the bike's, else 0.9.
- */
-driveEfficiency?: number | null, 
-/**
- * Rider, luggage and fluids, kg; left out: 90.
- */
-loadKg?: number | null, 
-/**
- * Drag area, m²; left out: the bike's, else 0.6.
- */
-dragAreaM2?: number | null, 
-/**
- * Rolling coefficient; left out: 0.02, unless the tyre pressure is given.
- */
-rollingCoefficient?: number | null, 
-/**
- * Tyre pressure, bar: rolling then goes by pressure and speed.
- */
-tyreBar?: number | null, 
-/**
- * Grade, per cent; left out: level.
- */
-gradePercent?: number | null, 
-/**
- * Head wind, km/h; left out: none.
- */
-headWindKmh?: number | null, 
-/**
- * Height above the sea, m; left out: 0.
- */
-altitudeMetres?: number | null, 
-/**
- * Temperature of the air, °C; left out: that of the standard day at that height.
- */
-celsius?: number | null, 
-/**
- * Speeds to cruise at, km/h; empty: 50, 70, 90 and 110.
- */
-cruiseKmh: Array<number>, };
-
-/**
- * Thrust at the tyre.
- */
-export type ThrustAtTyre = { 
-/**
- * Torque at the crankshaft, newton metres.
- */
-crankNm: number, 
-/**
- * Overall ratio.
- */
-overallRatio: number, 
-/**
- * Share of the power that reaches the wheel.
- */
-driveEfficiency: number, 
-/**
- * Radius of the wheel, millimetres.
- */
-wheelRadiusMm: number, };
-
-/**
  * The page on thrust and top speed.
  */
-export type ThrustSheet = { 
+export type ThrustAnswer = { 
 /**
  * Teeth of the gearbox sprocket.
  */
@@ -8830,6 +8732,104 @@ findings: Array<Finding>,
  * How it was worked out.
  */
 working: Working, };
+
+/**
+ * What to work out. What is left out is taken from the fitted bike, or is as said.
+ */
+export type ThrustAsk = { 
+/**
+ * Teeth of the gearbox sprocket.
+ */
+frontTeeth?: number | null, 
+/**
+ * Teeth of the wheel sprocket.
+ */
+rearTeeth?: number | null, 
+/**
+ * Points of the power curve; empty: the bike's, else its peaks.
+ */
+powerCurve: Array<PowerPoint>, 
+/**
+ * Peak power tried instead of the bike's, kW; a peak that is tried takes the place of the bike's points.
+ */
+peakPowerKw?: number | null, 
+/**
+ * Engine speed of peak power, revolutions a minute.
+ */
+peakPowerRpm?: number | null, 
+/**
+ * Peak torque tried instead of the bike's, N m.
+ */
+peakTorqueNm?: number | null, 
+/**
+ * Engine speed of peak torque, revolutions a minute.
+ */
+peakTorqueRpm?: number | null, 
+/**
+ * The power was measured at the wheel; left out: at the crankshaft.
+ */
+powerAtWheel?: boolean | null, 
+/**
+ * Share of the power that reaches the wheel; left out: the bike's, else 0.9.
+ */
+driveEfficiency?: number | null, 
+/**
+ * Rider, luggage and fluids, kg; left out: 90.
+ */
+loadKg?: number | null, 
+/**
+ * Drag area, m²; left out: the bike's, else 0.6.
+ */
+dragAreaM2?: number | null, 
+/**
+ * Rolling coefficient; left out: 0.02, unless the tyre pressure is given.
+ */
+rollingCoefficient?: number | null, 
+/**
+ * Tyre pressure, bar: rolling then goes by pressure and speed.
+ */
+tyreBar?: number | null, 
+/**
+ * Grade, per cent; left out: level.
+ */
+gradePercent?: number | null, 
+/**
+ * Head wind, km/h; left out: none.
+ */
+headWindKmh?: number | null, 
+/**
+ * Height above the sea, m; left out: 0.
+ */
+altitudeMetres?: number | null, 
+/**
+ * Temperature of the air, °C; left out: that of the standard day at that height.
+ */
+celsius?: number | null, 
+/**
+ * Speeds to cruise at, km/h; empty: 50, 70, 90 and 110.
+ */
+cruiseKmh: Array<number>, };
+
+/**
+ * Thrust at the tyre.
+ */
+export type ThrustAtTyre = { 
+/**
+ * Torque at the crankshaft, newton metres.
+ */
+crankNm: number, 
+/**
+ * Overall ratio.
+ */
+overallRatio: number, 
+/**
+ * Share of the power that reaches the wheel.
+ */
+driveEfficiency: number, 
+/**
+ * Radius of the wheel, millimetres.
+ */
+wheelRadiusMm: number, };
 
 /**
  * Ticks steps of a job off.
@@ -8967,22 +8967,9 @@ now: boolean,
 why: string, };
 
 /**
- * What to answer for.
- */
-export type TodayAsk = { 
-/**
- * Minutes at hand; left out: 60.
- */
-minutesAtHand?: number | null, 
-/**
- * When the app was last open, milliseconds since 1970 (UTC); left out: nothing is said of what came about since.
- */
-lastSeenMs?: number | null, };
-
-/**
  * The page that the app opens with.
  */
-export type TodaySheet = { 
+export type TodayAnswer = { 
 /**
  * Name of the bike.
  */
@@ -9002,11 +8989,11 @@ next: Array<NextJob>,
 /**
  * Running cures, the next to end first.
  */
-cures: Array<CureSheet>, 
+cures: Array<CureAnswer>, 
 /**
  * Paint jobs in several coats that run.
  */
-processes: Array<ProcessSheet>, 
+processes: Array<ProcessAnswer>, 
 /**
  * What came about by itself since the app was last open, earliest first.
  */
@@ -9027,6 +9014,19 @@ jobsDone: number,
  * All jobs.
  */
 jobs: number, };
+
+/**
+ * What to answer for.
+ */
+export type TodayAsk = { 
+/**
+ * Minutes at hand; left out: 60.
+ */
+minutesAtHand?: number | null, 
+/**
+ * When the app was last open, milliseconds since 1970 (UTC); left out: nothing is said of what came about since.
+ */
+lastSeenMs?: number | null, };
 
 /**
  * The highest speed of a gear.
@@ -9289,6 +9289,59 @@ advice: string,
 sources: Array<Source>, };
 
 /**
+ * The tyre page.
+ */
+export type TyreAnswer = { 
+/**
+ * Which wheel.
+ */
+end: End, 
+/**
+ * The tyre as made, where it is known.
+ */
+standard?: TyreReading | null, 
+/**
+ * The tyre that is on it, where it is known.
+ */
+fitted?: TyreReading | null, 
+/**
+ * The tyre as asked, where it is known.
+ */
+proposed?: TyreReading | null, 
+/**
+ * As asked against as made.
+ */
+change?: TyreChange | null, 
+/**
+ * As asked against what is on it.
+ */
+changeFromFitted?: TyreChange | null, 
+/**
+ * Load, speed, rim and tube.
+ */
+checks: Array<TyreCheck>, 
+/**
+ * Top speed that the speed symbol was held against, km/h.
+ */
+topSpeedKmh?: number | null, 
+/**
+ * How old it is, where its date code is known.
+ */
+age?: TyreAge | null, 
+/**
+ * What to mind whatever the numbers say.
+ */
+cautions: Array<string>, 
+/**
+ * What is worth saying.
+ */
+findings: Array<Finding>, 
+/**
+ * How it was worked out.
+ */
+working: Working, };
+
+/**
  * What to work out. What is left out is taken from the fitted bike, or is as said.
  */
 export type TyreAsk = { 
@@ -9538,59 +9591,6 @@ equivalents: Array<TyreEquivalent>,
 dispute?: string | null, };
 
 /**
- * The tyre page.
- */
-export type TyreSheet = { 
-/**
- * Which wheel.
- */
-end: End, 
-/**
- * The tyre as made, where it is known.
- */
-standard?: TyreReading | null, 
-/**
- * The tyre that is on it, where it is known.
- */
-fitted?: TyreReading | null, 
-/**
- * The tyre as asked, where it is known.
- */
-proposed?: TyreReading | null, 
-/**
- * As asked against as made.
- */
-change?: TyreChange | null, 
-/**
- * As asked against what is on it.
- */
-changeFromFitted?: TyreChange | null, 
-/**
- * Load, speed, rim and tube.
- */
-checks: Array<TyreCheck>, 
-/**
- * Top speed that the speed symbol was held against, km/h.
- */
-topSpeedKmh?: number | null, 
-/**
- * How old it is, where its date code is known.
- */
-age?: TyreAge | null, 
-/**
- * What to mind whatever the numbers say.
- */
-cautions: Array<string>, 
-/**
- * What is worth saying.
- */
-findings: Array<Finding>, 
-/**
- * How it was worked out.
- */
-working: Working, };
-
-/**
  * One week in which the tyre may have been made.
  */
 export type TyreWeek = { 
@@ -9822,6 +9822,43 @@ rimWidthInch?: number | null,
 spoked?: boolean | null, };
 
 /**
+ * The page of wire and fuse.
+ */
+export type WireAnswer = { 
+/**
+ * The load, amperes.
+ */
+amperes: number, 
+/**
+ * Greatest drop accepted, volts.
+ */
+allowedVolts: number, 
+/**
+ * List of currents that was used.
+ */
+list: CurrentList, 
+/**
+ * The smallest wire and fuse that satisfy everything; none when no wire of the list does.
+ */
+suggested?: WireChoice | null, 
+/**
+ * What kept the next smaller wire from being enough.
+ */
+binding: Binding, 
+/**
+ * The section that was asked about.
+ */
+asked?: WireChoice | null, 
+/**
+ * What is worth saying.
+ */
+findings: Array<Finding>, 
+/**
+ * How it was worked out.
+ */
+working: Working, };
+
+/**
  * What to size a wire and its fuse for. Only the current (or the watts) is needed.
  */
 export type WireAsk = { 
@@ -9924,43 +9961,6 @@ export type WireGauge = {
  * Gauge, a whole number; 0 to -3 for 1/0 to 4/0.
  */
 gauge: number, };
-
-/**
- * The page of wire and fuse.
- */
-export type WireSheet = { 
-/**
- * The load, amperes.
- */
-amperes: number, 
-/**
- * Greatest drop accepted, volts.
- */
-allowedVolts: number, 
-/**
- * List of currents that was used.
- */
-list: CurrentList, 
-/**
- * The smallest wire and fuse that satisfy everything; none when no wire of the list does.
- */
-suggested?: WireChoice | null, 
-/**
- * What kept the next smaller wire from being enough.
- */
-binding: Binding, 
-/**
- * The section that was asked about.
- */
-asked?: WireChoice | null, 
-/**
- * What is worth saying.
- */
-findings: Array<Finding>, 
-/**
- * How it was worked out.
- */
-working: Working, };
 
 /**
  * Kinds of work that other jobs have to heed, whatever the job is called.
@@ -10118,40 +10118,40 @@ offsetMinutes: number, };
 
 /** Each query with its answer. */
 export interface QueryMap {
-  shelf: ShelfSheet;
-  setAside: SetAsideSheet;
-  tables: TablesSheet;
-  today: TodaySheet;
-  plan: PlanSheet;
-  job: JobSheet;
-  readyMade: ReadyMadeSheet;
-  gearing: GearingSheet;
-  sprocketChoice: SprocketChoiceSheet;
-  chainWear: ChainWearSheet;
-  thrust: ThrustSheet;
-  load: LoadSheet;
-  brakes: BrakeSheet;
-  tyres: TyreSheet;
-  fasteners: FastenerSheet;
-  filling: FillSheet;
-  mixing: MixSheet;
-  wire: WireSheet;
-  lamps: LampSheet;
-  charging: ChargingSheet;
-  harness: HarnessSheet;
-  fault: FaultSheet;
-  cure: CureSheet;
-  process: ProcessSheet;
-  products: ProductsSheet;
-  inspection: InspectionSheet;
-  ripple: RippleSheet;
-  alarms: AlarmsSheet;
-  bike: BikeSheet;
-  history: HistorySheet;
-  photo: PhotoSheet;
+  shelf: ShelfAnswer;
+  setAside: SetAsideAnswer;
+  tables: TablesAnswer;
+  today: TodayAnswer;
+  plan: PlanAnswer;
+  job: JobAnswer;
+  readyMade: ReadyMadeAnswer;
+  gearing: GearingAnswer;
+  sprocketChoice: SprocketChoiceAnswer;
+  chainWear: ChainWearAnswer;
+  thrust: ThrustAnswer;
+  load: LoadAnswer;
+  brakes: BrakeAnswer;
+  tyres: TyreAnswer;
+  fasteners: FastenerAnswer;
+  filling: FillAnswer;
+  mixing: MixAnswer;
+  wire: WireAnswer;
+  lamps: LampAnswer;
+  charging: ChargingAnswer;
+  harness: HarnessAnswer;
+  fault: FaultAnswer;
+  cure: CureAnswer;
+  process: ProcessAnswer;
+  products: ProductsAnswer;
+  inspection: InspectionAnswer;
+  ripple: RippleAnswer;
+  alarms: AlarmsAnswer;
+  bike: BikeAnswer;
+  history: HistoryAnswer;
+  photo: PhotoAnswer;
   evaluate: Figures;
-  handbook: HandbookSheet;
-  bundle: BundleSheet;
+  handbook: HandbookAnswer;
+  bundle: BundleAnswer;
 }
 
 /** The names of the commands. */

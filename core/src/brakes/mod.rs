@@ -22,4 +22,4 @@ pub use judge::{
     BrakeChange, BrakeFluidBoiling, BrakeLine, DrumState, Effort, FluidCard, Meeting, brake_line, compare,
     derive_brakes, drum_state, effort_change, fluid_source, judge_ratio, ratio_source, travel_change,
 };
-pub use page::{BrakeAsk, BrakeSheet, FluidAdvice, StoppingSheet, brake_sheet};
+pub use page::{BrakeAnswer, BrakeAsk, FluidAdvice, StoppingAnswer, brake_answer};

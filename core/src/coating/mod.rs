@@ -15,8 +15,8 @@ pub use formulas::{
 };
 pub use judge::{Hold, OnHold, PaintNeed, holds_of, paint_needs};
 pub use page::{
-    CureAsk, CurePoint, CureSheet, ProcessAsk, ProcessSheet, ProcessState, StepSheet, against_it, cure_sheet,
-    process_sheet, running_cures, running_processes,
+    CureAnswer, CureAsk, CurePoint, ProcessAnswer, ProcessAsk, ProcessState, StepAnswer, against_it, cure_answer,
+    process_answer, running_cures, running_processes,
 };
 
 pub use plans::process_plans;

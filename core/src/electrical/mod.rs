@@ -23,6 +23,6 @@ pub use judge::{
     derive_electrical,
 };
 pub use page::{
-    Binding, ChargingAsk, ChargingSheet, LoadAsk, LoadSheet, WireAsk, WireChoice, WireSheet, charging_sheet,
-    load_sheet, wire_sheet,
+    Binding, ChargingAnswer, ChargingAsk, LoadAnswer, LoadAsk, WireAnswer, WireAsk, WireChoice, charging_answer,
+    load_answer, wire_answer,
 };

@@ -13,7 +13,7 @@ use crate::time::Moment;
 
 /// The alarms, as a list and as a file.
 #[wire]
-pub struct AlarmsSheet {
+pub struct AlarmsAnswer {
     /// A name for the file.
     pub file_name: String,
     /// The file: iCalendar text.
@@ -26,10 +26,10 @@ pub struct AlarmsSheet {
 const LINE_OCTETS: usize = 75;
 
 /// The alarms for everything that is still to come by the rows of a plan. Drying to the touch is no reason to ring.
-pub fn alarms_sheet(bike: &Bike, moment: &Moment, rows: &[PlanRow]) -> AlarmsSheet {
+pub fn alarms_answer(bike: &Bike, moment: &Moment, rows: &[PlanRow]) -> AlarmsAnswer {
     let ahead = |due: &Due| due.at_ms > moment.now_ms && due.due != DueKind::TouchDry;
     let alarms: Vec<Due> = dues(bike, rows, moment).into_iter().filter(ahead).collect();
-    AlarmsSheet {
+    AlarmsAnswer {
         file_name: "layshaft-alarms.ics".to_owned(),
         text: calendar(&bike.id, &alarms, moment.now_ms),
         alarms,
@@ -184,12 +184,12 @@ mod tests {
         let product = typical_product("tank-liner").unwrap();
         let applied_ms = tuesday_noon().now_ms - 20 * 3_600_000;
         bike.coats.insert("tank".to_owned(), Coat { title: "Tank".to_owned(), product, applied_ms, ..Coat::default() });
-        let sheet = alarms_sheet(&bike, &tuesday_noon(), &schedule(&bike, &tuesday_noon()).rows);
-        assert_eq!(sheet, alarms_sheet(&bike, &tuesday_noon(), &schedule(&bike, &tuesday_noon()).rows));
+        let sheet = alarms_answer(&bike, &tuesday_noon(), &schedule(&bike, &tuesday_noon()).rows);
+        assert_eq!(sheet, alarms_answer(&bike, &tuesday_noon(), &schedule(&bike, &tuesday_noon()).rows));
         let kinds: Vec<DueKind> = sheet.alarms.iter().map(|alarm| alarm.due).collect();
         assert_eq!(kinds, [DueKind::Handle, DueKind::Cured]);
         assert_eq!(sheet.text.matches("BEGIN:VALARM").count(), 2);
-        let empty = alarms_sheet(&Bike::default(), &tuesday_noon(), &schedule(&Bike::default(), &tuesday_noon()).rows);
+        let empty = alarms_answer(&Bike::default(), &tuesday_noon(), &schedule(&Bike::default(), &tuesday_noon()).rows);
         assert!(empty.alarms.is_empty() && empty.text.ends_with("END:VCALENDAR\r\n"));
     }
 

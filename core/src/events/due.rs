@@ -5,7 +5,7 @@
 use layshaft_wire::wire;
 
 use crate::changes::Record;
-use crate::coating::{CureAsk, CureSheet, cure_sheet};
+use crate::coating::{CureAnswer, CureAsk, cure_answer};
 use crate::plan::PlanRow;
 use crate::record::{Bike, Coat, CureState, Job, JobState, Part, PartState};
 use crate::time::Moment;
@@ -64,7 +64,7 @@ pub fn since(bike: &Bike, rows: &[PlanRow], seen_ms: i64, moment: &Moment) -> Ve
 }
 
 fn of_coats(bike: &Bike, moment: &Moment) -> Vec<Due> {
-    let sheet = |id: &String| cure_sheet(bike, &CureAsk { coat: Some(id.clone()), ..CureAsk::default() }, moment).ok();
+    let sheet = |id: &String| cure_answer(bike, &CureAsk { coat: Some(id.clone()), ..CureAsk::default() }, moment).ok();
     let coats = bike.coats.iter().filter_map(|(id, coat)| Some((id, coat, sheet(id)?)));
     coats
         .flat_map(|(id, coat, sheet)| {
@@ -90,7 +90,7 @@ fn is_topmost(bike: &Bike, process: Option<&str>, step: Option<u32>) -> bool {
     process.zip(step).is_some_and(|(process, step)| !process.paint_follows(step))
 }
 
-fn milestones(sheet: &CureSheet, topmost: bool) -> Vec<(i64, DueKind, &'static str)> {
+fn milestones(sheet: &CureAnswer, topmost: bool) -> Vec<(i64, DueKind, &'static str)> {
     let due = |state| match state {
         CureState::Wet => None,
         CureState::TouchDry => Some((DueKind::TouchDry, "dry to the touch")),

@@ -3,5 +3,5 @@
 mod alarms;
 mod due;
 
-pub use alarms::{AlarmsSheet, alarms_sheet, calendar};
+pub use alarms::{AlarmsAnswer, alarms_answer, calendar};
 pub use due::{Due, DueKind, dues, since};

@@ -13,6 +13,6 @@ pub use formulas::{
     tightening_torque,
 };
 pub use page::{
-    EngagementAdvice, FastenerAsk, FastenerSheet, Lubrication, MakerTorque, ScrewStrength, TorqueBand, TorquePoint,
-    fastener_sheet,
+    EngagementAdvice, FastenerAnswer, FastenerAsk, Lubrication, MakerTorque, ScrewStrength, TorqueBand, TorquePoint,
+    fastener_answer,
 };

@@ -22,8 +22,8 @@ mod reach;
 mod trouble;
 
 pub use page::{
-    AnsweredCheck, FaultAsk, FaultSheet, Meaning, Question, SearchCard, SearchState, SearchStop, SettledOn,
-    TroubleOffer, answered, case_of, closed, fault_sheet, standing, started, taken_back,
+    AnsweredCheck, FaultAnswer, FaultAsk, Meaning, Question, SearchCard, SearchState, SearchStop, SettledOn,
+    TroubleOffer, answered, case_of, closed, fault_answer, standing, started, taken_back,
 };
 
 pub use belief::{Belief, beliefs};

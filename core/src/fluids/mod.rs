@@ -11,6 +11,6 @@ pub use formulas::{
     wet_film,
 };
 pub use page::{
-    CoverAsk, CoverNeed, FillAsk, FillChoice, FillSheet, Mix, MixAsk, MixPart, MixSheet, OtherReading, TwoPartAsk,
-    fill_sheet, mix_sheet,
+    CoverAsk, CoverNeed, FillAnswer, FillAsk, FillChoice, Mix, MixAnswer, MixAsk, MixPart, OtherReading, TwoPartAsk,
+    fill_answer, mix_answer,
 };

@@ -14,8 +14,8 @@ mod sample;
 mod thrust;
 
 pub use choice::{
-    AdjusterSpan, Hunting, SprocketChoiceAsk, SprocketChoiceSheet, SprocketGoal, SprocketPair, TeethLimits,
-    sprocket_choice_sheet,
+    AdjusterSpan, Hunting, SprocketChoiceAnswer, SprocketChoiceAsk, SprocketGoal, SprocketPair, TeethLimits,
+    sprocket_choice_answer,
 };
 pub use formulas::{
     CentreDistance, ChainDimensions, ChainElongation, ChainLength, ChainSizeDimensions, EngineSpeed, EngineSpeedDrop,
@@ -31,12 +31,12 @@ pub use judge::{
     large_sprocket_limit, links_for, reading_factor, same_size, simplest_pair, speedometer_factor, speedometer_shift,
     speedometer_source,
 };
-pub use page::{ChainWearAsk, ChainWearSheet, GearingAsk, GearingSheet, WearMark, chain_wear_sheet, gearing_sheet};
+pub use page::{ChainWearAnswer, ChainWearAsk, GearingAnswer, GearingAsk, WearMark, chain_wear_answer, gearing_answer};
 pub use thrust::{
     Cruise, CubicPower, CurvePoint, FORMULA_TOP_KMH, GearCurve, GearDrop, GearingMatch, GearingVerdict, HeldBy,
     PeaksPower, PowerSource, PowerSpeed, Resistance, RoadLoad, RoadResistance, RollingCoefficient, RollingLaw,
-    StandardAir, ThrustAsk, ThrustAtTyre, ThrustSheet, TopSpeed, air_density, air_resistance, cubic_law, peaks_agree,
-    power_between_peaks, power_limited_speed, rolling_coefficient, slope_force, thrust, thrust_sheet, torque_of,
+    StandardAir, ThrustAnswer, ThrustAsk, ThrustAtTyre, TopSpeed, air_density, air_resistance, cubic_law, peaks_agree,
+    power_between_peaks, power_limited_speed, rolling_coefficient, slope_force, thrust, thrust_answer, torque_of,
 };
 
 pub use derived::{derive_gearing, derived_top_speed};

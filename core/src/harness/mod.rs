@@ -21,8 +21,8 @@ pub use model::{
     change_id, check_colour, check_harness, every_setting,
 };
 pub use page::{
-    CircuitCard, FaultPlace, FlashColumn, FlashCount, HarnessAsk, HarnessSheet, LampColumn, LampSheet, LampSide,
-    LampsAsk, WayDrop, circuit_of, harness_sheet, harness_sources, lamp_sheet,
+    CircuitCard, FaultPlace, FlashColumn, FlashCount, HarnessAnswer, HarnessAsk, LampAnswer, LampColumn, LampSide,
+    LampsAsk, WayDrop, circuit_of, harness_answer, harness_sources, lamp_answer,
 };
 pub use solver::{
     Device, Flow, LampLook, LampState, Law, Netlist, NodeVolts, OperatingPoint, Overload, Unsolved, netlist, solve,

@@ -13,6 +13,6 @@ mod written;
 
 pub use judge::{ItemVerdict, judge_item};
 pub use pack::{Item, Limit, Measure, Pack, PackCard};
-pub use page::{InspectionAsk, InspectionSheet, Readiness, inspection_sheet, readiness};
+pub use page::{InspectionAnswer, InspectionAsk, Readiness, inspection_answer, readiness};
 pub use verdict::Verdict;
 pub use written::{packs, read_pack};

@@ -20,7 +20,7 @@ pub use outlook::{
     Holder, HolderKind, LaterOfTwo, LognormalQuantile, Odds, OddsPoint, Spread, ToOrder, TriangularQuantile, latest_of,
     lognormal_quantile, triangular_quantile,
 };
-pub use page::{DayMark, Offer, PlanAsk, PlanSheet, Supposed, Supposition, plan_sheet};
+pub use page::{DayMark, Offer, PlanAnswer, PlanAsk, Supposed, Supposition, plan_answer};
 pub use search::{PreviousOrder, rcpsp};
 
 pub use schedule::{Scheduled, schedule, schedule_keeping};

@@ -3,5 +3,5 @@
 mod page;
 mod proposal;
 
-pub use page::{ItemShift, RippleAsk, RippleSheet, Shift, ripple_sheet};
+pub use page::{ItemShift, RippleAnswer, RippleAsk, Shift, ripple_answer};
 pub use proposal::{Proposal, propose};

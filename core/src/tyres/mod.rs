@@ -17,7 +17,7 @@ mod sample;
 mod wheel;
 
 pub use checks::{TyreCheck, TyreLimit, load_check, rim_check, speed_check, tube_check, tyre_checks};
-pub use page::{TyreAsk, TyreSheet, tyre_sheet};
+pub use page::{TyreAnswer, TyreAsk, tyre_answer};
 
 pub use age::{LOOK_YEARLY_YEARS, REPLACE_YEARS, TyreAge, TyreWeek, age_source, tyre_age};
 pub use compare::{TyreChange, compare_tyres, ride_height_change, turns_per_km};

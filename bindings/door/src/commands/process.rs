@@ -1,7 +1,7 @@
 //! Paint jobs in several coats: starting one, laying the next coat, sanding when the window closed.
 
 use layshaft_core::changes::edits;
-use layshaft_core::coating::{ProcessAsk, ProcessSheet, ProcessState, against_it, process_sheet};
+use layshaft_core::coating::{ProcessAnswer, ProcessAsk, ProcessState, against_it, process_answer};
 use layshaft_core::error::{Refusal, Refused};
 use layshaft_core::record::{Coat, Job, Process, ProcessStep, Product, Stay, StayPlace, went_on};
 use layshaft_core::time::Moment;
@@ -94,13 +94,13 @@ fn conflict<T>(field: &str, reason: &str) -> Result<T, Refusal> {
 }
 
 /// The paint job as it stood at a moment.
-fn sheet_at(bench: &Bench, process: &str, now_ms: i64, moment: &Moment) -> Result<ProcessSheet, Refusal> {
+fn sheet_at(bench: &Bench, process: &str, now_ms: i64, moment: &Moment) -> Result<ProcessAnswer, Refusal> {
     let ask = ProcessAsk { process: Some(process.to_owned()), plan: None };
-    Ok(process_sheet(&bench.bike, &ask, &Moment { now_ms, zone: moment.zone.clone() })?)
+    Ok(process_answer(&bench.bike, &ask, &Moment { now_ms, zone: moment.zone.clone() })?)
 }
 
 /// Refuses a coat that would lie under one that is on already.
-fn check_order(bench: &Bench, process: &str, sheet: &ProcessSheet, applied_ms: i64) -> Result<(), Refusal> {
+fn check_order(bench: &Bench, process: &str, sheet: &ProcessAnswer, applied_ms: i64) -> Result<(), Refusal> {
     bench.record::<Process>(process)?;
     match sheet.steps.iter().filter_map(|step| step.laid_ms).max() {
         Some(last_ms) if applied_ms < last_ms => conflict("appliedMs", "It cannot go on before what lies below it"),

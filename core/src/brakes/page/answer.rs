@@ -6,7 +6,7 @@ use crate::brakes::formulas::{
     bleeding, braking_distance, deceleration_from_distance, efficiency, reaction_distance, stopping_lines,
 };
 use crate::brakes::judge::{BrakeLine, Effort, brake_line, compare, drum_state, findings, fluid, wheel_radius};
-use crate::brakes::{BrakeAsk, BrakeSheet, FluidAdvice, StoppingSheet};
+use crate::brakes::{BrakeAnswer, BrakeAsk, FluidAdvice, StoppingAnswer};
 use crate::error::Refused;
 use crate::record::{Bike, Brake, BrakeKind, End, FluidGrade, USUAL_LOAD_KG};
 
@@ -19,7 +19,7 @@ const USUAL_ROAD_FRICTION: f64 = 0.8;
 ///
 /// Refused: a number outside its range, a disc without master cylinder or pistons, a piston that has no room, a measured
 /// stop shorter than its reaction. A drum needs nothing; it says what is missing.
-pub fn brake_sheet(bike: &Bike, ask: &BrakeAsk) -> Result<BrakeSheet, Refused> {
+pub fn brake_answer(bike: &Bike, ask: &BrakeAsk) -> Result<BrakeAnswer, Refused> {
     let end = ask.end.unwrap_or(End::Front);
     let (as_made, fitted) = ends(bike, end);
     let brake = match &ask.brake {
@@ -60,7 +60,7 @@ pub fn brake_sheet(bike: &Bike, ask: &BrakeAsk) -> Result<BrakeSheet, Refused> {
     }
     lines.extend(working::on_stopping(&stopping));
 
-    Ok(BrakeSheet {
+    Ok(BrakeAnswer {
         end,
         brake: brake.brake,
         fluid: proposed.as_ref().map(|_| fluid_advice(brake.fluid, ask.pour_in)),
@@ -83,7 +83,7 @@ fn ends(bike: &Bike, end: End) -> (&Brake, &Brake) {
     }
 }
 
-fn stopping(end: End, ask: &BrakeAsk, line: Option<&BrakeLine>, friction: f64) -> Result<StoppingSheet, Refused> {
+fn stopping(end: End, ask: &BrakeAsk, line: Option<&BrakeLine>, friction: f64) -> Result<StoppingAnswer, Refused> {
     let speed = bounds::BRAKING_SPEED.check(ask.road_speed_kmh.unwrap_or(USUAL_SPEED_KMH))?;
     let reaction = bounds::REACTION.check(ask.reaction_seconds.unwrap_or(USUAL_REACTION_SECONDS))?;
     let measured = match ask.metres {
@@ -99,7 +99,7 @@ fn stopping(end: End, ask: &BrakeAsk, line: Option<&BrakeLine>, friction: f64) -
     let most = line.and_then(|line| line.deceleration_most).map(|slows| slows.min(grip));
     // Without a force at the lever nothing stops.
     let metres = |slows: f64| (slows > 0.0).then(|| reaction_metres + braking_distance(speed, slows));
-    Ok(StoppingSheet {
+    Ok(StoppingAnswer {
         road_speed_kmh: speed,
         reaction_seconds: reaction,
         reaction_metres,
@@ -127,7 +127,7 @@ mod tests {
     use crate::brakes::sample::{demo_bike, proposed_disc};
     use crate::quantity::Judgement;
 
-    fn codes(sheet: &BrakeSheet) -> Vec<&str> {
+    fn codes(sheet: &BrakeAnswer) -> Vec<&str> {
         sheet.findings.iter().map(|finding| finding.code.as_str()).collect()
     }
 
@@ -138,7 +138,7 @@ mod tests {
     #[test]
     fn the_second_hand_pair_is_harder_shorter_and_outside_common_practice() {
         let ask = BrakeAsk { brake: Some(proposed_disc()), ..BrakeAsk::default() };
-        let sheet = brake_sheet(&demo_bike(), &ask).unwrap();
+        let sheet = brake_answer(&demo_bike(), &ask).unwrap();
         let change = sheet.change.as_ref().unwrap();
         assert!((change.ratio_before - 9.0).abs() < 1e-9 && (change.ratio_after - 7.43878).abs() < 1e-5);
         // The smaller pistons sit further out on the disc, which gives a little of it back: 90.95 mm and 96.5 mm.
@@ -153,7 +153,7 @@ mod tests {
 
     #[test]
     fn the_page_as_the_bike_stands_changes_nothing() {
-        let sheet = brake_sheet(&demo_bike(), &BrakeAsk::default()).unwrap();
+        let sheet = brake_answer(&demo_bike(), &BrakeAsk::default()).unwrap();
         let change = sheet.change.as_ref().unwrap();
         assert_eq!((change.effort_percent, change.travel_percent), (0.0, 0.0));
         assert_eq!(change.judgement, Judgement::Fine);
@@ -164,7 +164,7 @@ mod tests {
     #[test]
     fn with_lever_and_friction_known_it_stops_and_is_set_against_the_line() {
         let weak = BrakeAsk { brake: entered(5.0, 0.4), lever_newtons: Some(60.0), ..BrakeAsk::default() };
-        let sheet = brake_sheet(&demo_bike(), &weak).unwrap();
+        let sheet = brake_answer(&demo_bike(), &weak).unwrap();
         let line = sheet.proposed.as_ref().unwrap();
         // Worked apart: 60 N × 5 × 7.43878 = 2,231.6 N; 2 × 0.4 × 2,231.6 × 0.0965 = 172.28 N m; radius 0.29845 m; 208 kg.
         let radius = sheet_radius();
@@ -176,7 +176,7 @@ mod tests {
         assert!((sheet.stopping.metres_least.unwrap() - metres).abs() < 1e-6);
 
         let strong = BrakeAsk { lever_newtons: Some(400.0), ..weak };
-        let sheet = brake_sheet(&demo_bike(), &strong).unwrap();
+        let sheet = brake_answer(&demo_bike(), &strong).unwrap();
         assert!(codes(&sheet).contains(&"brake.beyond-grip") && !codes(&sheet).contains(&"brake.below-line"));
         assert!((sheet.stopping.deceleration_most.unwrap() - 0.8 * crate::units::GRAVITY).abs() < 1e-12);
     }
@@ -188,12 +188,12 @@ mod tests {
     #[test]
     fn the_rear_drum_says_what_it_lacks_and_takes_measures() {
         let rear = BrakeAsk { end: Some(End::Rear), ..BrakeAsk::default() };
-        let sheet = brake_sheet(&demo_bike(), &rear).unwrap();
+        let sheet = brake_answer(&demo_bike(), &rear).unwrap();
         assert!(sheet.proposed.is_none() && sheet.fluid.is_none() && sheet.change.is_none());
         assert_eq!(codes(&sheet), ["brake.missing-cam"]);
         let measured = Brake { cam_arm_mm: Some(70.0), cam_degrees: Some(60.0), ..Brake::default() };
         let sheet =
-            brake_sheet(&demo_bike(), &BrakeAsk { brake: Some(measured), rod_travel_mm: Some(25.0), ..rear }).unwrap();
+            brake_answer(&demo_bike(), &BrakeAsk { brake: Some(measured), rod_travel_mm: Some(25.0), ..rear }).unwrap();
         assert_eq!(sheet.drum.as_ref().unwrap().judgement, Judgement::Fine);
         assert!(codes(&sheet).is_empty());
         assert!((sheet.stopping.lines[0].metres - 54.0).abs() < 1e-9);
@@ -202,16 +202,18 @@ mod tests {
     #[test]
     fn a_measured_stop_gives_its_deceleration_or_is_refused() {
         let ask = |metres| BrakeAsk { metres: Some(metres), reaction_seconds: Some(0.0), ..BrakeAsk::default() };
-        let sheet = brake_sheet(&demo_bike(), &ask(27.777_777_8)).unwrap();
+        let sheet = brake_answer(&demo_bike(), &ask(27.777_777_8)).unwrap();
         assert!((sheet.stopping.measured_deceleration.unwrap() - 5.0).abs() < 1e-6);
         assert!((sheet.stopping.measured_percent.unwrap() - 50.986).abs() < 1e-3);
         let short = BrakeAsk { reaction_seconds: Some(2.0), ..ask(20.0) };
-        assert!(matches!(brake_sheet(&demo_bike(), &short), Err(Refused::Conflict { field, .. }) if field == "metres"));
+        assert!(
+            matches!(brake_answer(&demo_bike(), &short), Err(Refused::Conflict { field, .. }) if field == "metres")
+        );
     }
 
     #[test]
     fn bad_input_names_its_field() {
-        let field = |ask: BrakeAsk| match brake_sheet(&demo_bike(), &ask) {
+        let field = |ask: BrakeAsk| match brake_answer(&demo_bike(), &ask) {
             Err(
                 Refused::OutOfRange { field, .. } | Refused::NotANumber { field, .. } | Refused::Conflict { field, .. },
             ) => field,
@@ -230,16 +232,16 @@ mod tests {
     fn a_disc_that_nobody_measured_is_named_and_a_bike_without_standard_still_answers() {
         let mut bike = demo_bike();
         bike.standard.front_brake = Brake::default();
-        let sheet = brake_sheet(&bike, &BrakeAsk::default()).unwrap();
+        let sheet = brake_answer(&bike, &BrakeAsk::default()).unwrap();
         assert!(sheet.standard.is_none() && codes(&sheet).contains(&"brake.standard-unknown"));
         bike.fitted.front_brake.master_mm = None;
-        let refused = brake_sheet(&bike, &BrakeAsk::default()).unwrap_err();
+        let refused = brake_answer(&bike, &BrakeAsk::default()).unwrap_err();
         assert!(matches!(refused, Refused::Missing { field, .. } if field == "masterMm"));
     }
 
     #[test]
     fn every_line_of_the_working_has_numbers_in_it() {
-        let sheet = brake_sheet(&demo_bike(), &BrakeAsk { brake: entered(5.0, 0.4), ..BrakeAsk::default() }).unwrap();
+        let sheet = brake_answer(&demo_bike(), &BrakeAsk { brake: entered(5.0, 0.4), ..BrakeAsk::default() }).unwrap();
         assert!(sheet.working.lines.len() >= 10);
         for line in &sheet.working.lines {
             assert!(line.equation.chars().any(|letter| letter.is_ascii_digit()) && line.value.is_finite(), "{line:?}");

@@ -38,7 +38,7 @@ pub struct BrakeAsk {
 
 /// Stopping with the brake that is looked at.
 #[wire]
-pub struct StoppingSheet {
+pub struct StoppingAnswer {
     /// Speed before braking, km/h.
     pub road_speed_kmh: f64,
     /// Reaction, s.
@@ -74,7 +74,7 @@ pub struct FluidAdvice {
 
 /// The brake page.
 #[wire]
-pub struct BrakeSheet {
+pub struct BrakeAnswer {
     /// Which brake.
     pub end: End,
     /// Disc or drum, where it is known.
@@ -88,7 +88,7 @@ pub struct BrakeSheet {
     /// The drum, where it is one.
     pub drum: Option<DrumState>,
     /// Stopping.
-    pub stopping: StoppingSheet,
+    pub stopping: StoppingAnswer,
     /// Fluid, where it is a disc.
     pub fluid: Option<FluidAdvice>,
     /// Bleeding, where it is a disc.

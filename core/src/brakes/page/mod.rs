@@ -4,5 +4,5 @@ mod answer;
 mod ask;
 mod working;
 
-pub use answer::brake_sheet;
-pub use ask::{BrakeAsk, BrakeSheet, FluidAdvice, StoppingSheet};
+pub use answer::brake_answer;
+pub use ask::{BrakeAnswer, BrakeAsk, FluidAdvice, StoppingAnswer};

@@ -1,6 +1,6 @@
 //! The working of the brake page: every equation with its numbers, and where it comes from.
 
-use super::ask::StoppingSheet;
+use super::ask::StoppingAnswer;
 use crate::brakes::formulas::{drums, hydraulics};
 use crate::brakes::judge::{BrakeChange, BrakeLine, DrumState, fluid_source, ratio_source};
 use crate::quantity::{Source, Standing, WorkLine, Working};
@@ -96,7 +96,7 @@ pub(crate) fn on_drum(drum: &DrumState) -> Vec<WorkLine> {
 }
 
 /// The lines on stopping.
-pub(crate) fn on_stopping(stopping: &StoppingSheet) -> Vec<WorkLine> {
+pub(crate) fn on_stopping(stopping: &StoppingAnswer) -> Vec<WorkLine> {
     let (speed, reaction) = (stopping.road_speed_kmh, stopping.reaction_seconds);
     let mut lines = vec![WorkLine::new(
         "Way before the brake works",

@@ -36,7 +36,7 @@ pub struct CurePoint {
 
 /// A cure.
 #[wire]
-pub struct CureSheet {
+pub struct CureAnswer {
     /// Id of the coat, when it is one of the bike.
     pub coat: Option<String>,
     /// On what.

@@ -7,7 +7,7 @@ use crate::coating::formulas::{
     ClimateLog, Milestone, Pace, activation_of, ages_at, dew_point, horizon_ms, hours_between, when_reached,
 };
 use crate::coating::judge::on_hold;
-use crate::coating::{CureAsk, CurePoint, CureSheet};
+use crate::coating::{CureAnswer, CureAsk, CurePoint};
 use crate::error::Refused;
 use crate::quantity::{Finding, Working};
 use crate::record::{Bike, CureState, Product, Stay};
@@ -24,7 +24,7 @@ const WITHIN_HOURS: f64 = 1e-6;
 ///
 /// Refused: neither or both of them, an id that the bike does not have, a sheet that [`Product::checked`] refuses, a
 /// number outside its range.
-pub fn cure_sheet(bike: &Bike, ask: &CureAsk, moment: &Moment) -> Result<CureSheet, Refused> {
+pub fn cure_answer(bike: &Bike, ask: &CureAsk, moment: &Moment) -> Result<CureAnswer, Refused> {
     bounds::TEMPERATURE.check_known(ask.celsius)?;
     bounds::HUMIDITY.check_known(ask.humidity)?;
     bounds::BAKE_TEMPERATURE.named("surfaceCelsius", "Temperature of the surface").check_known(ask.surface_celsius)?;
@@ -45,7 +45,7 @@ pub fn cure_sheet(bike: &Bike, ask: &CureAsk, moment: &Moment) -> Result<CureShe
 }
 
 /// The cures that are running: not ended, and cured for no longer than seven days. The next to end comes first.
-pub fn running_cures(bike: &Bike, moment: &Moment) -> Vec<CureSheet> {
+pub fn running_cures(bike: &Bike, moment: &Moment) -> Vec<CureAnswer> {
     let climate = ClimateLog::of(bike, moment);
     let now_ms = climate.now_ms();
     let mut running: Vec<(i64, ClimateLog, Subject)> = bike
@@ -107,7 +107,7 @@ fn subject(bike: &Bike, ask: &CureAsk, now_ms: i64) -> Result<Subject, Refused> 
     }
 }
 
-fn lay_out(subject: Subject, climate: &ClimateLog, air: &Air, moment: &Moment) -> CureSheet {
+fn lay_out(subject: Subject, climate: &ClimateLog, air: &Air, moment: &Moment) -> CureAnswer {
     let pace = Pace::of(&subject.product);
     let (applied_ms, now_ms) = (subject.applied_ms, climate.now_ms());
     let age = ages_at(&pace, applied_ms, &[now_ms], climate).last().copied().unwrap_or_default();
@@ -117,7 +117,7 @@ fn lay_out(subject: Subject, climate: &ClimateLog, air: &Air, moment: &Moment) -
     let end_ms = milestones.iter().find(|milestone| milestone.hours == end_hours).and_then(|end| end.due_ms);
     let left_hours_reference = (end_hours - age).max(0.0);
     let done = left_hours_reference <= WITHIN_HOURS;
-    let mut sheet = CureSheet {
+    let mut sheet = CureAnswer {
         coat: subject.coat.clone(),
         title: subject.title.clone(),
         product: subject.product.clone(),

@@ -1,6 +1,6 @@
 //! What is worth saying about a coat: before it goes on, while it cures, and about what was taken for granted.
 
-use super::ask::{Air, CureSheet, Subject};
+use super::ask::{Air, CureAnswer, Subject};
 use super::words;
 use crate::coating::formulas::{ClimateLog, Pace, surface_margin};
 use crate::quantity::{Finding, FindingCode, Weight};
@@ -16,7 +16,7 @@ const COLD: f64 = 10.0;
 
 /// Everything worth saying about a cure, the heaviest first.
 pub(crate) fn of_cure(
-    sheet: &CureSheet,
+    sheet: &CureAnswer,
     subject: &Subject,
     pace: &Pace,
     climate: &ClimateLog,
@@ -58,7 +58,7 @@ pub(super) fn is_against(finding: &Finding) -> bool {
 }
 
 /// Pot life of what was mixed.
-fn mixing(sheet: &CureSheet) -> Option<Finding> {
+fn mixing(sheet: &CureAnswer) -> Option<Finding> {
     let minutes = sheet.product.pot_life_minutes?;
     let text = format!(
         "Once mixed, use it within {} at {:.0} °C; sooner where it is warmer. Mix no more than that.",
@@ -69,7 +69,7 @@ fn mixing(sheet: &CureSheet) -> Option<Finding> {
 }
 
 /// The caution that stands at a heat lamp, and what the house takes for granted.
-fn lamp(sheet: &CureSheet) -> Option<Finding> {
+fn lamp(sheet: &CureAnswer) -> Option<Finding> {
     let stay = sheet.stay.as_ref()?;
     match (stay.place, stay.celsius) {
         (StayPlace::HeatLamp, _) => {
@@ -86,7 +86,7 @@ fn lamp(sheet: &CureSheet) -> Option<Finding> {
 }
 
 /// Dew point and humidity, while the coat is wet or not on yet.
-fn moisture(sheet: &CureSheet, air: &Air) -> Vec<Finding> {
+fn moisture(sheet: &CureAnswer, air: &Air) -> Vec<Finding> {
     let (Some(humidity), Some(dew)) = (air.humidity, sheet.dew_point_celsius) else {
         let text = "Humidity is not known, so moisture under the coat cannot be ruled out. Enter a reading.";
         return vec![Finding::new(FindingCode::HumidityUnknown, Weight::Note, text)];
@@ -124,7 +124,7 @@ fn moisture(sheet: &CureSheet, air: &Air) -> Vec<Finding> {
 }
 
 /// The recoat window: open until, or shut.
-fn window(sheet: &CureSheet, zone: &Zone) -> Option<Finding> {
+fn window(sheet: &CureAnswer, zone: &Zone) -> Option<Finding> {
     let milestone = |state| sheet.milestones.iter().find(|milestone| milestone.state == state);
     let shut = milestone(CureState::RecoatShut);
     if shut.is_some_and(|shut| shut.reached) {
@@ -145,7 +145,7 @@ fn window(sheet: &CureSheet, zone: &Zone) -> Option<Finding> {
 }
 
 /// Too cold, too hot, or not known.
-fn temperature(sheet: &CureSheet, pace: &Pace, climate: &ClimateLog) -> Vec<Finding> {
+fn temperature(sheet: &CureAnswer, pace: &Pace, climate: &ClimateLog) -> Vec<Finding> {
     let mut findings = Vec::new();
     let now = sheet.celsius_now;
     match sheet.product.lowest_celsius {
@@ -186,13 +186,13 @@ fn temperature(sheet: &CureSheet, pace: &Pace, climate: &ClimateLog) -> Vec<Find
 }
 
 /// What has to wait for the full cure.
-fn hold(sheet: &CureSheet) -> Option<Finding> {
+fn hold(sheet: &CureAnswer) -> Option<Finding> {
     let forbids = sheet.product.forbids.as_ref()?;
     Some(Finding::new(FindingCode::CureHold, Weight::Care, format!("Until it is fully cured: {forbids}")))
 }
 
 /// What the sheet does not say.
-fn sheet_gaps(sheet: &CureSheet) -> Vec<Finding> {
+fn sheet_gaps(sheet: &CureAnswer) -> Vec<Finding> {
     let mut findings = Vec::new();
     if sheet.product.full_cure_hours.is_none() {
         let text = "Full cure is not on this sheet; the clock runs to the last time that is. Read the can before you fill, \

@@ -8,7 +8,7 @@ mod process_ask;
 mod process_words;
 mod words;
 
-pub use ask::{CureAsk, CurePoint, CureSheet};
-pub use cure::{against_it, cure_sheet, running_cures};
-pub use process::{process_sheet, running_processes};
-pub use process_ask::{ProcessAsk, ProcessSheet, ProcessState, StepSheet};
+pub use ask::{CureAnswer, CureAsk, CurePoint};
+pub use cure::{against_it, cure_answer, running_cures};
+pub use process::{process_answer, running_processes};
+pub use process_ask::{ProcessAnswer, ProcessAsk, ProcessState, StepAnswer};

@@ -4,7 +4,7 @@ use super::cure::mean_celsius;
 use super::process_words::{self, Next, Window};
 use crate::coating::formulas::{ClimateLog, Pace, cure_end_ms, hours_between, when_reached};
 use crate::coating::judge::{OnHold, on_hold, paint_needs, together};
-use crate::coating::{ProcessAsk, ProcessSheet, ProcessState, StepSheet};
+use crate::coating::{ProcessAnswer, ProcessAsk, ProcessState, StepAnswer};
 use crate::error::Refused;
 use crate::record::{Bike, Layer, Process, Product, Stay, area_of, laid};
 use crate::time::Moment;
@@ -71,7 +71,7 @@ impl Below<'_> {
 
 /// A step as the walk through the process finds it.
 struct Walked<'a> {
-    sheet: StepSheet,
+    sheet: StepAnswer,
     /// The paint below it.
     below: Option<Below<'a>>,
     /// Its own paint, laid or foreseen.
@@ -81,7 +81,7 @@ struct Walked<'a> {
 /// The page of a process, or of a plan that would begin now.
 ///
 /// Refused: neither or both of them, an id that the bike does not have, a plan that [`Process::checked`] refuses.
-pub fn process_sheet(bike: &Bike, ask: &ProcessAsk, moment: &Moment) -> Result<ProcessSheet, Refused> {
+pub fn process_answer(bike: &Bike, ask: &ProcessAsk, moment: &Moment) -> Result<ProcessAnswer, Refused> {
     match (&ask.process, &ask.plan) {
         (Some(id), None) => match bike.processes.get(id) {
             Some(process) => Ok(lay_out(bike, Some(id), process.clone().checked()?, moment)),
@@ -101,10 +101,10 @@ pub fn process_sheet(bike: &Bike, ask: &ProcessAsk, moment: &Moment) -> Result<P
 }
 
 /// The processes that run: not ended, and cured for no longer than seven days. The next to do something for comes first.
-pub fn running_processes(bike: &Bike, moment: &Moment) -> Vec<ProcessSheet> {
+pub fn running_processes(bike: &Bike, moment: &Moment) -> Vec<ProcessAnswer> {
     const LINGERS_MS: i64 = 7 * 24 * 3_600_000;
     let open = bike.processes.iter().filter(|(_, process)| process.ended_ms.is_none());
-    let mut sheets: Vec<ProcessSheet> = open
+    let mut sheets: Vec<ProcessAnswer> = open
         .filter_map(|(id, process)| Some(lay_out(bike, Some(id), process.clone().checked().ok()?, moment)))
         .filter(|sheet| {
             let cured_ms = sheet.cured_ms.filter(|_| sheet.state == ProcessState::Cured);
@@ -118,7 +118,7 @@ pub fn running_processes(bike: &Bike, moment: &Moment) -> Vec<ProcessSheet> {
     sheets
 }
 
-fn lay_out(bike: &Bike, id: Option<&String>, process: Process, moment: &Moment) -> ProcessSheet {
+fn lay_out(bike: &Bike, id: Option<&String>, process: Process, moment: &Moment) -> ProcessAnswer {
     let climate = ClimateLog::of(bike, moment);
     let now_ms = climate.now_ms();
     let walked = walk(bike, id, &process, &climate);
@@ -152,7 +152,7 @@ fn lay_out(bike: &Bike, id: Option<&String>, process: Process, moment: &Moment) 
         cured_ms,
     };
     let waits_for = |job: &crate::record::Job| process.job.as_ref().is_some_and(|id| job.after.contains(id));
-    ProcessSheet {
+    ProcessAnswer {
         id: id.cloned(),
         state,
         sentence: process_words::sentence(&said, &moment.zone),
@@ -197,7 +197,7 @@ fn walk<'a>(bike: &'a Bike, id: Option<&String>, process: &'a Process, climate: 
         let from_ms = opens_ms.zip(before_ms).map(|(opens_ms, before_ms)| opens_ms.max(before_ms));
         let coat = coat_of(number);
         let at_ms = laid_ms(number).or(from_ms.map(|from_ms| from_ms.max(now_ms)));
-        let sheet = StepSheet {
+        let sheet = StepAnswer {
             name: step.name.clone(),
             layer: step.layer,
             product: step.product.as_ref().map(|product| product.name.clone()),

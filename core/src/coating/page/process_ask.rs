@@ -36,7 +36,7 @@ pub enum ProcessState {
 
 /// A step with its window.
 #[wire]
-pub struct StepSheet {
+pub struct StepAnswer {
     /// What it is called.
     pub name: String,
     /// What it lays.
@@ -61,7 +61,7 @@ pub struct StepSheet {
 
 /// A process.
 #[wire]
-pub struct ProcessSheet {
+pub struct ProcessAnswer {
     /// Its id, when it is one of the bike.
     pub id: Option<String>,
     /// The process.
@@ -71,7 +71,7 @@ pub struct ProcessSheet {
     /// The same in one sentence, with the next coat and its window.
     pub sentence: String,
     /// Each step with its window.
-    pub steps: Vec<StepSheet>,
+    pub steps: Vec<StepAnswer>,
     /// When all of it is fully cured, each step laid as early as it may; none when that cannot be known.
     pub cured_ms: Option<i64>,
     /// What must not be done yet, and until when.

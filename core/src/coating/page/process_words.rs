@@ -1,6 +1,6 @@
 //! How a process is said: the next coat with its window, and what happens when the window closes unused.
 
-use super::process_ask::{ProcessState, StepSheet};
+use super::process_ask::{ProcessState, StepAnswer};
 use super::words;
 use crate::quantity::{Finding, FindingCode, Weight};
 use crate::record::{Layer, Process};
@@ -11,7 +11,7 @@ pub(crate) struct Next<'a> {
     pub(crate) state: ProcessState,
     /// Nothing in the air speaks against putting it on now.
     pub(crate) in_this_air: bool,
-    pub(crate) step: Option<&'a StepSheet>,
+    pub(crate) step: Option<&'a StepAnswer>,
     /// Name of the paint below.
     pub(crate) below: Option<&'a str>,
     /// A decal lies bare on top.

@@ -1,6 +1,6 @@
 //! How a cure is said: the reason in one sentence, moments and hours, and the working.
 
-use super::ask::{Air, CureSheet};
+use super::ask::{Air, CureAnswer};
 use crate::coating::formulas::{
     ActivationFrom, ClimateLog, DewPoint, Pace, SurfaceMargin, USUAL_ACTIVATION, USUAL_REFERENCE,
 };
@@ -9,7 +9,7 @@ use crate::ready_made::source_of;
 use crate::units::Unit;
 
 /// Why it takes as long as it takes: “31 h on the can at 20 °C; 53 h here at 13 °C”.
-pub(crate) fn reason(sheet: &CureSheet, mean_celsius: Option<f64>) -> String {
+pub(crate) fn reason(sheet: &CureAnswer, mean_celsius: Option<f64>) -> String {
     let (left, at) = (hours(sheet.left_hours_reference), sheet.at_celsius);
     let end =
         if sheet.product.full_cure_hours.is_some() { "Fully cured" } else { "The last time on the sheet is over" };
@@ -45,7 +45,7 @@ pub(crate) fn hours(hours: f64) -> String {
 }
 
 /// How the answer was worked out.
-pub(crate) fn working(sheet: &CureSheet, pace: &Pace, climate: &ClimateLog, air: &Air) -> Working {
+pub(crate) fn working(sheet: &CureAnswer, pace: &Pace, climate: &ClimateLog, air: &Air) -> Working {
     let (now, at, q) = (sheet.celsius_now, pace.at_celsius, pace.activation_kelvin);
     let rate_equation = if pace.stands_still(now) {
         format!("nothing below {:.0} °C", sheet.product.lowest_celsius.unwrap_or_default())
@@ -97,7 +97,7 @@ pub(crate) fn working(sheet: &CureSheet, pace: &Pace, climate: &ClimateLog, air:
 }
 
 /// Where it holds and what was taken for granted.
-fn range(sheet: &CureSheet, pace: &Pace, climate: &ClimateLog) -> String {
+fn range(sheet: &CureAnswer, pace: &Pace, climate: &ClimateLog) -> String {
     let mut said = vec![
         "About 0 to 40 °C; nothing below the lowest temperature of the can, and no faster than at".to_owned()
             + &format!(" {:.0} °C.", pace.no_faster_from()),

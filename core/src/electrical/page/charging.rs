@@ -40,7 +40,7 @@ pub struct ChargingAsk {
 
 /// The charging page.
 #[wire]
-pub struct ChargingSheet {
+pub struct ChargingAnswer {
     /// System voltage, volts.
     pub system_volts: f64,
     /// The tests, in their order.
@@ -68,7 +68,7 @@ pub struct ChargingSheet {
 }
 
 /// The charging page of a bike. Nothing is stored; what is not measured is unknown, never good.
-pub fn charging_sheet(bike: &Bike, ask: &ChargingAsk) -> Result<ChargingSheet, Refused> {
+pub fn charging_answer(bike: &Bike, ask: &ChargingAsk) -> Result<ChargingAnswer, Refused> {
     let supply = bike.fitted.supply.clone().checked()?;
     let system = Volts::of(&supply).system;
     let scale = system / 12.0;
@@ -96,7 +96,7 @@ pub fn charging_sheet(bike: &Bike, ask: &ChargingAsk) -> Result<ChargingSheet, R
     let charge_by_gravity = weakest.map(charge_from_gravity);
     let charge = charge_by_gravity.or(charge_by_volts);
     let charger_amperes = charger.or(supply.battery_ah.map(|capacity| capacity / 10.0));
-    let mut sheet = ChargingSheet {
+    let mut sheet = ChargingAnswer {
         system_volts: system,
         tests,
         pattern,
@@ -176,7 +176,7 @@ fn tests(readings: &Readings, drain: Option<f64>, system: f64) -> Vec<TestLine> 
     ]
 }
 
-fn findings(sheet: &ChargingSheet, drain: Option<f64>, capacity: Option<f64>) -> Vec<Finding> {
+fn findings(sheet: &ChargingAnswer, drain: Option<f64>, capacity: Option<f64>) -> Vec<Finding> {
     let mut findings = Vec::new();
     let mut say = |code: FindingCode, weight, text: String| findings.push(Finding::new(code, weight, text));
     match sheet.pattern {
@@ -237,7 +237,7 @@ fn findings(sheet: &ChargingSheet, drain: Option<f64>, capacity: Option<f64>) ->
 }
 
 fn lines(
-    sheet: &ChargingSheet,
+    sheet: &ChargingAnswer,
     readings: &Readings,
     weakest: Option<f64>,
     drain: Option<f64>,
@@ -292,7 +292,7 @@ mod tests {
 
     #[test]
     fn nothing_measured_is_all_unknown_and_means_not_enough_known() {
-        let sheet = charging_sheet(&bike(), &ChargingAsk::default()).unwrap();
+        let sheet = charging_answer(&bike(), &ChargingAsk::default()).unwrap();
         assert!(sheet.tests.iter().all(|line| line.verdict == TestVerdict::Unknown));
         assert_eq!((sheet.pattern, sheet.charge_by_volts), (ChargingPattern::NotEnoughKnown, None));
         assert!(sheet.findings.iter().any(|finding| finding.code.as_str() == "charging.unknown"));
@@ -304,7 +304,7 @@ mod tests {
         let reading = Reading { what: RESTED.to_owned(), value: 12.4, ..Reading::default() };
         bike.readings.insert("r".to_owned(), reading);
         let ask = ChargingAsk { idle_volts: Some(13.1), fast_volts: Some(14.3), ..ChargingAsk::default() };
-        let sheet = charging_sheet(&bike, &ask).unwrap();
+        let sheet = charging_answer(&bike, &ask).unwrap();
         assert_eq!(sheet.pattern, ChargingPattern::Healthy);
         assert!((sheet.charge_by_volts.unwrap() - 69.05).abs() < 0.01);
         assert!((sheet.recharge_hours.unwrap() - 1.2 * 9.0 * 0.3095 / 0.9).abs() < 0.01);
@@ -318,7 +318,7 @@ mod tests {
             charger_amperes: Some(4.0),
             ..ChargingAsk::default()
         };
-        let sheet = charging_sheet(&bike(), &ask).unwrap();
+        let sheet = charging_answer(&bike(), &ask).unwrap();
         let codes: Vec<&str> = sheet.findings.iter().map(|finding| finding.code.as_str()).collect();
         for code in ["battery.cell", "battery.drain", "charger.too-strong", "battery.gas"] {
             assert!(codes.contains(&code), "{codes:?}");
@@ -329,7 +329,7 @@ mod tests {
     #[test]
     fn a_voltage_that_cannot_be_is_refused_by_name() {
         let ask = ChargingAsk { fast_volts: Some(140.0), ..ChargingAsk::default() };
-        let text = charging_sheet(&bike(), &ask).unwrap_err().to_string();
+        let text = charging_answer(&bike(), &ask).unwrap_err().to_string();
         assert_eq!(text, "Voltage at 5,000 rpm: 140 V is outside 0 to 40 V");
     }
 }

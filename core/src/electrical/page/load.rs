@@ -24,7 +24,7 @@ pub struct LoadAsk {
 
 /// The load page.
 #[wire]
-pub struct LoadSheet {
+pub struct LoadAnswer {
     /// Load in each riding state.
     pub loads: Vec<StateLoad>,
     /// Output curve, lowest speed first.
@@ -45,7 +45,7 @@ pub struct LoadSheet {
 ///
 /// Loads are answered without knowing battery or alternator; what is not known then is left empty and said in a
 /// finding. Refused: no consumer at all, or a number outside its range.
-pub fn load_sheet(bike: &Bike, ask: &LoadAsk) -> Result<LoadSheet, Refused> {
+pub fn load_answer(bike: &Bike, ask: &LoadAsk) -> Result<LoadAnswer, Refused> {
     let engine_rpm = bounds::ENGINE_SPEED.check(ask.engine_rpm.unwrap_or(COMPARED_AT_RPM))?;
     let supply = bike.fitted.supply.clone().checked()?;
     let fitted = crate::electrical::formulas::with_resistors(&bike.fitted, &Volts::of(&supply));
@@ -69,7 +69,7 @@ pub fn load_sheet(bike: &Bike, ask: &LoadAsk) -> Result<LoadSheet, Refused> {
     let findings = crate::electrical::judge::of_load(&supply, &tried, &volts, &loads, &balances, &stationary);
     let working = working(&supply, &tried, &volts, &loads, &balances, &stationary, engine_rpm);
     let output = drawn_output(&supply.output, draw_to);
-    Ok(LoadSheet { loads: loads.into(), output, balances, engine_rpm, stationary, findings, working })
+    Ok(LoadAnswer { loads: loads.into(), output, balances, engine_rpm, stationary, findings, working })
 }
 
 /// The fitted consumers with the proposed ones in place of those with the same id, or beside them.

@@ -4,6 +4,6 @@ mod charging;
 mod load;
 mod wire;
 
-pub use charging::{ChargingAsk, ChargingSheet, charging_sheet};
-pub use load::{LoadAsk, LoadSheet, load_sheet};
-pub use wire::{Binding, WireAsk, WireChoice, WireSheet, wire_sheet};
+pub use charging::{ChargingAnswer, ChargingAsk, charging_answer};
+pub use load::{LoadAnswer, LoadAsk, load_answer};
+pub use wire::{Binding, WireAnswer, WireAsk, WireChoice, wire_answer};

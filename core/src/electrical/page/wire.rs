@@ -67,7 +67,7 @@ pub struct WireChoice {
 
 /// The page of wire and fuse.
 #[wire]
-pub struct WireSheet {
+pub struct WireAnswer {
     /// The load, amperes.
     pub amperes: f64,
     /// Greatest drop accepted, volts.
@@ -87,7 +87,7 @@ pub struct WireSheet {
 }
 
 /// Sizes a wire and its fuse for a load, and judges the section that was asked about.
-pub fn wire_sheet(ask: &WireAsk) -> Result<WireSheet, Refused> {
+pub fn wire_answer(ask: &WireAsk) -> Result<WireAnswer, Refused> {
     let system = bounds::SYSTEM_VOLTS.check(ask.system_volts.unwrap_or(12.0))?;
     let amperes = match (ask.amperes, ask.watts) {
         (Some(amperes), _) => bounds::AMPERES.check(amperes)?,
@@ -139,7 +139,7 @@ pub fn wire_sheet(ask: &WireAsk) -> Result<WireSheet, Refused> {
                 bundle take the next larger section."
             .to_owned(),
     };
-    Ok(WireSheet { amperes, allowed_volts, list, suggested, binding, asked, findings, working })
+    Ok(WireAnswer { amperes, allowed_volts, list, suggested, binding, asked, findings, working })
 }
 
 /// The first reason why a wire is not enough; the drop decides before the list of currents does.
@@ -240,7 +240,7 @@ mod tests {
 
     #[test]
     fn every_reason_binds_somewhere() {
-        let binding = |amperes, metres| wire_sheet(&ask(amperes, metres)).unwrap();
+        let binding = |amperes, metres| wire_answer(&ask(amperes, metres)).unwrap();
         let tail = binding(0.5, 1.0);
         assert_eq!((tail.binding, tail.suggested.unwrap().section_mm2), (Binding::Smallest, 0.5));
         let long = binding(3.0, 6.0);
@@ -257,14 +257,14 @@ mod tests {
     fn a_suggestion_satisfies_all_and_the_next_smaller_wire_does_not() {
         for tenths in 1..280 {
             let amperes = f64::from(tenths) / 10.0;
-            let sheet = wire_sheet(&ask(amperes, 1.2)).unwrap();
+            let sheet = wire_answer(&ask(amperes, 1.2)).unwrap();
             let Some(wire) = sheet.suggested else { continue };
             let fuse = wire.fuse_amperes.unwrap();
             assert!(fuse * CARRIED >= amperes - 1e-9 && fuse <= wire.may_carry_amperes);
             assert!(wire.drop_volts <= sheet.allowed_volts);
             let rows = sheet.list.rows();
             if let Some((smaller, _)) = rows.iter().rev().find(|(section, _)| *section < wire.section_mm2) {
-                let smaller = wire_sheet(&WireAsk { section_mm2: Some(*smaller), ..ask(amperes, 1.2) }).unwrap();
+                let smaller = wire_answer(&WireAsk { section_mm2: Some(*smaller), ..ask(amperes, 1.2) }).unwrap();
                 let asked = smaller.asked.unwrap();
                 assert_eq!(objection(&asked, amperes, smaller.allowed_volts), Some(sheet.binding));
                 assert!(smaller.findings.iter().any(|finding| finding.code.as_str() == "wire.too-thin"));
@@ -274,13 +274,13 @@ mod tests {
 
     #[test]
     fn a_load_that_no_wire_carries_is_a_finding_and_not_a_crash() {
-        let sheet = wire_sheet(&ask(150.0, 1.0)).unwrap();
+        let sheet = wire_answer(&ask(150.0, 1.0)).unwrap();
         assert!(sheet.suggested.is_none() && sheet.findings.iter().any(|finding| finding.code.as_str() == "wire.none"));
     }
 
     #[test]
     fn a_missing_load_and_a_length_of_nothing_are_refused_by_name() {
-        assert!(wire_sheet(&WireAsk::default()).unwrap_err().to_string().contains("Current"));
-        assert!(wire_sheet(&ask(5.0, 0.0)).unwrap_err().to_string().contains("Length of wire"));
+        assert!(wire_answer(&WireAsk::default()).unwrap_err().to_string().contains("Current"));
+        assert!(wire_answer(&ask(5.0, 0.0)).unwrap_err().to_string().contains("Length of wire"));
     }
 }

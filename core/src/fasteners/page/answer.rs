@@ -10,13 +10,13 @@ use crate::fasteners::formulas::{
     flank_diameter, identify, pitch_of_turns, preload_from_torque, screw_load, stress_area, tighten,
 };
 use crate::fasteners::{
-    EngagementAdvice, FastenerAsk, FastenerSheet, Lubrication, ScrewStrength, TorqueBand, TorquePoint,
+    EngagementAdvice, FastenerAnswer, FastenerAsk, Lubrication, ScrewStrength, TorqueBand, TorquePoint,
 };
 
 /// Works the fastener page out.
 ///
 /// Refused: no diameter, no pitch in any form, a number outside its range, a class or thread that cannot be read.
-pub fn fastener_sheet(ask: &FastenerAsk) -> Result<FastenerSheet, Refused> {
+pub fn fastener_answer(ask: &FastenerAsk) -> Result<FastenerAnswer, Refused> {
     let diameter_mm = bounds::THREAD_DIAMETER.need(ask.diameter_mm)?;
     let pitch_mm = pitch(ask)?;
     checked(ask)?;
@@ -37,7 +37,7 @@ pub fn fastener_sheet(ask: &FastenerAsk) -> Result<FastenerSheet, Refused> {
     };
     let findings = findings(ask, &likely, thread.as_ref(), torque.as_ref(), engagement.as_ref());
     let working = words::working(thread.as_ref(), strength.as_ref(), torque.as_ref(), engagement.as_ref());
-    Ok(FastenerSheet {
+    Ok(FastenerAnswer {
         pitch_mm,
         turns_per_inch: crate::fasteners::formulas::INCH_MM / pitch_mm,
         thread,

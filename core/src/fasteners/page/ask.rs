@@ -151,7 +151,7 @@ pub struct EngagementAdvice {
 
 /// The fastener page.
 #[wire]
-pub struct FastenerSheet {
+pub struct FastenerAnswer {
     /// Measured pitch, mm.
     pub pitch_mm: f64,
     /// Measured turns in an inch.

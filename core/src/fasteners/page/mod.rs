@@ -5,7 +5,7 @@ mod ask;
 mod findings;
 mod words;
 
-pub use answer::fastener_sheet;
+pub use answer::fastener_answer;
 pub use ask::{
-    EngagementAdvice, FastenerAsk, FastenerSheet, Lubrication, MakerTorque, ScrewStrength, TorqueBand, TorquePoint,
+    EngagementAdvice, FastenerAnswer, FastenerAsk, Lubrication, MakerTorque, ScrewStrength, TorqueBand, TorquePoint,
 };

@@ -51,7 +51,7 @@ pub struct SearchCard {
 
 /// The page of the search.
 #[wire]
-pub struct FaultSheet {
+pub struct FaultAnswer {
     /// What can be searched.
     pub offers: Vec<TroubleOffer>,
     /// The searches, newest first.
@@ -63,7 +63,7 @@ pub struct FaultSheet {
 }
 
 /// The page: the search asked for, or the newest that is open, and everything that can be searched.
-pub fn fault_sheet(bike: &Bike, ask: &FaultAsk) -> Result<FaultSheet, Refused> {
+pub fn fault_answer(bike: &Bike, ask: &FaultAsk) -> Result<FaultAnswer, Refused> {
     let mut searches: Vec<SearchCard> = bike.searches.iter().map(|(id, search)| card(id, search)).collect();
     searches.sort_by(|one, other| other.started_ms.cmp(&one.started_ms).then_with(|| one.search.cmp(&other.search)));
     let newest = || searches.iter().find(|card| card.closing.is_none()).map(|card| card.search.clone());
@@ -76,7 +76,7 @@ pub fn fault_sheet(bike: &Bike, ask: &FaultAsk) -> Result<FaultSheet, Refused> {
             Some(standing(&case_of(bike, search)?, &search.evidence)?)
         }
     };
-    Ok(FaultSheet { offers: offers(), searches, search, state })
+    Ok(FaultAnswer { offers: offers(), searches, search, state })
 }
 
 fn offers() -> Vec<TroubleOffer> {
@@ -205,7 +205,7 @@ mod tests {
         let bike = Bike::default();
         let empty = started(&bike, &table(), 5).unwrap();
         let one = answered(&bike, empty.clone(), &seen("spark", "strong")).unwrap();
-        let state = fault_sheet(&bike_with(one.clone()), &FaultAsk::default()).unwrap().state.unwrap();
+        let state = fault_answer(&bike_with(one.clone()), &FaultAsk::default()).unwrap().state.unwrap();
         assert_eq!((state.answers.len(), state.stop), (1, SearchStop::GoesOn));
         assert!(state.question.unwrap().why.contains(" means "));
         assert_eq!(taken_back(one).unwrap(), empty);
@@ -232,10 +232,10 @@ mod tests {
         assert!(answered(&bike, search.clone(), &seen("spark", "purple")).is_err());
         let done = closed(search, &FaultClosing::Cured { cure: "New plug".to_owned() }, 9).unwrap();
         assert!(answered(&bike, done.clone(), &seen("spark", "strong")).unwrap_err().to_string().contains("has ended"));
-        let sheet = fault_sheet(&bike_with(done), &FaultAsk::default()).unwrap();
+        let sheet = fault_answer(&bike_with(done), &FaultAsk::default()).unwrap();
         assert_eq!((sheet.search, sheet.state), (None, None), "only open searches come up by themselves");
         let ask = FaultAsk { search: Some("nobody".to_owned()) };
-        assert!(fault_sheet(&bike, &ask).unwrap_err().to_string().contains("no search with the id nobody"));
+        assert!(fault_answer(&bike, &ask).unwrap_err().to_string().contains("no search with the id nobody"));
     }
 
     #[test]
@@ -253,9 +253,9 @@ mod tests {
     #[test]
     fn every_offer_can_be_begun_and_asks_a_first_question() {
         let bike = Bike::default();
-        for offer in fault_sheet(&bike, &FaultAsk::default()).unwrap().offers {
+        for offer in fault_answer(&bike, &FaultAsk::default()).unwrap().offers {
             let search = started(&bike, &offer.trouble, 5).unwrap();
-            let state = fault_sheet(&bike_with(search), &FaultAsk::default()).unwrap().state.unwrap();
+            let state = fault_answer(&bike_with(search), &FaultAsk::default()).unwrap().state.unwrap();
             assert!(state.question.is_some(), "{}", offer.name);
         }
     }

@@ -4,6 +4,6 @@ mod answer;
 mod state;
 
 pub use answer::{
-    FaultAsk, FaultSheet, SearchCard, TroubleOffer, answered, case_of, closed, fault_sheet, started, taken_back,
+    FaultAnswer, FaultAsk, SearchCard, TroubleOffer, answered, case_of, closed, fault_answer, started, taken_back,
 };
 pub use state::{AnsweredCheck, Meaning, Question, SearchState, SearchStop, SettledOn, standing};

@@ -86,7 +86,7 @@ pub struct OtherReading {
 
 /// The mixing page.
 #[wire]
-pub struct MixSheet {
+pub struct MixAnswer {
     /// The answer in one line.
     pub sentence: String,
     /// The parts, in the order in which they go into the cup.

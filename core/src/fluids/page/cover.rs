@@ -1,6 +1,6 @@
 //! The answer of the mixing page for an area: paint needed, cans, the wet film to aim at.
 
-use super::ask::MixSheet;
+use super::ask::MixAnswer;
 use super::working::{by_volume, working};
 use crate::bounds;
 use crate::error::Refused;
@@ -11,7 +11,7 @@ use crate::record::area_of;
 use crate::units::Unit;
 
 /// Works the paint for an area out. Refused: a number outside its range, no spreading rate and no film.
-pub(crate) fn cover_sheet(ask: &CoverAsk) -> Result<MixSheet, Refused> {
+pub(crate) fn cover_sheet(ask: &CoverAsk) -> Result<MixAnswer, Refused> {
     let square_metres = match ask.surfaces.as_slice() {
         [] => bounds::PAINTED_AREA.check(ask.square_metres)?,
         measured => area_of(measured)?,
@@ -64,7 +64,7 @@ pub(crate) fn cover_sheet(ask: &CoverAsk) -> Result<MixSheet, Refused> {
     }
     lines.push(WorkLine::new("Paint at the least loss", amount(low), least_ml, Unit::Millilitre));
     lines.push(WorkLine::new("Paint at the greatest loss", amount(high), most_ml, Unit::Millilitre));
-    Ok(MixSheet {
+    Ok(MixAnswer {
         sentence: format!("{range} of {can_ml:.0} mL for {} m², {coats} coats.", in_thousandths(square_metres)),
         parts: vec![by_volume("Paint", most_ml)],
         other: None,

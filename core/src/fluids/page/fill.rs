@@ -37,7 +37,7 @@ pub struct FillChoice {
 
 /// The filling page.
 #[wire]
-pub struct FillSheet {
+pub struct FillAnswer {
     /// Every filling of the bike.
     pub choices: Vec<FillChoice>,
     /// The one that is poured, when it is one of the bike.
@@ -67,7 +67,7 @@ const HELD_BACK: f64 = 0.1;
 ///
 /// Refused: a mark that the bike does not have, a filling whose volume is not known, a number outside its range, more than
 /// twelve cups.
-pub fn fill_sheet(bike: &Bike, ask: &FillAsk) -> Result<FillSheet, Refused> {
+pub fn fill_answer(bike: &Bike, ask: &FillAsk) -> Result<FillAnswer, Refused> {
     let choices: Vec<FillChoice> = bike
         .fitted
         .fluids
@@ -87,7 +87,7 @@ pub fn fill_sheet(bike: &Bike, ask: &FillAsk) -> Result<FillSheet, Refused> {
     let cups: &[u32] = if ask.cups_ml.is_empty() { &[USUAL_CUP_ML] } else { &ask.cups_ml };
     let pours = split_pours(volume_ml, cups)?;
     let sentence = in_words(&pours, cups.len());
-    Ok(FillSheet {
+    Ok(FillAnswer {
         steps: steps(&sentence, volume_ml),
         cautions: cautions(),
         findings: findings(&choices, filling.as_ref(), litres, volume_ml),
@@ -218,7 +218,7 @@ mod tests {
 
     #[test]
     fn one_litre_one_with_a_litre_cup_is_a_litre_and_a_hundred() {
-        let sheet = fill_sheet(&demo_bike(), &FillAsk { litres: Some(1.1), ..FillAsk::default() }).unwrap();
+        let sheet = fill_answer(&demo_bike(), &FillAsk { litres: Some(1.1), ..FillAsk::default() }).unwrap();
         assert_eq!((sheet.sentence.as_str(), sheet.volume_ml), ("1 L + 100 mL", 1100));
         assert!(sheet.filling.is_none() && sheet.findings.is_empty());
     }
@@ -227,30 +227,32 @@ mod tests {
     fn the_volume_goes_by_what_was_opened_and_the_others_are_named() {
         let ask =
             FillAsk { filling: Some("engine-oil-filter".to_owned()), cups_ml: vec![500, 250], ..FillAsk::default() };
-        let sheet = fill_sheet(&demo_bike(), &ask).unwrap();
+        let sheet = fill_answer(&demo_bike(), &ask).unwrap();
         assert_eq!(sheet.sentence, "2 × 500 mL + 200 mL in the 250 mL cup");
         assert_eq!(sheet.findings.len(), 1);
         assert!(sheet.findings[0].text.contains("Engine oil, drain only: 1 L"));
         assert!(sheet.steps[1].contains("Hold the last 120 mL back"));
-        assert_eq!(fill_sheet(&demo_bike(), &FillAsk::default()).unwrap().filling.unwrap().id, "engine-oil");
+        assert_eq!(fill_answer(&demo_bike(), &FillAsk::default()).unwrap().filling.unwrap().id, "engine-oil");
     }
 
     #[test]
     fn a_filling_that_is_not_there_or_not_known_is_refused() {
         let of =
-            |mark: &str| fill_sheet(&demo_bike(), &FillAsk { filling: Some(mark.to_owned()), ..FillAsk::default() });
+            |mark: &str| fill_answer(&demo_bike(), &FillAsk { filling: Some(mark.to_owned()), ..FillAsk::default() });
         assert!(matches!(of("gearbox"), Err(Refused::Unknown { .. })));
         assert!(matches!(of("fork"), Err(Refused::Missing { field, .. }) if field == "litres"));
-        assert!(matches!(fill_sheet(&Bike::default(), &FillAsk::default()), Err(Refused::Missing { .. })));
+        assert!(matches!(fill_answer(&Bike::default(), &FillAsk::default()), Err(Refused::Missing { .. })));
         let none = FillAsk { litres: Some(0.0), ..FillAsk::default() };
-        assert!(matches!(fill_sheet(&demo_bike(), &none), Err(Refused::OutOfRange { field, .. }) if field == "litres"));
+        assert!(
+            matches!(fill_answer(&demo_bike(), &none), Err(Refused::OutOfRange { field, .. }) if field == "litres")
+        );
         let cup = FillAsk { litres: Some(1.0), cups_ml: vec![0], ..FillAsk::default() };
-        assert!(matches!(fill_sheet(&demo_bike(), &cup), Err(Refused::OutOfRange { field, .. }) if field == "cupMl"));
+        assert!(matches!(fill_answer(&demo_bike(), &cup), Err(Refused::OutOfRange { field, .. }) if field == "cupMl"));
     }
 
     #[test]
     fn what_is_finer_than_a_millilitre_is_rounded_and_said() {
-        let sheet = fill_sheet(&demo_bike(), &FillAsk { litres: Some(0.156_25), ..FillAsk::default() }).unwrap();
+        let sheet = fill_answer(&demo_bike(), &FillAsk { litres: Some(0.156_25), ..FillAsk::default() }).unwrap();
         assert_eq!(sheet.volume_ml, 156);
         assert_eq!(sheet.findings[0].code, FindingCode::FillRounded);
     }

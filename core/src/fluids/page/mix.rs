@@ -7,12 +7,12 @@ use crate::error::Refused;
 use crate::fluids::formulas::{
     Premix, ThinnerOf, Thinning, TwoPart, premix_oil, thinner_to_add, two_part, volume_of_weight,
 };
-use crate::fluids::{Mix, MixAsk, MixPart, MixSheet, OtherReading, TwoPartAsk};
+use crate::fluids::{Mix, MixAnswer, MixAsk, MixPart, OtherReading, TwoPartAsk};
 use crate::quantity::{Evaluate, Finding, FindingCode, Source, Standing, Weight, WorkLine};
 use crate::units::Unit;
 
 /// Works the mixing page out. Refused: a number outside its range, a cover without any spreading rate.
-pub fn mix_sheet(ask: &MixAsk) -> Result<MixSheet, Refused> {
+pub fn mix_answer(ask: &MixAsk) -> Result<MixAnswer, Refused> {
     match &ask.mix {
         Mix::Premix { fuel_litres, parts_fuel } => premix(*fuel_litres, *parts_fuel),
         Mix::TwoPart { product } => two_parts(product),
@@ -21,11 +21,11 @@ pub fn mix_sheet(ask: &MixAsk) -> Result<MixSheet, Refused> {
     }
 }
 
-fn premix(fuel_litres: f64, parts_fuel: f64) -> Result<MixSheet, Refused> {
+fn premix(fuel_litres: f64, parts_fuel: f64) -> Result<MixAnswer, Refused> {
     bounds::FUEL.check(fuel_litres)?;
     bounds::PREMIX_PARTS.check(parts_fuel)?;
     let oil = premix_oil(fuel_litres, parts_fuel);
-    Ok(MixSheet {
+    Ok(MixAnswer {
         sentence: format!("{oil:.0} mL of oil into {fuel_litres} L of fuel."),
         parts: vec![by_volume("Oil", oil), by_volume("Fuel", 1000.0 * fuel_litres)],
         other: None,
@@ -51,7 +51,7 @@ fn premix(fuel_litres: f64, parts_fuel: f64) -> Result<MixSheet, Refused> {
     })
 }
 
-fn two_parts(ask: &TwoPartAsk) -> Result<MixSheet, Refused> {
+fn two_parts(ask: &TwoPartAsk) -> Result<MixAnswer, Refused> {
     let (by_weight, thinner_percent) = (ask.by_weight, ask.thinner_percent);
     let amount = if by_weight { bounds::READY_GRAM } else { bounds::READY_ML };
     amount.of("ready").check(ask.ready)?;
@@ -79,7 +79,7 @@ fn two_parts(ask: &TwoPartAsk) -> Result<MixSheet, Refused> {
     let symbol = unit.symbol();
     let thinned = thinner_percent > 0.0;
     let thinner = if thinned { format!(", {:.1} {symbol} of thinner", mixed.thinner) } else { String::new() };
-    Ok(MixSheet {
+    Ok(MixAnswer {
         sentence: format!("{:.1} {symbol} of base, {:.1} {symbol} of hardener{thinner}.", mixed.base, mixed.hardener),
         parts: parts(&mixed)?,
         other: if thinned { Some(OtherReading { words: meaning(that), parts: parts(&reading(that))? }) } else { None },
@@ -155,11 +155,11 @@ fn shares(mixed: &TwoPart, by_weight: bool, densities: [Option<f64>; 3]) -> Resu
         .collect()
 }
 
-fn thinning(paint_ml: f64, thinner_percent: f64) -> Result<MixSheet, Refused> {
+fn thinning(paint_ml: f64, thinner_percent: f64) -> Result<MixAnswer, Refused> {
     bounds::READY_ML.named("paintMl", "Paint").check(paint_ml)?;
     bounds::THINNER.check(thinner_percent)?;
     let thinner = thinner_to_add(paint_ml, thinner_percent);
-    Ok(MixSheet {
+    Ok(MixAnswer {
         sentence: format!("{thinner:.1} mL of thinner into {paint_ml:.0} mL of paint: {:.1} mL.", paint_ml + thinner),
         parts: vec![by_volume("Paint", paint_ml), by_volume("Thinner", thinner)],
         other: None,

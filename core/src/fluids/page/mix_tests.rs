@@ -19,13 +19,13 @@ fn area() -> CoverAsk {
     }
 }
 
-fn sheet(mix: Mix) -> MixSheet {
-    mix_sheet(&MixAsk { mix }).unwrap()
+fn sheet(mix: Mix) -> MixAnswer {
+    mix_answer(&MixAsk { mix }).unwrap()
 }
 
 #[track_caller]
 fn refused(mix: Mix) -> String {
-    match mix_sheet(&MixAsk { mix }) {
+    match mix_answer(&MixAsk { mix }) {
         Err(Refused::OutOfRange { field, .. } | Refused::NotANumber { field, .. } | Refused::Missing { field, .. }) => {
             field
         }

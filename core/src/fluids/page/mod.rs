@@ -6,6 +6,6 @@ mod fill;
 mod mix;
 mod working;
 
-pub use ask::{CoverAsk, CoverNeed, Mix, MixAsk, MixPart, MixSheet, OtherReading, TwoPartAsk};
-pub use fill::{FillAsk, FillChoice, FillSheet, fill_sheet};
-pub use mix::mix_sheet;
+pub use ask::{CoverAsk, CoverNeed, Mix, MixAnswer, MixAsk, MixPart, OtherReading, TwoPartAsk};
+pub use fill::{FillAnswer, FillAsk, FillChoice, fill_answer};
+pub use mix::mix_answer;

@@ -43,7 +43,7 @@ pub struct AdjusterSpan {
 
 /// The page on choosing sprockets.
 #[wire]
-pub struct SprocketChoiceSheet {
+pub struct SprocketChoiceAnswer {
     /// Teeth in front as fitted.
     pub fitted_front: u32,
     /// Teeth behind as fitted.
@@ -80,7 +80,7 @@ const MISSED_PERCENT: f64 = 2.0;
 /// Lists every pair of sprockets that the bike takes, best first.
 ///
 /// Refused: unknown sprockets, a goal outside its range or without what it needs, sizes outside their range.
-pub fn sprocket_choice_sheet(bike: &Bike, ask: &SprocketChoiceAsk) -> Result<SprocketChoiceSheet, Refused> {
+pub fn sprocket_choice_answer(bike: &Bike, ask: &SprocketChoiceAsk) -> Result<SprocketChoiceAnswer, Refused> {
     let road_speed_kmh = bounds::ROAD_SPEED.check(ask.road_speed_kmh.unwrap_or(USUAL_ROAD_SPEED_KMH))?;
     let most = ask.most.unwrap_or(USUAL_MOST);
     bounds::PAIRS_SHOWN.check(f64::from(most))?;
@@ -105,7 +105,7 @@ pub fn sprocket_choice_sheet(bike: &Bike, ask: &SprocketChoiceAsk) -> Result<Spr
     let mut findings = on_choice(bike, goal, &limits, &pairs);
     findings.extend(on_mesh(drive));
     pairs.truncate(usize::try_from(most).unwrap_or(usize::MAX));
-    Ok(SprocketChoiceSheet {
+    Ok(SprocketChoiceAnswer {
         fitted_front: fitted.0,
         fitted_rear: fitted.1,
         fitted_ratio,

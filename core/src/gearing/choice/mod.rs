@@ -11,7 +11,7 @@ mod pair;
 #[cfg(test)]
 mod tests;
 
-pub use answer::{AdjusterSpan, SprocketChoiceAsk, SprocketChoiceSheet, sprocket_choice_sheet};
+pub use answer::{AdjusterSpan, SprocketChoiceAnswer, SprocketChoiceAsk, sprocket_choice_answer};
 
 pub use goal::SprocketGoal;
 pub use limits::TeethLimits;

@@ -15,11 +15,11 @@ fn limited() -> Bike {
     bike
 }
 
-fn choose(bike: &Bike, goal: Option<SprocketGoal>) -> SprocketChoiceSheet {
-    sprocket_choice_sheet(bike, &SprocketChoiceAsk { goal, ..SprocketChoiceAsk::default() }).unwrap()
+fn choose(bike: &Bike, goal: Option<SprocketGoal>) -> SprocketChoiceAnswer {
+    sprocket_choice_answer(bike, &SprocketChoiceAsk { goal, ..SprocketChoiceAsk::default() }).unwrap()
 }
 
-fn codes(sheet: &SprocketChoiceSheet) -> Vec<&str> {
+fn codes(sheet: &SprocketChoiceAnswer) -> Vec<&str> {
     sheet.findings.iter().map(|finding| finding.code.as_str()).collect()
 }
 
@@ -103,10 +103,10 @@ fn the_speedometer_goal_keeps_to_the_band_or_says_that_it_cannot() {
 #[test]
 fn only_sizes_that_can_be_had_are_shown() {
     let ask = SprocketChoiceAsk { front_sizes: vec![16], rear_sizes: vec![38, 39, 60], ..SprocketChoiceAsk::default() };
-    let sheet = sprocket_choice_sheet(&limited(), &ask).unwrap();
+    let sheet = sprocket_choice_answer(&limited(), &ask).unwrap();
     assert_eq!(sheet.pairs.iter().map(|pair| pair.rear_teeth).collect::<Vec<_>>(), [39, 38]);
     let none = SprocketChoiceAsk { front_sizes: vec![20], ..SprocketChoiceAsk::default() };
-    let sheet = sprocket_choice_sheet(&limited(), &none).unwrap();
+    let sheet = sprocket_choice_answer(&limited(), &none).unwrap();
     assert_eq!((sheet.pairs.len(), codes(&sheet)), (0, vec!["choice.none-left"]));
 }
 
@@ -138,7 +138,7 @@ fn what_is_not_known_leaves_the_pair_open_and_the_limits_assumed() {
 
 #[test]
 fn bad_input_and_what_is_missing_name_their_field() {
-    let field = |bike: &Bike, ask: SprocketChoiceAsk| match sprocket_choice_sheet(bike, &ask) {
+    let field = |bike: &Bike, ask: SprocketChoiceAsk| match sprocket_choice_answer(bike, &ask) {
         Err(Refused::OutOfRange { field, .. } | Refused::Missing { field, .. }) => field,
         other => panic!("{other:?}"),
     };

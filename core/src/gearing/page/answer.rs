@@ -29,7 +29,7 @@ pub struct GearingAsk {
 
 /// The gearing page.
 #[wire]
-pub struct GearingSheet {
+pub struct GearingAnswer {
     /// As made, where it is known well enough.
     pub standard: Option<GearTrain>,
     /// As asked.
@@ -59,7 +59,7 @@ const USUAL_ROAD_SPEED_KMH: f64 = 80.0;
 ///
 /// A value that the speeds cannot do without is a refusal that names it; what only the chain or the speedometer needs is a
 /// finding, and that part is left out.
-pub fn gearing_sheet(bike: &Bike, ask: &GearingAsk) -> Result<GearingSheet, Refused> {
+pub fn gearing_answer(bike: &Bike, ask: &GearingAsk) -> Result<GearingAnswer, Refused> {
     let road_speed_kmh = bounds::ROAD_SPEED.check(ask.road_speed_kmh.unwrap_or(USUAL_ROAD_SPEED_KMH))?;
     let asked = asked_spec(bike, ask);
     let drive = &asked.drive;
@@ -92,7 +92,7 @@ pub fn gearing_sheet(bike: &Bike, ask: &GearingAsk) -> Result<GearingSheet, Refu
     lines.extend(corrector.as_ref().map(working::on_corrector));
     let working = working::working(lines, proposed.circumference_measured, chain.is_some(), speedometer.is_some());
 
-    Ok(GearingSheet {
+    Ok(GearingAnswer {
         standard,
         engine_speed_change_percent: change,
         road_speed_kmh,
@@ -144,13 +144,13 @@ mod tests {
         GearingAsk { front_teeth: Some(front_teeth), rear_teeth: Some(rear_teeth), ..GearingAsk::default() }
     }
 
-    fn codes(sheet: &GearingSheet) -> Vec<&str> {
+    fn codes(sheet: &GearingAnswer) -> Vec<&str> {
         sheet.findings.iter().map(|finding| finding.code.as_str()).collect()
     }
 
     #[track_caller]
     fn missing(bike: &Bike) -> String {
-        match gearing_sheet(bike, &GearingAsk::default()) {
+        match gearing_answer(bike, &GearingAsk::default()) {
             Err(Refused::Missing { field, .. }) => field,
             other => panic!("{other:?}"),
         }
@@ -158,7 +158,7 @@ mod tests {
 
     #[test]
     fn taller_sprockets_slow_the_engine_in_every_gear() {
-        let sheet = gearing_sheet(&demo_bike(), &ask(16, 38)).unwrap();
+        let sheet = gearing_answer(&demo_bike(), &ask(16, 38)).unwrap();
         let standard = sheet.standard.as_ref().unwrap();
         assert!((standard.final_ratio - 2.733).abs() < 4e-4 && sheet.proposed.final_ratio == 2.375);
         assert!((sheet.engine_speed_change_percent.unwrap() + 13.1).abs() < 0.02);
@@ -175,7 +175,7 @@ mod tests {
 
     #[test]
     fn the_page_as_the_bike_stands_changes_nothing() {
-        let sheet = gearing_sheet(&demo_bike(), &GearingAsk::default()).unwrap();
+        let sheet = gearing_answer(&demo_bike(), &GearingAsk::default()).unwrap();
         assert_eq!(sheet.standard.as_ref(), Some(&sheet.proposed));
         assert_eq!(sheet.engine_speed_change_percent, Some(0.0));
         assert_eq!(sheet.speedometer.as_ref().unwrap().factor, 1.0);
@@ -190,28 +190,28 @@ mod tests {
     #[test]
     fn a_gearbox_speedometer_that_may_now_read_low_is_said() {
         let mut bike = demo_bike();
-        let sheet = gearing_sheet(&bike, &ask(16, 38)).unwrap();
+        let sheet = gearing_answer(&bike, &ask(16, 38)).unwrap();
         assert_eq!(sheet.speedometer.as_ref().unwrap().in_band, None);
         assert!(codes(&sheet).contains(&"speedometer.may-read-low"));
 
         bike.fitted.drive.speedometer_over_percent = Some(5.0);
-        let sheet = gearing_sheet(&bike, &ask(16, 38)).unwrap();
+        let sheet = gearing_answer(&bike, &ask(16, 38)).unwrap();
         assert_eq!(sheet.speedometer.as_ref().unwrap().in_band, Some(false));
         assert!((sheet.speedometer.as_ref().unwrap().shown_at_80_kmh - 72.988).abs() < 1e-3);
         assert!(codes(&sheet).contains(&"speedometer.reads-low"));
 
-        let sheet = gearing_sheet(&bike, &ask(14, 45)).unwrap();
+        let sheet = gearing_answer(&bike, &ask(14, 45)).unwrap();
         assert!(codes(&sheet).contains(&"speedometer.reads-high"));
 
         bike.fitted.drive.speedometer = Some(SpeedometerDrive::FrontWheel);
-        let sheet = gearing_sheet(&bike, &ask(16, 38)).unwrap();
+        let sheet = gearing_answer(&bike, &ask(16, 38)).unwrap();
         assert_eq!(sheet.speedometer.as_ref().unwrap().in_band, Some(true));
         assert!(!codes(&sheet).iter().any(|code| code.starts_with("speedometer")));
     }
 
     #[test]
     fn a_chain_that_does_not_fit_names_the_counts_that_do() {
-        let sheet = gearing_sheet(&demo_bike(), &GearingAsk { chain_links: Some(113), ..ask(15, 41) }).unwrap();
+        let sheet = gearing_answer(&demo_bike(), &GearingAsk { chain_links: Some(113), ..ask(15, 41) }).unwrap();
         let found = codes(&sheet);
         assert!(found.contains(&"chain.odd-count") && found.contains(&"chain.another-chain"), "{found:?}");
         let outside = sheet.findings.iter().find(|finding| finding.code.as_str() == "chain.outside-adjuster").unwrap();
@@ -220,7 +220,7 @@ mod tests {
 
     #[test]
     fn a_chain_too_short_for_the_teeth_is_refused() {
-        let refused = gearing_sheet(&demo_bike(), &GearingAsk { chain_links: Some(60), ..ask(30, 80) }).unwrap_err();
+        let refused = gearing_answer(&demo_bike(), &GearingAsk { chain_links: Some(60), ..ask(30, 80) }).unwrap_err();
         assert!(matches!(&refused, Refused::Conflict { field, .. } if field == "chainLinks"), "{refused:?}");
     }
 
@@ -233,10 +233,10 @@ mod tests {
             (GearingAsk { chain_links: Some(1000), ..ask(15, 41) }, "chainLinks"),
             (GearingAsk { road_speed_kmh: Some(-1.0), ..ask(15, 41) }, "roadSpeedKmh"),
         ] {
-            let refused = gearing_sheet(&bike, &ask).unwrap_err();
+            let refused = gearing_answer(&bike, &ask).unwrap_err();
             assert!(matches!(&refused, Refused::OutOfRange { field, .. } if field == wanted), "{refused:?}");
         }
-        let refused = gearing_sheet(&bike, &GearingAsk { road_speed_kmh: Some(f64::NAN), ..ask(15, 41) }).unwrap_err();
+        let refused = gearing_answer(&bike, &GearingAsk { road_speed_kmh: Some(f64::NAN), ..ask(15, 41) }).unwrap_err();
         assert!(matches!(refused, Refused::NotANumber { .. }));
     }
 
@@ -265,7 +265,7 @@ mod tests {
         bike.fitted.drive.chain_size = None;
         bike.fitted.drive.speedometer = None;
         bike.fitted.drive.rev_limit_rpm = None;
-        let sheet = gearing_sheet(&bike, &GearingAsk::default()).unwrap();
+        let sheet = gearing_answer(&bike, &GearingAsk::default()).unwrap();
         assert!(sheet.standard.is_none() && sheet.chain.is_none() && sheet.speedometer.is_none());
         assert!(sheet.proposed.gears.iter().all(|gear| gear.kmh_at_limit.is_none()));
         assert_eq!(
@@ -284,13 +284,13 @@ mod tests {
         let mut bike = demo_bike();
         bike.standard.drive.chain_links = Some(114);
         bike.fitted.drive.chain_links = Some(114);
-        let sheet = gearing_sheet(&bike, &GearingAsk::default()).unwrap();
+        let sheet = gearing_answer(&bike, &GearingAsk::default()).unwrap();
         assert!(codes(&sheet).contains(&"chain.distance-disagrees"));
     }
 
     #[test]
     fn a_speed_beyond_the_limit_of_top_gear_is_said() {
-        let sheet = gearing_sheet(&demo_bike(), &GearingAsk { road_speed_kmh: Some(150.0), ..ask(15, 41) }).unwrap();
+        let sheet = gearing_answer(&demo_bike(), &GearingAsk { road_speed_kmh: Some(150.0), ..ask(15, 41) }).unwrap();
         assert!(codes(&sheet).contains(&"gearing.beyond-limit"));
     }
 
@@ -298,10 +298,10 @@ mod tests {
     fn a_low_section_inch_tyre_says_what_its_code_leaves_open() {
         let mut bike = demo_bike();
         bike.fitted.rear_wheel.tyre = Some("4.60-18".to_owned());
-        let sheet = gearing_sheet(&bike, &GearingAsk::default()).unwrap();
+        let sheet = gearing_answer(&bike, &GearingAsk::default()).unwrap();
         assert!(codes(&sheet).contains(&"tyre.height-open"));
         bike.fitted.rear_wheel.circumference_mm = Some(2050.0);
-        let sheet = gearing_sheet(&bike, &GearingAsk::default()).unwrap();
+        let sheet = gearing_answer(&bike, &GearingAsk::default()).unwrap();
         assert!(!codes(&sheet).contains(&"tyre.height-open") && sheet.proposed.circumference_measured);
     }
 
@@ -311,7 +311,7 @@ mod tests {
         bike.standard.rear_wheel.circumference_mm = Some(1880.0);
         bike.fitted.rear_wheel.circumference_mm = Some(1880.0);
         let equation = |bike: &Bike| {
-            let sheet = gearing_sheet(bike, &GearingAsk::default()).unwrap();
+            let sheet = gearing_answer(bike, &GearingAsk::default()).unwrap();
             sheet.working.lines.into_iter().find(|line| line.label.starts_with("Rolling")).unwrap()
         };
         assert_eq!(equation(&bike).equation, "roll-out: 1880 mm");
@@ -323,7 +323,7 @@ mod tests {
 
     #[test]
     fn every_line_of_the_working_has_numbers_in_it_and_every_source_a_text() {
-        let sheet = gearing_sheet(&demo_bike(), &ask(16, 38)).unwrap();
+        let sheet = gearing_answer(&demo_bike(), &ask(16, 38)).unwrap();
         assert_eq!(sheet.working.lines.len(), 19, "{:#?}", sheet.working.lines);
         for line in &sheet.working.lines {
             assert!(line.equation.chars().any(|letter| letter.is_ascii_digit()) && line.value.is_finite(), "{line:?}");

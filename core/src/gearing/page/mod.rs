@@ -4,5 +4,5 @@ pub(crate) mod answer;
 mod wear;
 mod working;
 
-pub use answer::{GearingAsk, GearingSheet, gearing_sheet};
-pub use wear::{ChainWearAsk, ChainWearSheet, WearMark, chain_wear_sheet};
+pub use answer::{GearingAnswer, GearingAsk, gearing_answer};
+pub use wear::{ChainWearAnswer, ChainWearAsk, WearMark, chain_wear_answer};

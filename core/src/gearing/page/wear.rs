@@ -47,7 +47,7 @@ pub struct WearMark {
 
 /// The page on chain wear.
 #[wire]
-pub struct ChainWearSheet {
+pub struct ChainWearAnswer {
     /// Chain size as written on it.
     pub size: String,
     /// Pitch, mm.
@@ -87,7 +87,7 @@ const BELIEVABLE_PERCENT: (f64, f64) = (-1.0, 6.0);
 /// Works the page on chain wear out.
 ///
 /// Refused: an unknown chain size, a number outside its range, a length that no chain of that size has over these pitches.
-pub fn chain_wear_sheet(bike: &Bike, ask: &ChainWearAsk) -> Result<ChainWearSheet, Refused> {
+pub fn chain_wear_answer(bike: &Bike, ask: &ChainWearAsk) -> Result<ChainWearAnswer, Refused> {
     let drive = &bike.fitted.drive;
     let size = ask.chain_size.or(drive.chain_size).ok_or_else(|| Refused::Missing {
         field: "chainSize".to_owned(),
@@ -126,7 +126,7 @@ pub fn chain_wear_sheet(bike: &Bike, ask: &ChainWearAsk) -> Result<ChainWearShee
     }));
     let mut sources = vec![wear_source(), chain_size_source(), geometry()];
     sources.extend(limits.iter().map(|limit| limit.source.clone()));
-    Ok(ChainWearSheet {
+    Ok(ChainWearAnswer {
         size: dimensions.name.to_owned(),
         pitch_mm: dimensions.pitch_mm,
         pitches,
@@ -275,7 +275,7 @@ mod tests {
     use super::*;
     use crate::gearing::sample::demo_bike;
 
-    fn codes(sheet: &ChainWearSheet) -> Vec<&str> {
+    fn codes(sheet: &ChainWearAnswer) -> Vec<&str> {
         sheet.findings.iter().map(|finding| finding.code.as_str()).collect()
     }
 
@@ -285,7 +285,7 @@ mod tests {
 
     #[test]
     fn nothing_measured_is_open_and_never_a_pass() {
-        let sheet = chain_wear_sheet(&demo_bike(), &ChainWearAsk::default()).unwrap();
+        let sheet = chain_wear_answer(&demo_bike(), &ChainWearAsk::default()).unwrap();
         assert_eq!((sheet.judgement, sheet.elongation_percent), (Judgement::Open, None));
         assert_eq!(codes(&sheet), ["chain.wear-unknown"]);
         assert!((sheet.new_mm - 254.0).abs() < 1e-9 && sheet.limits.iter().all(|mark| mark.left_mm.is_none()));
@@ -296,32 +296,32 @@ mod tests {
     #[test]
     fn wear_is_judged_by_the_common_limits_or_by_the_owners() {
         let bike = demo_bike();
-        assert_eq!(chain_wear_sheet(&bike, &measured(256.0)).unwrap().judgement, Judgement::Fine);
-        let between = chain_wear_sheet(&bike, &measured(260.0)).unwrap();
+        assert_eq!(chain_wear_answer(&bike, &measured(256.0)).unwrap().judgement, Judgement::Fine);
+        let between = chain_wear_answer(&bike, &measured(260.0)).unwrap();
         assert_eq!((between.judgement, codes(&between)[0]), (Judgement::Open, "chain.wear-between"));
-        let worn = chain_wear_sheet(&bike, &measured(262.0)).unwrap();
+        let worn = chain_wear_answer(&bike, &measured(262.0)).unwrap();
         assert!(codes(&worn).contains(&"chain.worn-out") && worn.judgement == Judgement::Outside);
         let own = ChainWearAsk { chain_wear_limit_percent: Some(0.5), ..measured(256.0) };
-        let sheet = chain_wear_sheet(&bike, &own).unwrap();
+        let sheet = chain_wear_answer(&bike, &own).unwrap();
         assert!(sheet.judgement == Judgement::Outside && sheet.limits[0].entered() && !sheet.limits[1].entered());
     }
 
     #[test]
     fn the_axle_moves_back_as_the_chain_wears() {
-        let sheet = chain_wear_sheet(&demo_bike(), &measured(256.54)).unwrap();
+        let sheet = chain_wear_answer(&demo_bike(), &measured(256.54)).unwrap();
         assert_eq!(sheet.positions.len(), 3);
         let mm: Vec<_> = sheet.positions.iter().map(|position| position.centre_distance_mm).collect();
         // 556.3 mm new; one per cent of 116 links is 1.16 pitches, half of it on each run.
         assert!((mm[0] - 563.75).abs() < 0.05 && mm[1] > mm[0] && mm[2] > mm[1], "{mm:?}");
         assert_eq!(sheet.positions[2].inside_adjuster, Some(false));
-        let far = chain_wear_sheet(&demo_bike(), &measured(261.0)).unwrap();
+        let far = chain_wear_answer(&demo_bike(), &measured(261.0)).unwrap();
         assert!(codes(&far).contains(&"chain.worn-beyond-adjuster"));
     }
 
     #[test]
     fn joint_and_kind_choose_what_to_mind() {
         let mut bike = demo_bike();
-        let said = |bike: &Bike| chain_wear_sheet(bike, &ChainWearAsk::default()).unwrap().cautions.join(" ");
+        let said = |bike: &Bike| chain_wear_answer(bike, &ChainWearAsk::default()).unwrap().cautions.join(" ");
         assert!(
             said(&bike).contains("clip") && said(&bike).contains("rivet link") && !said(&bike).contains("swing arm")
         );
@@ -333,23 +333,23 @@ mod tests {
     #[test]
     fn a_length_that_no_chain_has_is_refused() {
         for mm in [240.0, 275.0] {
-            let refused = chain_wear_sheet(&demo_bike(), &measured(mm)).unwrap_err();
+            let refused = chain_wear_answer(&demo_bike(), &measured(mm)).unwrap_err();
             assert!(matches!(refused, Refused::Conflict { field, .. } if field == "measuredMm"));
         }
-        let short = chain_wear_sheet(&demo_bike(), &measured(253.0)).unwrap();
+        let short = chain_wear_answer(&demo_bike(), &measured(253.0)).unwrap();
         assert_eq!(codes(&short), ["chain.shorter-than-new"]);
     }
 
     #[test]
     fn bad_input_names_its_field_and_a_missing_size_is_asked_for() {
-        let field = |ask: ChainWearAsk| match chain_wear_sheet(&demo_bike(), &ask) {
+        let field = |ask: ChainWearAsk| match chain_wear_answer(&demo_bike(), &ask) {
             Err(Refused::OutOfRange { field, .. } | Refused::NotANumber { field, .. }) => field,
             other => panic!("{other:?}"),
         };
         assert_eq!(field(ChainWearAsk { pitches: Some(1), ..ChainWearAsk::default() }), "pitches");
         assert_eq!(field(measured(f64::NAN)), "measuredMm");
         assert_eq!(field(ChainWearAsk { slack_mm: vec![-1.0], ..ChainWearAsk::default() }), "slackMm");
-        let refused = chain_wear_sheet(&Bike::default(), &measured(256.0)).unwrap_err();
+        let refused = chain_wear_answer(&Bike::default(), &measured(256.0)).unwrap_err();
         assert!(matches!(refused, Refused::Missing { field, .. } if field == "chainSize"));
     }
 }

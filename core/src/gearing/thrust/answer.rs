@@ -28,7 +28,7 @@ pub enum PowerSource {
 
 /// The page on thrust and top speed.
 #[wire]
-pub struct ThrustSheet {
+pub struct ThrustAnswer {
     /// Teeth of the gearbox sprocket.
     pub front_teeth: u32,
     /// Teeth of the wheel sprocket.
@@ -90,7 +90,7 @@ const POWER_POINTS: u32 = 32;
 /// Works thrust, resistance and top speed out.
 ///
 /// Refused: unknown gears, sprockets, tyre, dry mass or power; peaks that no engine has together; a number outside its range.
-pub fn thrust_sheet(bike: &Bike, ask: &ThrustAsk) -> Result<ThrustSheet, Refused> {
+pub fn thrust_answer(bike: &Bike, ask: &ThrustAsk) -> Result<ThrustAnswer, Refused> {
     let speeds = cruise_speeds(&ask.cruise_kmh)?;
     let spec = &bike.fitted;
     let machine = Machine::of(bike, spec, ask)?;
@@ -101,7 +101,7 @@ pub fn thrust_sheet(bike: &Bike, ask: &ThrustAsk) -> Result<ThrustSheet, Refused
     let mut found = findings::on_top(top.as_ref(), fitted_top.as_ref(), gearing.as_ref(), machine.train.gears.len());
     found.extend(findings::on_tyre(&spec.rear_wheel, top.as_ref()));
     found.extend(findings::on_rolling(&machine.load.rolling, top.as_ref()));
-    Ok(ThrustSheet {
+    Ok(ThrustAnswer {
         front_teeth: machine.train.front_teeth,
         rear_teeth: machine.train.rear_teeth,
         power_source: match machine.engine.shape {

@@ -19,7 +19,7 @@ mod tests;
 mod top_speed;
 mod working;
 
-pub use answer::{PowerSource, ThrustSheet, thrust_sheet};
+pub use answer::{PowerSource, ThrustAnswer, thrust_answer};
 
 pub use air::air_density;
 pub use curves::{CurvePoint, GearCurve};

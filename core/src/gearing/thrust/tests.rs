@@ -15,11 +15,11 @@ fn bike() -> Bike {
     bike
 }
 
-fn sheet(ask: &ThrustAsk) -> ThrustSheet {
-    thrust_sheet(&bike(), ask).unwrap()
+fn sheet(ask: &ThrustAsk) -> ThrustAnswer {
+    thrust_answer(&bike(), ask).unwrap()
 }
 
-fn codes(sheet: &ThrustSheet) -> Vec<&str> {
+fn codes(sheet: &ThrustAnswer) -> Vec<&str> {
     sheet.findings.iter().map(|finding| finding.code.as_str()).collect()
 }
 
@@ -62,14 +62,14 @@ fn top_speeds_agree_with_scipy() {
 fn a_peak_that_is_tried_takes_the_place_of_the_papers_and_of_the_points() {
     let mut bike = bike();
     let ask = ThrustAsk { peak_power_kw: Some(11.0), ..ThrustAsk::default() };
-    let weaker = thrust_sheet(&bike, &ask).unwrap();
+    let weaker = thrust_answer(&bike, &ask).unwrap();
     assert_eq!((weaker.peak_kw, weaker.peak_rpm), (11.0, 8500.0));
     assert!(weaker.top.as_ref().unwrap().kmh < sheet(&ThrustAsk::default()).top.unwrap().kmh - 1.0);
     bike.fitted.drive.power_curve = vec![PowerPoint { rpm: 3000.0, kw: 4.0 }, PowerPoint { rpm: 9000.0, kw: 14.0 }];
-    assert_eq!(thrust_sheet(&bike, &ThrustAsk::default()).unwrap().peak_kw, 14.0);
-    assert_eq!(thrust_sheet(&bike, &ask).unwrap(), weaker);
+    assert_eq!(thrust_answer(&bike, &ThrustAsk::default()).unwrap().peak_kw, 14.0);
+    assert_eq!(thrust_answer(&bike, &ask).unwrap(), weaker);
     let wrong = ThrustAsk { peak_power_kw: Some(0.0), ..ThrustAsk::default() };
-    assert!(matches!(thrust_sheet(&bike, &wrong), Err(Refused::OutOfRange { field, .. }) if field == "peakPowerKw"));
+    assert!(matches!(thrust_answer(&bike, &wrong), Err(Refused::OutOfRange { field, .. }) if field == "peakPowerKw"));
 }
 
 #[test]
@@ -143,27 +143,27 @@ fn hill_wind_and_height_slow_it_and_downhill_ends_at_the_limit() {
 fn a_tyre_rated_below_the_top_speed_is_named() {
     let mut bike = bike();
     bike.fitted.rear_wheel.tyre = Some("3.00-18 52J".to_owned());
-    let sheet = thrust_sheet(&bike, &ThrustAsk::default()).unwrap();
+    let sheet = thrust_answer(&bike, &ThrustAsk::default()).unwrap();
     assert!(codes(&sheet).contains(&"thrust.beyond-tyre"));
     bike.fitted.rear_wheel.tyre = Some("3.00-18 52P".to_owned());
-    let sheet = thrust_sheet(&bike, &ThrustAsk::default()).unwrap();
+    let sheet = thrust_answer(&bike, &ThrustAsk::default()).unwrap();
     assert!(!codes(&sheet).contains(&"thrust.beyond-tyre"));
 }
 
 #[test]
 fn what_was_assumed_is_said() {
     let mut bike = demo_bike();
-    let said = |bike: &Bike| thrust_sheet(bike, &ThrustAsk::default()).unwrap().assumptions.join(" ");
+    let said = |bike: &Bike| thrust_answer(bike, &ThrustAsk::default()).unwrap().assumptions.join(" ");
     assert!(said(&bike).contains("Drag area 0.6") && said(&bike).contains("smoothest one through both"));
     bike.identity.peak_torque_nm = None;
     bike.fitted.drive.rev_limit_rpm = None;
     assert!(said(&bike).contains("peak power alone") && said(&bike).contains("Engine speed limit 9520 rpm"));
-    assert_eq!(thrust_sheet(&bike, &ThrustAsk::default()).unwrap().power_source, PowerSource::PeakPower);
+    assert_eq!(thrust_answer(&bike, &ThrustAsk::default()).unwrap().power_source, PowerSource::PeakPower);
 }
 
 #[test]
 fn bad_input_and_what_is_missing_name_their_field() {
-    let field = |bike: &Bike, ask: ThrustAsk| match thrust_sheet(bike, &ask) {
+    let field = |bike: &Bike, ask: ThrustAsk| match thrust_answer(bike, &ask) {
         Err(
             Refused::OutOfRange { field, .. }
             | Refused::NotANumber { field, .. }

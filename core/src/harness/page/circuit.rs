@@ -61,7 +61,7 @@ pub struct WayDrop {
 
 /// The wiring page.
 #[wire]
-pub struct HarnessSheet {
+pub struct HarnessAnswer {
     /// The circuits to choose from.
     pub circuits: Vec<CircuitCard>,
     /// Id of this one.
@@ -109,7 +109,7 @@ fn drawn(bike: &Bike, id: &str) -> Result<Harness, Refused> {
 }
 
 /// The wiring page of a bike. Nothing is stored.
-pub fn harness_sheet(bike: &Bike, ask: &HarnessAsk) -> Result<HarnessSheet, Refused> {
+pub fn harness_answer(bike: &Bike, ask: &HarnessAsk) -> Result<HarnessAnswer, Refused> {
     let circuit = ask.circuit.clone().unwrap_or_else(|| "whole".to_owned());
     let harness = circuit_of(bike, &circuit)?;
     let mut findings = check_harness(&harness)?;
@@ -141,7 +141,7 @@ pub fn harness_sheet(bike: &Bike, ask: &HarnessAsk) -> Result<HarnessSheet, Refu
         name: name.to_owned(),
         changed: changes(bike, id),
     };
-    Ok(HarnessSheet {
+    Ok(HarnessAnswer {
         circuits: TEMPLATES.iter().map(|template| card(template.id, template.name)).collect(),
         not_there: not_there(&drawn(bike, &circuit)?, &circuit, &bike.circuits),
         circuit,
@@ -234,7 +234,7 @@ mod tests {
 
     #[test]
     fn a_sound_circuit_lights_its_lamps_within_the_accepted_loss() {
-        let sheet = harness_sheet(&Bike::default(), &ask("lighting", &NIGHT, None)).unwrap();
+        let sheet = harness_answer(&Bike::default(), &ask("lighting", &NIGHT, None)).unwrap();
         let point = sheet.point.unwrap();
         assert_eq!(point.look("head.low"), Some(LampLook::Full));
         assert!(sheet.drops.iter().all(|drop| drop.accepted && drop.feed_volts > 0.0), "{:?}", sheet.drops);
@@ -244,7 +244,7 @@ mod tests {
     #[test]
     fn a_tried_fault_shows_its_symptoms_and_the_lost_volts() {
         let fault = Fault::BadJoint { element: "head.earth".to_owned(), ohms: 1.0 };
-        let sheet = harness_sheet(&Bike::default(), &ask("lighting", &NIGHT, Some(fault))).unwrap();
+        let sheet = harness_answer(&Bike::default(), &ask("lighting", &NIGHT, Some(fault))).unwrap();
         assert!(sheet.symptoms.iter().any(|symptom| symptom.element == "head.low"), "{:?}", sheet.symptoms);
         let drop = sheet.drops.iter().find(|drop| drop.element == "head.low").unwrap();
         assert!(!drop.accepted && drop.earth_volts > 1.0);
@@ -256,17 +256,17 @@ mod tests {
         let mut bike = Bike::default();
         let change = ElementChange { section_mm2: Some(0.5), ..ElementChange::default() };
         bike.circuits = BTreeMap::from([("lighting/head.low.feed.wire".to_owned(), change)]);
-        let sheet = harness_sheet(&bike, &ask("lighting", &NIGHT, None)).unwrap();
+        let sheet = harness_answer(&bike, &ask("lighting", &NIGHT, None)).unwrap();
         let lighting = sheet.circuits.iter().find(|card| card.circuit == "lighting").unwrap();
         assert_eq!(lighting.changed, 1);
         let thin = sheet.drops.iter().find(|drop| drop.element == "head.low").unwrap().feed_volts;
-        let sheet = harness_sheet(&Bike::default(), &ask("lighting", &NIGHT, None)).unwrap();
+        let sheet = harness_answer(&Bike::default(), &ask("lighting", &NIGHT, None)).unwrap();
         assert!(thin > sheet.drops.iter().find(|drop| drop.element == "head.low").unwrap().feed_volts);
     }
 
     #[test]
     fn bad_input_is_said_plainly() {
-        let refused = |ask: &HarnessAsk| harness_sheet(&Bike::default(), ask).unwrap_err().to_string();
+        let refused = |ask: &HarnessAsk| harness_answer(&Bike::default(), ask).unwrap_err().to_string();
         assert!(refused(&ask("toaster", &[], None)).contains("no circuit with the id toaster"));
         assert!(refused(&ask("horn", &[("key", "half")], None)).contains("no position of Key with the id half"));
         let fault = Fault::Open { element: "sidecar".to_owned() };

@@ -94,7 +94,7 @@ pub struct FlashColumn {
 
 /// The lamp page.
 #[wire]
-pub struct LampSheet {
+pub struct LampAnswer {
     /// Id of the consumer.
     pub place: String,
     /// Standard, fitted, proposed, as far as they are there.
@@ -124,7 +124,7 @@ pub struct LampSheet {
 }
 
 /// The lamp page for a place of the bike. Nothing is stored.
-pub fn lamp_sheet(bike: &Bike, ask: &LampsAsk) -> Result<LampSheet, Refused> {
+pub fn lamp_answer(bike: &Bike, ask: &LampsAsk) -> Result<LampAnswer, Refused> {
     let place = ask.place.clone().unwrap_or_else(|| "indicators".to_owned());
     let proposed = ask.proposed.clone().map(Consumer::checked).transpose()?;
     let tried = ask.indication.clone().unwrap_or_default().over(&bike.fitted.indication).checked()?;
@@ -163,7 +163,7 @@ pub fn lamp_sheet(bike: &Bike, ask: &LampsAsk) -> Result<LampSheet, Refused> {
     column(LampSide::Proposed, proposed.clone());
     let findings = findings(&old, &now, &fits, &flashing, counted_per_minute, is_indicator);
     let working = working(&lamps, &flashing, resistor.as_ref(), &volts, [watts(&old), watts(&now)]);
-    Ok(LampSheet {
+    Ok(LampAnswer {
         place,
         lamps,
         fits,

@@ -40,13 +40,13 @@ fn led() -> LampsAsk {
     LampsAsk { proposed: Some(lamp), ..LampsAsk::default() }
 }
 
-fn column(sheet: &LampSheet, side: LampSide) -> &FlashColumn {
+fn column(sheet: &LampAnswer, side: LampSide) -> &FlashColumn {
     sheet.flashing.iter().find(|column| column.side == side).unwrap()
 }
 
 #[test]
 fn as_made_the_rate_must_be_counted_and_the_other_side_stays_dark() {
-    let sheet = lamp_sheet(&bike(), &LampsAsk::default()).unwrap();
+    let sheet = lamp_answer(&bike(), &LampsAsk::default()).unwrap();
     let made = column(&sheet, LampSide::Standard);
     assert_eq!(made.indicators.certain_rate(), None, "nobody counted");
     assert!(!made.indicators.both_sides() && made.indicators.outage_tells == Some(true));
@@ -55,7 +55,7 @@ fn as_made_the_rate_must_be_counted_and_the_other_side_stays_dark() {
 
 #[test]
 fn led_lamps_on_a_thermal_flasher_stay_lit_and_light_both_sides() {
-    let sheet = lamp_sheet(&bike(), &led()).unwrap();
+    let sheet = lamp_answer(&bike(), &led()).unwrap();
     let tried = column(&sheet, LampSide::Proposed);
     assert_eq!(tried.indicators.certain_rate(), Some(0.0));
     assert!(tried.indicators.both_sides());
@@ -68,7 +68,7 @@ fn led_lamps_on_a_thermal_flasher_stay_lit_and_light_both_sides() {
 
 #[test]
 fn both_cures_are_compared() {
-    let sheet = lamp_sheet(&bike(), &led()).unwrap();
+    let sheet = lamp_answer(&bike(), &led()).unwrap();
     let resistors = column(&sheet, LampSide::WithResistors);
     let share = resistors.indicators.side_watts / resistors.indicators.made_for_watts.unwrap();
     assert!((0.97..1.15).contains(&share), "the load is back: {share}");
@@ -84,7 +84,7 @@ fn both_cures_are_compared() {
 
 #[test]
 fn the_working_names_each_comparison_in_words() {
-    let lines = lamp_sheet(&bike(), &led()).unwrap().working.lines;
+    let lines = lamp_answer(&bike(), &led()).unwrap().working.lines;
     let labels: Vec<&str> =
         lines.iter().map(|line| line.label.as_str()).filter(|label| label.contains("share")).collect();
     let shares = ["as made", "as fitted", "as proposed", "with load resistors", "with an electronic flasher"];
@@ -94,7 +94,7 @@ fn the_working_names_each_comparison_in_words() {
 #[test]
 fn mixed_lamps_are_a_load_between() {
     // One filament of 10 W and one LED of 1 W on each side.
-    let sheet = lamp_sheet(&bike(), &LampsAsk { replaced: Some(1), ..led() }).unwrap();
+    let sheet = lamp_answer(&bike(), &LampsAsk { replaced: Some(1), ..led() }).unwrap();
     let mixed = &column(&sheet, LampSide::Proposed).indicators;
     assert!((mixed.side_watts - 1.0 - 13.0 * (14.0_f64 / 13.5).powf(1.55)).abs() < 1e-9, "{}", mixed.side_watts);
     assert_eq!(mixed.flashing, Some(Flashing::Stops));
@@ -103,7 +103,7 @@ fn mixed_lamps_are_a_load_between() {
     assert!(takes[0].starts_with("2 resistors"), "{takes:?}");
     let electronic = Indication { flasher: Some(FlasherKind::ElectronicTwo), ..Indication::default() };
     let ask = LampsAsk { replaced: Some(1), indication: Some(electronic), ..led() };
-    let sheet = lamp_sheet(&bike(), &ask).unwrap();
+    let sheet = lamp_answer(&bike(), &ask).unwrap();
     assert_eq!(column(&sheet, LampSide::Proposed).indicators.flashing, Some(Flashing::Count));
 }
 
@@ -111,7 +111,7 @@ fn mixed_lamps_are_a_load_between() {
 fn an_unknown_flasher_gives_no_rate() {
     let mut bike = bike();
     bike.fitted.indication.flasher = None;
-    let sheet = lamp_sheet(&bike, &LampsAsk::default()).unwrap();
+    let sheet = lamp_answer(&bike, &LampsAsk::default()).unwrap();
     assert_eq!(column(&sheet, LampSide::Fitted).indicators.rate, None);
     assert!(column(&sheet, LampSide::Fitted).text.contains("not known"));
 }
@@ -120,7 +120,7 @@ fn an_unknown_flasher_gives_no_rate() {
 fn a_stronger_headlamp_of_another_cap_is_said_plainly() {
     let strong = Consumer { cap: Some(LampCap::P43t), watts: 60.0, ..bike().fitted.consumers[2].consumer.clone() };
     let ask = LampsAsk { place: Some("headlamp".to_owned()), proposed: Some(strong), ..LampsAsk::default() };
-    let sheet = lamp_sheet(&bike(), &ask).unwrap();
+    let sheet = lamp_answer(&bike(), &ask).unwrap();
     assert_eq!(sheet.fits, CapFit::DoesNotFit);
     assert!(sheet.findings.iter().any(|finding| finding.code.as_str() == "lamp.more-watts"));
     assert!(sheet.flashing.is_empty());
@@ -129,18 +129,18 @@ fn a_stronger_headlamp_of_another_cap_is_said_plainly() {
 #[test]
 fn a_count_is_judged_and_a_place_that_is_not_there_is_refused() {
     let count = |flashes| LampsAsk { counted: Some(FlashCount { flashes, seconds: 30.0 }), ..LampsAsk::default() };
-    let slow = lamp_sheet(&bike(), &count(25)).unwrap();
+    let slow = lamp_answer(&bike(), &count(25)).unwrap();
     assert_eq!((slow.counted_per_minute, slow.findings[0].weight), (Some(50.0), Weight::Stopper));
-    assert_eq!(lamp_sheet(&bike(), &count(45)).unwrap().findings[0].weight, Weight::Note);
+    assert_eq!(lamp_answer(&bike(), &count(45)).unwrap().findings[0].weight, Weight::Note);
     let ask = LampsAsk { place: Some("fog-lamp".to_owned()), ..LampsAsk::default() };
-    assert!(lamp_sheet(&bike(), &ask).unwrap_err().to_string().contains("fog-lamp"));
+    assert!(lamp_answer(&bike(), &ask).unwrap_err().to_string().contains("fog-lamp"));
 }
 
 #[test]
 fn the_light_of_the_lamp_as_made_is_not_lent_to_an_led() {
     let mut bike = bike();
     bike.fitted.consumers[0].consumer = lamp(1.0, 2, LightSource::Led);
-    let sheet = lamp_sheet(&bike, &LampsAsk::default()).unwrap();
+    let sheet = lamp_answer(&bike, &LampsAsk::default()).unwrap();
     let fitted = sheet.lamps.iter().find(|lamp| lamp.side == LampSide::Fitted).unwrap();
     assert_eq!(fitted.charging.lumens, None);
 }

@@ -4,6 +4,6 @@ mod circuit;
 mod lamps;
 mod sources;
 
-pub use circuit::{CircuitCard, FaultPlace, HarnessAsk, HarnessSheet, WayDrop, circuit_of, harness_sheet};
-pub use lamps::{FlashColumn, FlashCount, LampColumn, LampSheet, LampSide, LampsAsk, lamp_sheet};
+pub use circuit::{CircuitCard, FaultPlace, HarnessAnswer, HarnessAsk, WayDrop, circuit_of, harness_answer};
+pub use lamps::{FlashColumn, FlashCount, LampAnswer, LampColumn, LampSide, LampsAsk, lamp_answer};
 pub use sources::harness_sources;

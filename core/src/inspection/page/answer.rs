@@ -39,7 +39,7 @@ pub struct Readiness {
 
 /// The inspection page.
 #[wire]
-pub struct InspectionSheet {
+pub struct InspectionAnswer {
     /// The pack.
     pub pack: PackCard,
     /// Its caution.
@@ -55,13 +55,13 @@ pub struct InspectionSheet {
 }
 
 /// The walk-through of a pack, judged for the bike as it is being built.
-pub fn inspection_sheet(bike: &Bike, ask: &InspectionAsk) -> Result<InspectionSheet, Refused> {
+pub fn inspection_answer(bike: &Bike, ask: &InspectionAsk) -> Result<InspectionAnswer, Refused> {
     let (pack, caution) = chosen(bike, ask)?;
     let derived = derive(bike, &bike.fitted);
     let items: Vec<ItemVerdict> = pack.items.iter().map(|item| judge_item(bike, &derived, &pack.id, item)).collect();
     let found = derived.findings.iter().filter(|finding| finding.weight == Weight::Stopper);
     let readiness = fold(&items, found.map(|finding| finding.text.clone()));
-    Ok(InspectionSheet {
+    Ok(InspectionAnswer {
         pack: pack.card(),
         caution,
         packs: built_in().iter().map(Pack::card).collect(),

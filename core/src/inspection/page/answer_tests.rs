@@ -36,8 +36,8 @@ fn on(year: u32, cc: f64, pack: &str) -> Bike {
     bike
 }
 
-fn sheet(bike: &Bike) -> InspectionSheet {
-    inspection_sheet(bike, &InspectionAsk::default()).unwrap()
+fn sheet(bike: &Bike) -> InspectionAnswer {
+    inspection_answer(bike, &InspectionAsk::default()).unwrap()
 }
 
 fn asked(bike: &Bike, id: &str) -> bool {
@@ -178,10 +178,10 @@ fn a_failing_stopper_item_is_listed_with_its_reason() {
 fn the_pack_is_the_one_asked_for_else_the_bikes_own_else_the_first() {
     let ask = |mark: &str| InspectionAsk { pack: Some(mark.into()) };
     let bike = on(1983, 175.0, "gb");
-    assert_eq!(inspection_sheet(&bike, &ask("eu")).unwrap().pack.id, "eu");
+    assert_eq!(inspection_answer(&bike, &ask("eu")).unwrap().pack.id, "eu");
     assert_eq!(sheet(&bike).pack.id, "gb");
     assert_eq!(sheet(&Bike::default()).pack.id, "eu");
-    let text = inspection_sheet(&bike, &ask("moon")).unwrap_err().to_string();
+    let text = inspection_answer(&bike, &ask("moon")).unwrap_err().to_string();
     assert_eq!(text, "there is no inspection pack with the id moon");
     let elsewhere = sheet(&on(1983, 175.0, "club"));
     assert_eq!(elsewhere.pack.id, "eu");

@@ -2,4 +2,4 @@
 
 mod answer;
 
-pub use answer::{InspectionAsk, InspectionSheet, Readiness, inspection_sheet, readiness};
+pub use answer::{InspectionAnswer, InspectionAsk, Readiness, inspection_answer, readiness};

@@ -29,7 +29,7 @@ pub struct PlanAsk {
 
 /// The plan page.
 #[wire]
-pub struct PlanSheet {
+pub struct PlanAnswer {
     /// Jobs in the order of their dates; done ones last.
     pub rows: Vec<PlanRow>,
     /// Bench time in the days shown.
@@ -76,7 +76,7 @@ pub struct DayMark {
 }
 
 /// The plan on the calendar of the days shown, from its schedule.
-pub fn plan_sheet(bike: &Bike, ask: &PlanAsk, moment: &Moment, scheduled: &Scheduled) -> Result<PlanSheet, Refused> {
+pub fn plan_answer(bike: &Bike, ask: &PlanAsk, moment: &Moment, scheduled: &Scheduled) -> Result<PlanAnswer, Refused> {
     let shown = ask.days.unwrap_or(USUAL_DAYS);
     bounds::DAYS_SHOWN.check(f64::from(shown))?;
     let zone = &moment.zone;
@@ -86,7 +86,7 @@ pub fn plan_sheet(bike: &Bike, ask: &PlanAsk, moment: &Moment, scheduled: &Sched
     let how_sure = ask.how_sure == Some(true);
     let Scheduled { rows, ready_ms, bound_ms, odds, held_by, findings, .. } = scheduled.clone();
     let what_if = ask.what_if.as_ref().map(|what_if| suppose(bike, what_if, moment, scheduled)).transpose()?;
-    Ok(PlanSheet {
+    Ok(PlanAnswer {
         bench: bike.bench_time.between(zone, from_ms, to_ms),
         from_ms,
         to_ms,
@@ -116,11 +116,11 @@ mod tests {
     use crate::plan::tests::example::{at, bike, done, job, tuesday_noon};
     use crate::time::{HOUR_MS, Zone, ZoneShift};
 
-    fn asked(bike: &Bike, days: Option<u32>, moment: &Moment) -> Result<PlanSheet, Refused> {
-        plan_sheet(bike, &PlanAsk { days, ..PlanAsk::default() }, moment, &schedule(bike, moment))
+    fn asked(bike: &Bike, days: Option<u32>, moment: &Moment) -> Result<PlanAnswer, Refused> {
+        plan_answer(bike, &PlanAsk { days, ..PlanAsk::default() }, moment, &schedule(bike, moment))
     }
 
-    fn sheet(bike: &Bike, days: Option<u32>, moment: &Moment) -> PlanSheet {
+    fn sheet(bike: &Bike, days: Option<u32>, moment: &Moment) -> PlanAnswer {
         asked(bike, days, moment).unwrap()
     }
 

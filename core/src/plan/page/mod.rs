@@ -4,6 +4,6 @@ mod answer;
 mod offers;
 mod suppose;
 
-pub use answer::{DayMark, PlanAsk, PlanSheet, plan_sheet};
+pub use answer::{DayMark, PlanAnswer, PlanAsk, plan_answer};
 pub use offers::Offer;
 pub use suppose::{Supposed, Supposition};

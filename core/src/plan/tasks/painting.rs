@@ -4,7 +4,7 @@
 use super::running::{Running, endless};
 use super::task::{ReleaseCause, SANDING_MS, Task};
 use super::waits::WaitRule;
-use crate::coating::{ProcessSheet, ProcessState, running_processes};
+use crate::coating::{ProcessAnswer, ProcessState, running_processes};
 use crate::quantity::{Finding, FindingCode, Weight};
 use crate::record::{Bike, JobState, Product};
 use crate::time::{MINUTE_MS, Moment};
@@ -49,7 +49,7 @@ pub(crate) fn paintings(bike: &Bike, moment: &Moment) -> Vec<Painting> {
 }
 
 impl Painting {
-    fn of(sheet: ProcessSheet, bike: &Bike, now_ms: i64) -> Option<Painting> {
+    fn of(sheet: ProcessAnswer, bike: &Bike, now_ms: i64) -> Option<Painting> {
         let next = sheet.steps.iter().position(|step| step.next).map(|number| {
             let at = |number: usize| sheet.steps.get(number).and_then(|step| step.from_ms);
             let from_ms = at(number).unwrap_or(now_ms).max(now_ms);

@@ -2,7 +2,7 @@
 
 use std::collections::BTreeSet;
 
-use super::ask::{ItemShift, RippleAsk, RippleSheet, Shift};
+use super::ask::{ItemShift, RippleAnswer, RippleAsk, Shift};
 use crate::derive::derive;
 use crate::error::Refused;
 use crate::inspection::{judge_item, packs};
@@ -14,7 +14,7 @@ use crate::ripple::proposal::{Proposal, propose};
 const SAME: f64 = 1e-9;
 
 /// What the proposals do to everything else. Nothing is stored.
-pub fn ripple_sheet(bike: &Bike, ask: &RippleAsk) -> Result<RippleSheet, Refused> {
+pub fn ripple_answer(bike: &Bike, ask: &RippleAsk) -> Result<RippleAnswer, Refused> {
     if ask.proposals.is_empty() {
         return Err(Refused::Missing {
             field: "proposals".to_owned(),
@@ -24,7 +24,7 @@ pub fn ripple_sheet(bike: &Bike, ask: &RippleAsk) -> Result<RippleSheet, Refused
     }
     let proposed = propose(bike, &ask.proposals)?;
     let (before, after) = (derive(bike, &bike.fitted), derive(bike, &proposed));
-    Ok(RippleSheet {
+    Ok(RippleAnswer {
         proposal: in_words(&ask.proposals),
         shifts: shifts(&before, &after),
         new_findings: new_findings(&before, &after),

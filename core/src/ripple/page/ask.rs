@@ -44,7 +44,7 @@ pub struct RippleAsk {
 
 /// What the proposal does to everything else.
 #[wire]
-pub struct RippleSheet {
+pub struct RippleAnswer {
     /// What is proposed, in one sentence.
     pub proposal: String,
     /// Quantities that change, limits crossed first.

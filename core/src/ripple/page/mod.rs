@@ -3,5 +3,5 @@
 mod answer;
 mod ask;
 
-pub use answer::ripple_sheet;
-pub use ask::{ItemShift, RippleAsk, RippleSheet, Shift};
+pub use answer::ripple_answer;
+pub use ask::{ItemShift, RippleAnswer, RippleAsk, Shift};

@@ -29,7 +29,7 @@ pub struct TyreAsk {
 
 /// The tyre page.
 #[wire]
-pub struct TyreSheet {
+pub struct TyreAnswer {
     /// Which wheel.
     pub end: End,
     /// The tyre as made, where it is known.
@@ -61,12 +61,12 @@ pub struct TyreSheet {
 ///
 /// Refused: a code, date code or number that cannot be accepted; a date code as asked that lies ahead. What is not known is
 /// absent, and the checks say what they lack.
-pub fn tyre_sheet(
+pub fn tyre_answer(
     bike: &Bike,
     ask: &TyreAsk,
     moment: &Moment,
     top_speed: impl Fn(&Spec) -> Option<f64>,
-) -> Result<TyreSheet, Refused> {
+) -> Result<TyreAnswer, Refused> {
     let end = ask.end.unwrap_or(End::Rear);
     let (standard, fitted) = (wheel_at(&bike.standard, end), wheel_at(&bike.fitted, end));
     let proposed = match &ask.wheel {
@@ -97,7 +97,7 @@ pub fn tyre_sheet(
     lines.extend(change.iter().flat_map(working::on_change));
     lines.extend(working::on_checks(&checks));
     lines.extend(age.iter().flat_map(working::on_age));
-    Ok(TyreSheet {
+    Ok(TyreAnswer {
         end,
         working: working::working(lines, reading_proposed.as_ref().is_some_and(|reading| reading.measured), &checks),
         standard: reading_standard,

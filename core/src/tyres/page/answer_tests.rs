@@ -6,15 +6,15 @@ use crate::tyres::sample::demo_bike;
 
 /// 26 November 2026, noon.
 /// The page with the top speed that gearing derives.
-fn of(bike: &Bike, ask: &TyreAsk) -> Result<TyreSheet, Refused> {
-    tyre_sheet(bike, ask, &moment(), |spec| crate::gearing::derived_top_speed(bike, spec))
+fn of(bike: &Bike, ask: &TyreAsk) -> Result<TyreAnswer, Refused> {
+    tyre_answer(bike, ask, &moment(), |spec| crate::gearing::derived_top_speed(bike, spec))
 }
 
 fn moment() -> Moment {
     Moment { now_ms: 1_795_694_400_000, ..Moment::default() }
 }
 
-fn sheet(bike: &Bike, ask: &TyreAsk) -> TyreSheet {
+fn sheet(bike: &Bike, ask: &TyreAsk) -> TyreAnswer {
     of(bike, ask).unwrap()
 }
 
@@ -22,7 +22,7 @@ fn with(wheel: Wheel) -> TyreAsk {
     TyreAsk { wheel: Some(wheel), ..TyreAsk::default() }
 }
 
-fn codes(sheet: &TyreSheet) -> Vec<&str> {
+fn codes(sheet: &TyreAnswer) -> Vec<&str> {
     sheet.findings.iter().map(|finding| finding.code.as_str()).collect()
 }
 

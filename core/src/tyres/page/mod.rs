@@ -3,4 +3,4 @@
 mod answer;
 mod working;
 
-pub use answer::{TyreAsk, TyreSheet, tyre_sheet};
+pub use answer::{TyreAnswer, TyreAsk, tyre_answer};

@@ -60,8 +60,8 @@ fn lay(bike: &mut Bike, step: u32, hours: f64) {
     bike.coats.insert(format!("coat-{step}"), coat);
 }
 
-fn sheet(bike: &Bike, hours: f64) -> ProcessSheet {
-    process_sheet(bike, &ProcessAsk { process: Some("tank".to_owned()), plan: None }, &at(hours)).unwrap()
+fn sheet(bike: &Bike, hours: f64) -> ProcessAnswer {
+    process_answer(bike, &ProcessAsk { process: Some("tank".to_owned()), plan: None }, &at(hours)).unwrap()
 }
 
 fn hours_of(at_ms: Option<i64>) -> Option<f64> {
@@ -257,7 +257,7 @@ fn a_window_that_is_open_in_cold_air_is_not_now_and_an_unknown_limit_is_no_pass(
 fn a_measured_tank_says_how_many_cans() {
     let surface = Surface::Shell { length_mm: 480.0, girth_mm: 620.0, both_sides: false, count: 1 };
     let plan = Process { surfaces: vec![surface], put_on: Some(PutOn::Aerosol), ..tank() };
-    let sheet = process_sheet(&Bike::default(), &ProcessAsk { process: None, plan: Some(plan) }, &at(0.0)).unwrap();
+    let sheet = process_answer(&Bike::default(), &ProcessAsk { process: None, plan: Some(plan) }, &at(0.0)).unwrap();
     assert!((sheet.square_metres.unwrap() - 0.2976).abs() < 1e-9);
     let clear = &sheet.paint[1];
     // 16 % solids at 15 µm: 10.67 m²/L; 0.2976 m² twice with 40 to 60 % lost.
@@ -292,7 +292,7 @@ fn the_plans_to_start_from_run_to_their_end_without_sanding() {
 fn plans_that_no_paint_job_can_follow_are_refused() {
     let refusal = |plan: Process| {
         let ask = ProcessAsk { process: None, plan: Some(plan) };
-        let refusal = Refusal::from(process_sheet(&Bike::default(), &ask, &at(0.0)).unwrap_err());
+        let refusal = Refusal::from(process_answer(&Bike::default(), &ask, &at(0.0)).unwrap_err());
         (refusal.code, refusal.field.unwrap_or_default())
     };
     let with = |steps: Vec<ProcessStep>| Process { steps, ..tank() };
@@ -306,6 +306,6 @@ fn plans_that_no_paint_job_can_follow_are_refused() {
     let mut shut = tank();
     shut.steps[0].product.as_mut().unwrap().recoat_to_hours = Some(0.5);
     assert_eq!(refusal(shut), (Code::Conflict, "recoatToHours".to_owned()));
-    let neither = Refusal::from(process_sheet(&bike(), &ProcessAsk::default(), &at(0.0)).unwrap_err());
+    let neither = Refusal::from(process_answer(&bike(), &ProcessAsk::default(), &at(0.0)).unwrap_err());
     assert_eq!(neither.code, Code::Missing);
 }

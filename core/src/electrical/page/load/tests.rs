@@ -40,7 +40,7 @@ fn bike() -> Bike {
     Bike { standard: spec(), fitted: spec(), ..Bike::default() }
 }
 
-fn load(sheet: &LoadSheet, state: RidingState) -> &StateLoad {
+fn load(sheet: &LoadAnswer, state: RidingState) -> &StateLoad {
     sheet.loads.iter().find(|load| load.state == state).unwrap()
 }
 
@@ -55,7 +55,7 @@ fn near(value: f64, wanted: f64) -> bool {
 
 #[test]
 fn the_loads_are_the_sums_by_hand_at_the_voltage_of_each_state() {
-    let sheet = load_sheet(&bike(), &LoadAsk::default()).unwrap();
+    let sheet = load_answer(&bike(), &LoadAsk::default()).unwrap();
     // 41.7 W of lamps at 13.5 V, by P ~ V^1.55; the ignition box holds its power.
     let at = |volts: f64| (volts / 13.5_f64).powf(1.55);
     assert!(near(load(&sheet, RidingState::Day).watts, 12.0));
@@ -68,7 +68,7 @@ fn the_loads_are_the_sums_by_hand_at_the_voltage_of_each_state() {
 
 #[test]
 fn balance_and_standing_time_follow_from_output_and_battery() {
-    let sheet = load_sheet(&bike(), &LoadAsk { engine_rpm: Some(5000.0), ..LoadAsk::default() }).unwrap();
+    let sheet = load_answer(&bike(), &LoadAsk { engine_rpm: Some(5000.0), ..LoadAsk::default() }).unwrap();
     let lights = sheet.balances.iter().find(|balance| balance.state == RidingState::Lights).unwrap();
     assert!(near(lights.at_speed_amperes, (126.0 - load(&sheet, RidingState::Lights).watts) / 14.0));
     let from_rpm = lights.from_rpm.unwrap();
@@ -91,7 +91,7 @@ fn a_proposed_lamp_stands_in_for_the_one_with_its_mark_and_the_fitted_load_stays
     let led = slot("indicators", 2.0, 2, Use::Indicating, LightSource::Led);
     let fog = slot("fog", 55.0, 1, Use::Lights, LightSource::Filament);
     let ask = LoadAsk { proposed: vec![led, fog], engine_rpm: None };
-    let sheet = load_sheet(&bike(), &ask).unwrap();
+    let sheet = load_answer(&bike(), &ask).unwrap();
     let busy = load(&sheet, RidingState::Busy);
     let change = 55.0 * (14.0 / 13.5_f64).powf(1.55) + 0.5 * (4.0 - 20.0 * (14.0 / 13.5_f64).powf(1.55));
     assert!(near(busy.watts - busy.fitted_watts, change));
@@ -103,7 +103,7 @@ fn an_output_below_the_load_is_found_with_a_weight_that_fits_the_state() {
     let weight = |watts: f64| {
         let mut bike = bike();
         bike.fitted.supply.output = vec![OutputPoint { rpm: 5000.0, watts }];
-        let sheet = load_sheet(&bike, &LoadAsk::default()).unwrap();
+        let sheet = load_answer(&bike, &LoadAsk::default()).unwrap();
         let never = sheet.findings.into_iter().find(|finding| finding.code.as_str() == "balance.never");
         never.map(|finding| finding.weight)
     };
@@ -117,7 +117,7 @@ fn an_output_below_the_load_is_found_with_a_weight_that_fits_the_state() {
 fn loads_are_answered_without_any_supply_and_what_is_not_known_is_said() {
     let mut bike = bike();
     bike.fitted.supply = Supply::default();
-    let sheet = load_sheet(&bike, &LoadAsk::default()).unwrap();
+    let sheet = load_answer(&bike, &LoadAsk::default()).unwrap();
     assert_eq!(sheet.loads.len(), 4);
     assert!(sheet.balances.is_empty() && sheet.output.is_empty() && sheet.stationary.is_empty());
     let said = codes(&sheet.findings);
@@ -129,7 +129,7 @@ fn loads_are_answered_without_any_supply_and_what_is_not_known_is_said() {
 fn a_consumer_that_does_not_say_when_it_draws_is_named_and_left_out() {
     let mut bike = bike();
     bike.fitted.consumers[0].consumer.used = None;
-    let sheet = load_sheet(&bike, &LoadAsk::default()).unwrap();
+    let sheet = load_answer(&bike, &LoadAsk::default()).unwrap();
     let silent = sheet.findings.iter().find(|finding| finding.code.as_str() == "load.use-unknown").unwrap();
     assert_eq!(silent.weight, Weight::Care);
     assert!(silent.text.contains("headlamp"));
@@ -141,7 +141,7 @@ fn a_regulator_outside_the_window_is_found_and_one_inside_is_not() {
         let mut bike = bike();
         bike.fitted.supply.system_volts = Some(system);
         bike.fitted.supply.charging_volts = Some(charging);
-        let sheet = load_sheet(&bike, &LoadAsk::default()).unwrap();
+        let sheet = load_answer(&bike, &LoadAsk::default()).unwrap();
         codes(&sheet.findings).contains(&"charging.outside")
     };
     assert!(!found(12.0, 14.4) && found(12.0, 13.0) && found(12.0, 16.0));
@@ -151,7 +151,7 @@ fn a_regulator_outside_the_window_is_found_and_one_inside_is_not() {
 #[test]
 fn what_cannot_be_is_refused_at_the_field_to_mend() {
     let refusal = |bike: &Bike, ask: &LoadAsk| {
-        let refusal = Refusal::from(load_sheet(bike, ask).unwrap_err());
+        let refusal = Refusal::from(load_answer(bike, ask).unwrap_err());
         (refusal.code, refusal.field.unwrap())
     };
     let propose = |change: fn(&mut Consumer)| {
@@ -172,7 +172,7 @@ fn what_cannot_be_is_refused_at_the_field_to_mend() {
 fn the_derived_quantities_are_those_of_the_load_page() {
     let (quantities, _) = derive_electrical(&bike(), &spec());
     let value = |id: &str| quantities.iter().find(|quantity| quantity.id == id).unwrap().value;
-    let sheet = load_sheet(&bike(), &LoadAsk::default()).unwrap();
+    let sheet = load_answer(&bike(), &LoadAsk::default()).unwrap();
     assert_eq!(value("load.day"), load(&sheet, RidingState::Day).watts);
     assert_eq!(value("load.lights"), load(&sheet, RidingState::Lights).watts);
     assert_eq!(value("load.busy"), load(&sheet, RidingState::Busy).watts);

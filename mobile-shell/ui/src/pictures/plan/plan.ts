@@ -1,5 +1,5 @@
 // Where the jobs of the plan stand on the paper.
-import type { PlanRow, PlanSheet } from '../../door/wire.ts';
+import type { PlanRow, PlanAnswer } from '../../door/wire.ts';
 
 export const ROW = 66;
 export const HEAD = 34;
@@ -21,7 +21,7 @@ export interface Bar {
 }
 
 /** The bars that begin inside the days shown, in the order of their dates; parcels among them. */
-export function bars(sheet: PlanSheet, parcels: Parcel[]): Bar[] {
+export function bars(sheet: PlanAnswer, parcels: Parcel[]): Bar[] {
   const jobs = sheet.rows.flatMap((row): Bar[] => {
     const startMs = row.work[0]?.fromMs ?? (row.state === 'done' ? undefined : row.waitUntilMs && sheet.fromMs);
     if (startMs === undefined || startMs === null || row.state === 'done') return [];
@@ -43,7 +43,7 @@ export function bars(sheet: PlanSheet, parcels: Parcel[]): Bar[] {
 }
 
 /** Jobs that are not done and begin after the days shown, or cannot be planned. */
-export function beyond(sheet: PlanSheet): PlanRow[] {
+export function beyond(sheet: PlanAnswer): PlanRow[] {
   return sheet.rows.filter((row) => {
     const start = row.work[0]?.fromMs;
     return row.state !== 'done' && (start === undefined ? !row.waitUntilMs : start >= sheet.toMs);

@@ -1,5 +1,5 @@
 // Order and grouping of the walk-through; the verdicts are the core's.
-import type { InspectionSheet, ItemVerdict, Limit, Unit } from '../../door/wire.ts';
+import type { InspectionAnswer, ItemVerdict, Limit, Unit } from '../../door/wire.ts';
 import { amount } from '../../show/number.ts';
 import { words } from '../../words/index.ts';
 
@@ -15,14 +15,14 @@ export function asked(item: ItemVerdict): boolean {
 }
 
 /** Items by area, in the order of the walk-through. */
-export function areas(sheet: InspectionSheet): Area[] {
+export function areas(sheet: InspectionAnswer): Area[] {
   const found = new Map<string, ItemVerdict[]>();
   for (const item of sheet.items) found.set(item.item.area, [...(found.get(item.item.area) ?? []), item]);
   return [...found].map(([name, items]) => ({ name, items, known: items.filter((item) => item.verdict !== 'unknown').length }));
 }
 
 /** The first item nobody knows about. */
-export function firstOpen(sheet: InspectionSheet): ItemVerdict | undefined {
+export function firstOpen(sheet: InspectionAnswer): ItemVerdict | undefined {
   return sheet.items.find((item) => item.verdict === 'unknown');
 }
 

@@ -1,6 +1,6 @@
 // The time at hand, kept while the app is open, and when to remind of a bundle.
 import { FIRST_MINUTES } from '../../app/asking/early.ts';
-import type { ShelfSheet } from '../../door/wire.ts';
+import type { ShelfAnswer } from '../../door/wire.ts';
 
 let minutes = $state(FIRST_MINUTES);
 
@@ -16,7 +16,7 @@ const WEEK_MS = 7 * 86_400_000;
 const MANY = 40;
 
 /** The only copy is on this device, and it has grown old or large since the last bundle. */
-export function exportIsOld(shelf: ShelfSheet, nowMs: number): boolean {
+export function exportIsOld(shelf: ShelfAnswer, nowMs: number): boolean {
   const open = shelf.bikes.find((bike) => bike.id === shelf.open);
   if (!open || open.invented || shelf.changesSinceExport === 0) return false;
   const never = !shelf.exportedMs;

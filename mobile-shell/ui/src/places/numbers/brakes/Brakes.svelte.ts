@@ -1,7 +1,7 @@
 // What the brake page tries: other parts at one end, a hand, a road.
 import { begin, flagIn, numbersIn, wordIn } from '../shared/address.svelte.ts';
 import { amount, digits, signed } from '../../../show/number.ts';
-import type { Brake, BrakeAsk, BrakeLine, BrakeSheet, DrumState, End, StoppingSheet } from '../../../door/wire.ts';
+import type { Brake, BrakeAsk, BrakeLine, BrakeAnswer, DrumState, End, StoppingAnswer } from '../../../door/wire.ts';
 import type { Row } from '../../../parts/answers/row.ts';
 import type { Entry } from '../shared/entry.ts';
 import { words } from '../../../words/index.ts';
@@ -79,7 +79,7 @@ export function tried(): BrakeAsk {
 }
 
 /** What is tried laid over what is fitted, for the fields. */
-export function shown(fitted: Brake, sheet: BrakeSheet | undefined): Record<string, number | null | undefined> {
+export function shown(fitted: Brake, sheet: BrakeAnswer | undefined): Record<string, number | null | undefined> {
   const part = triedBrake();
   const values = Object.fromEntries(IN_BRAKE.map((field) => [field, part[field] ?? fitted[field]]));
   const usual = { leverNewtons: sheet?.proposed?.leverNewtons, roadSpeedKmh: sheet?.stopping.roadSpeedKmh, reactionSeconds: sheet?.stopping.reactionSeconds };
@@ -101,7 +101,7 @@ export const ratio = (value: number): string => say.toOne(digits(value, 2));
 export const change = (percent: number): string => signed(percent, 'percent', Math.abs(percent) < 9.95 ? 1 : 0);
 
 /** The large answers in a few words, for the line over the pad. */
-export function inShort(sheet: BrakeSheet, drum: boolean): { value: string; meaning: string }[] {
+export function inShort(sheet: BrakeAnswer, drum: boolean): { value: string; meaning: string }[] {
   if (drum) {
     const percent = sheet.drum?.leveragePercent;
     return percent === null || percent === undefined ? [] : [{ value: amount(percent, 'percent', 0), meaning: say.leverage }];
@@ -151,7 +151,7 @@ export function drumLines(drum: DrumState): Row[] {
 }
 
 /** What a measured stop means, where one was entered. */
-export function measuredLines(stopping: StoppingSheet): Row[] {
+export function measuredLines(stopping: StoppingAnswer): Row[] {
   const slows = stopping.measuredDeceleration;
   const percent = stopping.measuredPercent;
   if (slows === null || slows === undefined || percent === null || percent === undefined) return [];

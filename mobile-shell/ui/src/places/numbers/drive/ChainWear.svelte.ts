@@ -1,7 +1,7 @@
 // What the page on chain wear tries: a measured length, the slack round the chain, the limits of the manual.
 import { attempt, numberIn, numbersIn, textIn, wordIn } from '../shared/address.svelte.ts';
 import { amount } from '../../../show/number.ts';
-import type { ChainWearAsk, ChainWearSheet, Drive, TightSpot, WearMark } from '../../../door/wire.ts';
+import type { ChainWearAsk, ChainWearAnswer, Drive, TightSpot, WearMark } from '../../../door/wire.ts';
 import type { Row } from '../../../parts/answers/row.ts';
 import type { Entry } from '../shared/entry.ts';
 import { words } from '../../../words/index.ts';
@@ -51,7 +51,7 @@ export function tried(): ChainWearAsk {
 /** Something was typed that is not on the bike. */
 export const typed = (): boolean => FIELDS.some((field) => textIn(field) !== null);
 
-export function values(drive: Drive | undefined, sheet: ChainWearSheet | undefined): Record<string, number | null | undefined> {
+export function values(drive: Drive | undefined, sheet: ChainWearAnswer | undefined): Record<string, number | null | undefined> {
   const ofBike = Object.fromEntries(OF_BIKE.map((field) => [field, numberIn(field) ?? drive?.[field]]));
   return { ...ofBike, pitches: numberIn('pitches') ?? sheet?.pitches, measuredMm: numberIn('measuredMm') };
 }

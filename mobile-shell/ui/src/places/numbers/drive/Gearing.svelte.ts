@@ -1,7 +1,7 @@
 // What the gearing page tries: teeth and speed, kept in the address so that Back and a shared link bring them again.
 import { route } from '../../../app/route.svelte.ts';
 import { amount, digits, figure, signed } from '../../../show/number.ts';
-import type { ChainFit, GearingSheet, GearTrain, SpeedometerShift } from '../../../door/wire.ts';
+import type { ChainFit, GearingAnswer, GearTrain, SpeedometerShift } from '../../../door/wire.ts';
 import type { Try } from '../../../app/asking/together.svelte.ts';
 import type { Row } from '../../../parts/answers/row.ts';
 import { words } from '../../../words/index.ts';
@@ -22,7 +22,7 @@ export function tried(): GearingTry {
   return { frontTeeth: number('front'), rearTeeth: number('rear'), roadSpeedKmh: number('speed') };
 }
 
-export function attempt(change: Partial<GearingTry>, sheet: GearingSheet | undefined) {
+export function attempt(change: Partial<GearingTry>, sheet: GearingAnswer | undefined) {
   const now = { ...tried(), ...change };
   const front = now.frontTeeth ?? sheet?.proposed.frontTeeth;
   const rear = now.rearTeeth ?? sheet?.proposed.rearTeeth;
@@ -34,7 +34,7 @@ export function attempt(change: Partial<GearingTry>, sheet: GearingSheet | undef
 }
 
 /** The large answer: the change of engine speed, or the ratio alone when there is no standard to compare with. */
-export function headline(sheet: GearingSheet): { value: string; meaning: string } {
+export function headline(sheet: GearingAnswer): { value: string; meaning: string } {
   const change = sheet.engineSpeedChangePercent;
   if (change === null || change === undefined) return { value: digits(sheet.proposed.finalRatio, 3), meaning: words.gearing.noStandard };
   if (Math.abs(change) < 0.05) return { value: signed(0, 'percent', 1), meaning: words.gearing.equal };
@@ -55,7 +55,7 @@ function reads(shift: SpeedometerShift): string {
 }
 
 /** The ruled lines under the picture. */
-export function lines(sheet: GearingSheet): Row[] {
+export function lines(sheet: GearingAnswer): Row[] {
   const rows: Row[] = [];
   const top = sheet.proposed.gears.at(-1);
   const topBefore = sheet.standard?.gears.at(-1);

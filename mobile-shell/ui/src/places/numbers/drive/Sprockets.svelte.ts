@@ -1,7 +1,7 @@
 // What the page on choosing sprockets asks, and how its list is sorted and written. What is wanted stands in the address.
 import { attempt, numberIn, numbersIn, textIn, wordIn } from '../shared/address.svelte.ts';
 import { amount, digits, signed } from '../../../show/number.ts';
-import type { Judgement, SprocketChoiceAsk, SprocketChoiceSheet, SprocketGoal, SprocketPair } from '../../../door/wire.ts';
+import type { Judgement, SprocketChoiceAsk, SprocketChoiceAnswer, SprocketGoal, SprocketPair } from '../../../door/wire.ts';
 import type { Row } from '../../../parts/answers/row.ts';
 import type { Entry } from '../shared/entry.ts';
 import { words } from '../../../words/index.ts';
@@ -62,7 +62,7 @@ const BY: Record<Exclude<Order, 'best'>, (pair: SprocketPair) => number> = {
 };
 
 /** The pairs in the order that is asked for; the core's own order decides between equals. */
-export function listed(sheet: SprocketChoiceSheet): SprocketPair[] {
+export function listed(sheet: SprocketChoiceAnswer): SprocketPair[] {
   const pairs = shown() === 'all' ? sheet.pairs : sheet.pairs.filter((pair) => pair.judgement !== 'outside');
   const by = order();
   if (by === 'best') return pairs;

@@ -1,7 +1,7 @@
 // What the page on thrust tries: sprockets, an engine, a rider and a road.
 import { numbersIn } from '../shared/address.svelte.ts';
 import { amount, digits } from '../../../show/number.ts';
-import type { BikeSheet, ThrustAsk, ThrustSheet } from '../../../door/wire.ts';
+import type { BikeAnswer, ThrustAsk, ThrustAnswer } from '../../../door/wire.ts';
 import type { Row } from '../../../parts/answers/row.ts';
 import type { Entry } from '../shared/entry.ts';
 import { words } from '../../../words/index.ts';
@@ -39,7 +39,7 @@ export const tried = (): ThrustAsk => ({ ...numbersIn(ALL), powerCurve: [], crui
 export const typed = (): boolean => Object.values(numbersIn(ALL)).some((value) => value !== null);
 
 /** What each field shows: as tried, else as the bike or the road without a word from the rider has it. */
-export function values(bike: BikeSheet | undefined, sheet: ThrustSheet | undefined): Record<string, number | null | undefined> {
+export function values(bike: BikeAnswer | undefined, sheet: ThrustAnswer | undefined): Record<string, number | null | undefined> {
   const { dragAreaM2, driveEfficiency } = bike?.fitted.drive ?? {};
   const { peakPowerKw, peakPowerRpm, peakTorqueNm, peakTorqueRpm } = bike?.identity ?? {};
   const known = {
@@ -57,7 +57,7 @@ export function values(bike: BikeSheet | undefined, sheet: ThrustSheet | undefin
 }
 
 /** Top gear against the engine, and what the speed is made of. */
-export function lines(sheet: ThrustSheet): Row[] {
+export function lines(sheet: ThrustAnswer): Row[] {
   const rows: Row[] = [];
   const match = sheet.gearing;
   if (match) {

@@ -1,7 +1,7 @@
 // What the charging page asks: readings of a meter, gravities of the cells.
 import { numberIn, numbersIn } from '../shared/address.svelte.ts';
 import { amount, digits } from '../../../show/number.ts';
-import type { ChargingAsk, ChargingSheet, TestLine } from '../../../door/wire.ts';
+import type { ChargingAsk, ChargingAnswer, TestLine } from '../../../door/wire.ts';
 import type { Row } from '../../../parts/answers/row.ts';
 import type { Entry } from '../shared/entry.ts';
 import { words } from '../../../words/index.ts';
@@ -45,7 +45,7 @@ export function limits(line: TestLine): string {
   return say.limits(write(line.from), write(line.to));
 }
 
-export function lines(sheet: ChargingSheet): Row[] {
+export function lines(sheet: ChargingAnswer): Row[] {
   const rows: Row[] = [];
   const add = (label: string, value: number | null | undefined, write: (value: number) => string) => {
     if (value !== null && value !== undefined) rows.push({ label, value: write(value) });

@@ -2,7 +2,7 @@
 import { amount } from '../../../show/number.ts';
 import { route } from '../../../app/route.svelte.ts';
 import { textIn } from '../shared/address.svelte.ts';
-import type { Element, HarnessAsk, HarnessSheet, SwitchPosition } from '../../../door/wire.ts';
+import type { Element, HarnessAsk, HarnessAnswer, SwitchPosition } from '../../../door/wire.ts';
 import type { Row } from '../../../parts/answers/row.ts';
 import { words } from '../../../words/index.ts';
 
@@ -24,18 +24,18 @@ export function setting(change: SwitchPosition): string {
 /** The lighting comes first: it is what one looks for most, and the whole machine is a long drawing. */
 export const circuitAsked = (): string => textIn('circuit') ?? 'lighting';
 
-export function tried(sheet: HarnessSheet | undefined): HarnessAsk {
+export function tried(sheet: HarnessAnswer | undefined): HarnessAsk {
   const circuit = circuitAsked();
   const fault = sheet?.circuit === circuit ? sheet.places[Number(textIn('fault') ?? NaN)]?.fault : undefined;
   return { circuit, setting: { positions: positions() }, fault: fault ?? null };
 }
 
 /** The position in which a switch stands: as asked, else as the core set it. */
-export const stands = (sheet: HarnessSheet, id: string): string | null =>
+export const stands = (sheet: HarnessAnswer, id: string): string | null =>
   sheet.setting.positions.find((each) => each.switch === id)?.position ?? sheet.harness.switches.find((each) => each.id === id)?.positions[0] ?? null;
 
 /** Volts and amperes of an element. */
-export function flowRows(sheet: HarnessSheet, element: Element): Row[] {
+export function flowRows(sheet: HarnessAnswer, element: Element): Row[] {
   const flow = sheet.point?.flows.find((each) => each.element === element.id);
   const over = sheet.point?.overloads.find((each) => each.element === element.id);
   const rows: Row[] = [];
@@ -51,10 +51,10 @@ export function flowRows(sheet: HarnessSheet, element: Element): Row[] {
   return rows;
 }
 
-export const lampRows = (sheet: HarnessSheet): Row[] =>
+export const lampRows = (sheet: HarnessAnswer): Row[] =>
   (sheet.point?.lamps ?? []).map((lamp) => ({ label: lamp.label, value: words.lampLook[lamp.look], after: amount(lamp.share * 100, 'percent', 0) }));
 
-export const dropRows = (sheet: HarnessSheet): Row[] =>
+export const dropRows = (sheet: HarnessAnswer): Row[] =>
   sheet.drops.map((drop) => ({
     label: drop.label,
     value: say.dropRow(amount(drop.feedVolts, 'volt', 2), amount(drop.earthVolts, 'volt', 2)),
@@ -62,7 +62,7 @@ export const dropRows = (sheet: HarnessSheet): Row[] =>
   }));
 
 /** The short value of an element in the list. */
-export function inShort(sheet: HarnessSheet, element: Element): string {
+export function inShort(sheet: HarnessAnswer, element: Element): string {
   if (sheet.point?.blown.includes(element.id)) return `▲ ${say.blown}`;
   const flow = sheet.point?.flows.find((each) => each.element === element.id);
   return flow ? amount(flow.amperes, 'ampere', 2) : '';

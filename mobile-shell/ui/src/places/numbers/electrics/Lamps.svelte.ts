@@ -1,7 +1,7 @@
 // What the lamp page tries: another lamp, another flasher, another pilot, resistors; and what was counted.
 import { numberIn, wordIn } from '../shared/address.svelte.ts';
 import { amount, digits } from '../../../show/number.ts';
-import type { Consumer, FlashColumn, Indication, LampColumn, LampSheet, LampsAsk, LoadResistor } from '../../../door/wire.ts';
+import type { Consumer, FlashColumn, Indication, LampColumn, LampAnswer, LampsAsk, LoadResistor } from '../../../door/wire.ts';
 import type { Try } from '../../../app/asking/together.svelte.ts';
 import type { Row } from '../../../parts/answers/row.ts';
 import type { Entry } from '../shared/entry.ts';
@@ -105,7 +105,7 @@ export function flashRows(column: FlashColumn): Row[] {
   return rows;
 }
 
-export function lampRows(sheet: LampSheet): Row[] {
+export function lampRows(sheet: LampAnswer): Row[] {
   return sheet.lamps.map(({ side, consumer, charging, standing }) => ({
     label: say.side[side],
     value: amount(charging.watts, 'watt', 1),

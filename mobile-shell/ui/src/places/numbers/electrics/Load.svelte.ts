@@ -1,6 +1,6 @@
 // What the load page tries: consumers in place of the fitted ones, or beside them.
 import { amount, digits, figure } from '../../../show/number.ts';
-import type { Balance, Consumer, LoadSheet, RidingState, Slot } from '../../../door/wire.ts';
+import type { Balance, Consumer, LoadAnswer, RidingState, Slot } from '../../../door/wire.ts';
 import type { Try } from '../../../app/asking/together.svelte.ts';
 import type { Row } from '../../../parts/answers/row.ts';
 import { words } from '../../../words/index.ts';
@@ -37,7 +37,7 @@ export class LoadTry {
 }
 
 /** The large answer for a riding state. */
-export function headline(sheet: LoadSheet, riding: RidingState): { value: string; unit: string; meaning: string } {
+export function headline(sheet: LoadAnswer, riding: RidingState): { value: string; unit: string; meaning: string } {
   if (riding === 'standing') {
     const standing = sheet.stationary.find((each) => each.state === riding) ?? sheet.stationary[0];
     if (!standing) return { value: '–', unit: '', meaning: words.load.noBattery };
@@ -55,7 +55,7 @@ function flow(amperes: number): string {
   return amperes < 0 ? words.load.outOf(current) : words.load.into(current);
 }
 
-export function lines(sheet: LoadSheet, riding: RidingState): Row[] {
+export function lines(sheet: LoadAnswer, riding: RidingState): Row[] {
   const load = sheet.loads.find((each) => each.state === riding);
   const balance: Balance | undefined = sheet.balances.find((each) => each.state === riding);
   const rows: Row[] = [];

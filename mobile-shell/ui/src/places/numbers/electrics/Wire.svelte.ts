@@ -1,7 +1,7 @@
 // What the wire page tries: a load of the bike or a current of one's own, a way to it, a wire at hand.
 import { numberIn, numbersIn, textIn, wordIn } from '../shared/address.svelte.ts';
 import { amount, asSold, figure } from '../../../show/number.ts';
-import type { Spec, WireAsk, WireChoice, WireSheet } from '../../../door/wire.ts';
+import type { Spec, WireAsk, WireChoice, WireAnswer } from '../../../door/wire.ts';
 import type { Row } from '../../../parts/answers/row.ts';
 import type { Entry } from '../shared/entry.ts';
 import { words } from '../../../words/index.ts';
@@ -54,7 +54,7 @@ function start() {
   return { outMetres: typed.outMetres ?? START.outMetres, backMetres: typed.backMetres ?? START.backMetres, celsius: typed.celsius ?? START.celsius };
 }
 
-export function values(sheet: WireSheet | undefined): Record<string, number | null | undefined> {
+export function values(sheet: WireAnswer | undefined): Record<string, number | null | undefined> {
   return {
     amperes: numberIn('amperes') ?? sheet?.amperes,
     ...start(),
@@ -78,7 +78,7 @@ export function answers(wire: WireChoice): { value: string; unit: string; meanin
 export const rating = (wire: WireChoice): string =>
   wire.fuseAmperes === null || wire.fuseAmperes === undefined ? say.noFuse : amount(wire.fuseAmperes, 'ampere', asSold(wire.fuseAmperes));
 
-export function lines(sheet: WireSheet, wire: WireChoice): Row[] {
+export function lines(sheet: WireAnswer, wire: WireChoice): Row[] {
   return [
     {
       label: say.drop,

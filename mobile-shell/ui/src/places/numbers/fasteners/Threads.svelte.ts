@@ -1,7 +1,7 @@
 // What the thread page tries: a measured screw, its class, where it goes.
 import { numberIn, numbersIn, textIn, wordIn } from '../shared/address.svelte.ts';
 import { amount, figure, signed } from '../../../show/number.ts';
-import type { EngagementAdvice, FastenerAsk, FastenerSheet, ThreadMatch, TorqueBand } from '../../../door/wire.ts';
+import type { EngagementAdvice, FastenerAsk, FastenerAnswer, ThreadMatch, TorqueBand } from '../../../door/wire.ts';
 import type { Row } from '../../../parts/answers/row.ts';
 import type { Entry } from '../shared/entry.ts';
 import { words } from '../../../words/index.ts';
@@ -71,7 +71,7 @@ export const describe = (thread: ThreadMatch): string => [thread.familyWords, sa
 
 const kilo = (newtons: number): string => amount(newtons, 'newton', 0);
 
-export function strengthLines(sheet: FastenerSheet): Row[] {
+export function strengthLines(sheet: FastenerAnswer): Row[] {
   const strength = sheet.strength;
   if (!strength) return [];
   const rows: Row[] = [
@@ -89,7 +89,7 @@ export function strengthLines(sheet: FastenerSheet): Row[] {
 }
 
 /** The large answer of the torque. */
-export function torqueAnswer(band: TorqueBand, sheet: FastenerSheet): { value: string; unit: string; meaning: string } {
+export function torqueAnswer(band: TorqueBand, sheet: FastenerAnswer): { value: string; unit: string; meaning: string } {
   const write = (torque: number) => figure(torque, 'newtonMetre', 1);
   const unit = write(1).symbol;
   if (band.maker) return { value: write(band.maker.torqueNm).number, unit, meaning: say.makerWins(band.maker.source) };

@@ -3,7 +3,7 @@ import { numberIn, textIn } from '../shared/address.svelte.ts';
 import { asRefusal, desk } from '../../../app/asking/desk.svelte.ts';
 import { settings } from '../../../app/settings.svelte.ts';
 import { cupful, digits } from '../../../show/number.ts';
-import type { FillAsk, FillChoice, FillSheet, Pour } from '../../../door/wire.ts';
+import type { FillAsk, FillChoice, FillAnswer, Pour } from '../../../door/wire.ts';
 import { words } from '../../../words/index.ts';
 
 /** Sizes that are usual, mL; any other can be added. */
@@ -40,7 +40,7 @@ export function tried(): FillAsk {
 }
 
 /** The pours in one short line: 1 L + 100 mL. */
-export function inShort(sheet: FillSheet): string {
+export function inShort(sheet: FillAnswer): string {
   return sheet.pours.map((pour) => (pour.times > 1 ? `${words.filling.times(pour.times)} ${part(pour)}` : part(pour))).join(' + ');
 }
 

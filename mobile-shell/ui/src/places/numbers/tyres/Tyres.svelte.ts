@@ -1,7 +1,7 @@
 // What the tyre page tries: another size on one wheel, its date code, what was measured.
 import { numberIn, numbersIn, textIn, wordIn } from '../shared/address.svelte.ts';
 import { amount, digits, signed } from '../../../show/number.ts';
-import type { End, TyreAsk, TyreReading, TyreSheet, Wheel } from '../../../door/wire.ts';
+import type { End, TyreAsk, TyreReading, TyreAnswer, Wheel } from '../../../door/wire.ts';
 import type { Row } from '../../../parts/answers/row.ts';
 import type { Entry } from '../shared/entry.ts';
 import { words } from '../../../words/index.ts';
@@ -30,7 +30,7 @@ export const values = (wheel: Wheel | undefined): Record<string, number | null |
   Object.fromEntries(NUMBERS.map((field) => [field, numberIn(field) ?? (field === 'circumferenceMm' && textIn('tyre') ? null : wheel?.[field])]));
 
 /** The tyre that the page is about. */
-export const looked = (sheet: TyreSheet): TyreReading | null | undefined => sheet.proposed ?? sheet.fitted ?? sheet.standard;
+export const looked = (sheet: TyreAnswer): TyreReading | null | undefined => sheet.proposed ?? sheet.fitted ?? sheet.standard;
 
 const mm = (value: number) => amount(value, 'millimetre', 0);
 
@@ -46,7 +46,7 @@ export function readingRows(tyre: TyreReading): Row[] {
   ];
 }
 
-export function changeRows(sheet: TyreSheet): Row[] {
+export function changeRows(sheet: TyreAnswer): Row[] {
   const change = sheet.change;
   if (!change) return [];
   const rows: Row[] = [

@@ -1,7 +1,7 @@
 // How the windows of a paint job are said, coat by coat.
 import { day, moment } from '../../../../show/date.ts';
 import { amount } from '../../../../show/number.ts';
-import type { OnHold, PaintNeed, ProcessSheet, StepSheet } from '../../../../door/wire.ts';
+import type { OnHold, PaintNeed, ProcessAnswer, StepAnswer } from '../../../../door/wire.ts';
 import type { Row } from '../../../../parts/answers/row.ts';
 import { words } from '../../../../words/index.ts';
 
@@ -13,7 +13,7 @@ export interface TimeLine {
 }
 
 /** When a coat went on, or its window on the clock. */
-export function timesOf(step: StepSheet, { state, against }: ProcessSheet): TimeLine[] {
+export function timesOf(step: StepAnswer, { state, against }: ProcessAnswer): TimeLine[] {
   if (step.laidMs) return [{ text: say.on(moment(step.laidMs)) }];
   const from = step.fromMs ? moment(step.fromMs) : null;
   const until = step.untilMs ? moment(step.untilMs) : null;
@@ -26,7 +26,7 @@ export function timesOf(step: StepSheet, { state, against }: ProcessSheet): Time
 }
 
 /** The cell of the title block: the day on which all of it is cured. */
-export const cellsOf = (sheet: ProcessSheet): { label: string; value: string }[] => [
+export const cellsOf = (sheet: ProcessAnswer): { label: string; value: string }[] => [
   { label: say.allCured, value: sheet.curedMs ? day(sheet.curedMs) : say.notInSight },
 ];
 

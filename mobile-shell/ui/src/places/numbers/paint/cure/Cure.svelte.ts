@@ -2,7 +2,7 @@
 import { Drafted } from '../../../../app/forms/drafted.svelte.ts';
 import { moment } from '../../../../show/date.ts';
 import { passing } from '../../../../show/number.ts';
-import type { CureSheet, Product } from '../../../../door/wire.ts';
+import type { CureAnswer, Product } from '../../../../door/wire.ts';
 import type { Row } from '../../../../parts/answers/row.ts';
 import { words } from '../../../../words/index.ts';
 
@@ -34,7 +34,7 @@ export class CureTry {
 }
 
 /** When each state begins, or began. */
-export function milestones(sheet: CureSheet): Row[] {
+export function milestones(sheet: CureAnswer): Row[] {
   return sheet.milestones
     .filter((milestone) => milestone.state !== 'wet')
     .map((milestone) => ({

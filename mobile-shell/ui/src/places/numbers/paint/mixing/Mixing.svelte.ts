@@ -2,7 +2,7 @@
 import { flagIn, numberIn, textIn, wordIn } from '../../shared/address.svelte.ts';
 import { fromText } from '../shared/surfaces.ts';
 import { amount, figure } from '../../../../show/number.ts';
-import type { Mix, MixPart, MixSheet, Surface } from '../../../../door/wire.ts';
+import type { Mix, MixPart, MixAnswer, Surface } from '../../../../door/wire.ts';
 import type { Row } from '../../../../parts/answers/row.ts';
 import type { Entry } from '../../shared/entry.ts';
 import { words } from '../../../../words/index.ts';
@@ -121,7 +121,7 @@ const size = (part: MixPart): { value: number; unit: 'gram' | 'millilitre' } =>
 const fine = (value: number) => (value < 100 && !Number.isInteger(value) ? 1 : 0);
 
 /** The large answer of a mix. */
-export function headline(sheet: MixSheet): { value: string; unit: string; meaning: string } {
+export function headline(sheet: MixAnswer): { value: string; unit: string; meaning: string } {
   const cover = sheet.cover;
   if (cover) return { value: say.cans(cover.cansLeast, cover.cansMost), unit: '', meaning: sheet.sentence };
   const small = kind() === 'premix' ? sheet.parts.slice(0, 1) : kind() === 'thinning' ? sheet.parts.slice(1) : sheet.parts;
@@ -150,7 +150,7 @@ export function lines(parts: MixPart[]): Row[] {
   });
 }
 
-export function coverLines(sheet: MixSheet): Row[] {
+export function coverLines(sheet: MixAnswer): Row[] {
   const cover = sheet.cover;
   if (!cover) return [];
   const ml = (value: number) => amount(value, 'millilitre', 0);
