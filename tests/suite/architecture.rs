@@ -147,8 +147,8 @@ fn every_accepted_range_stands_in_the_one_table() {
         .filter(|path| !path.ends_with("core/src/bounds.rs"))
         .filter(|path| {
             let text = without_tests(&std::fs::read_to_string(path).unwrap());
-            // A range is made by writing its fields out; a signature that returns one is not.
-            text.lines().any(|line| line.contains("Bound {") && !line.contains("-> "))
+            // A range is made by writing its fields out; a signature that returns one is not, nor are methods of it.
+            text.lines().any(|line| line.contains("Bound {") && !line.contains("-> ") && !line.starts_with("impl "))
         })
         .map(|path| path.display().to_string())
         .collect();
