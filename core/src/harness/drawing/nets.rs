@@ -1,6 +1,10 @@
 //! Points that hang together through wire, joints and straps, and the runs of wire between them.
 
-use std::collections::{BTreeMap, VecDeque};
+use std::collections::BTreeMap;
+
+use petgraph::algo::astar;
+use petgraph::graph::{NodeIndex, UnGraph};
+use petgraph::unionfind::UnionFind;
 
 use crate::harness::model::{Element, Harness};
 use crate::record::Component;
@@ -12,57 +16,44 @@ pub(crate) fn is_line(element: &Element) -> bool {
 
 /// The nets of a harness.
 pub(crate) struct Nets<'a> {
+    /// The points with the lines between them.
+    lines: UnGraph<(), &'a Element>,
+    /// Each point by its name.
+    points: BTreeMap<&'a str, NodeIndex>,
     /// Net of each point.
-    of: BTreeMap<&'a str, usize>,
-    /// Lines at each point, with their other end.
-    at: BTreeMap<&'a str, Vec<(&'a Element, &'a str)>>,
+    of: Vec<usize>,
 }
 
 impl<'a> Nets<'a> {
     pub(crate) fn new(harness: &'a Harness) -> Self {
-        let mut at: BTreeMap<&str, Vec<(&Element, &str)>> = BTreeMap::new();
-        for element in harness.elements.iter().filter(|element| is_line(element)) {
-            at.entry(&element.from).or_default().push((element, &element.to));
-            at.entry(&element.to).or_default().push((element, &element.from));
-        }
-        let mut of = BTreeMap::new();
-        for (net, start) in harness.nodes().into_iter().enumerate() {
-            let mut open = vec![start];
-            while let Some(point) = open.pop() {
-                if of.contains_key(point) {
-                    continue;
-                }
-                of.insert(point, net);
-                open.extend(at.get(point).into_iter().flatten().map(|(_, other)| *other));
+        let mut lines = UnGraph::default();
+        let points: BTreeMap<&str, NodeIndex> =
+            harness.nodes().into_iter().map(|point| (point, lines.add_node(()))).collect();
+        let mut nets: UnionFind<usize> = UnionFind::new(points.len());
+        // The graph hands out the last line first; of two between the same points the first is wanted.
+        for line in harness.elements.iter().rev().filter(|element| is_line(element)) {
+            if let (Some(from), Some(to)) = (points.get(&*line.from), points.get(&*line.to)) {
+                lines.add_edge(*from, *to, line);
+                nets.union(from.index(), to.index());
             }
         }
-        Self { of, at }
+        Self { lines, points, of: nets.into_labeling() }
     }
 
     /// The net of a point; a point that there is not has none.
     pub(crate) fn net(&self, point: &str) -> Option<usize> {
-        self.of.get(point).copied()
+        self.of.get(self.points.get(point)?.index()).copied()
     }
 
-    /// The lines from one point to another of the same net, in order.
-    pub(crate) fn run(&self, from: &'a str, to: &'a str) -> Vec<&'a Element> {
-        let mut came: BTreeMap<&str, Option<(&Element, &str)>> = BTreeMap::from([(from, None)]);
-        let mut open = VecDeque::from([from]);
-        while let Some(point) = open.pop_front() {
-            for (element, other) in self.at.get(point).into_iter().flatten() {
-                if !came.contains_key(other) {
-                    came.insert(other, Some((element, point)));
-                    open.push_back(other);
-                }
-            }
-        }
-        let mut run = Vec::new();
-        let mut point = to;
-        while let Some(Some((element, before))) = came.get(point) {
-            run.push(*element);
-            point = before;
-        }
-        run.reverse();
-        run
+    /// The lines from one point to another of the same net, in order; none where they do not hang together.
+    pub(crate) fn run(&self, from: &str, to: &str) -> Vec<&'a Element> {
+        let ends = self.points.get(from).zip(self.points.get(to));
+        let way = ends.and_then(|(from, to)| astar(&self.lines, *from, |point| point == *to, |_| 1_u32, |_| 0));
+        let (_, way) = way.unwrap_or_default();
+        let line = |pair: &[NodeIndex]| match pair {
+            [one, other] => self.lines.find_edge(*one, *other).and_then(|line| self.lines.edge_weight(line)).copied(),
+            _ => None,
+        };
+        way.windows(2).filter_map(line).collect()
     }
 }

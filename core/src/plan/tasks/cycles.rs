@@ -1,53 +1,39 @@
 //! Cycles: jobs that wait for each other. Each job of a cycle is shown in a cycle that it is on.
 
-use std::collections::btree_map::Entry;
-use std::collections::{BTreeMap, VecDeque};
+use petgraph::algo::{astar, toposort};
+use petgraph::graph::{DiGraph, NodeIndex};
+
+/// Jobs and what each must follow.
+type Links = DiGraph<(), (), usize>;
 
 /// The cycles in "must follow", each the shortest way round its first job; together they show every job that is on any cycle.
 ///
 /// `after[job]` lists the jobs that `job` must follow. A cycle `[a, b, c]` reads: a must follow b, b must follow c, and c
 /// must follow a.
 pub(crate) fn cycles(after: &[Vec<usize>]) -> Vec<Vec<usize>> {
+    let links = after.iter().enumerate().flat_map(|(job, after)| after.iter().map(move |before| (job, *before)));
+    // The graph hands out the last link first, and the first is wanted.
+    let links = Links::from_edges(links.collect::<Vec<_>>().into_iter().rev());
     let mut found: Vec<Vec<usize>> = Vec::new();
-    let mut shown = vec![false; after.len()];
-    for job in 0..after.len() {
-        if shown.get(job) == Some(&true) {
-            continue;
-        }
-        if let Some(round) = way_back(after, job) {
-            for &member in &round {
-                if let Some(seen) = shown.get_mut(member) {
-                    *seen = true;
-                }
-            }
-            found.push(round);
+    if toposort(&links, None).is_ok() {
+        return found;
+    }
+    for job in links.node_indices() {
+        if !found.iter().flatten().any(|shown| *shown == job.index()) {
+            found.extend(way_back(&links, job));
         }
     }
     found
 }
 
 /// The shortest way from a job along "must follow" back to itself.
-fn way_back(after: &[Vec<usize>], start: usize) -> Option<Vec<usize>> {
-    let mut came_from: BTreeMap<usize, usize> = BTreeMap::new();
-    let mut open = VecDeque::from([start]);
-    while let Some(job) = open.pop_front() {
-        for &next in after.get(job)? {
-            if next == start {
-                let mut way = vec![job];
-                while let Some(&before) = way.last().filter(|&&last| last != start).and_then(|last| came_from.get(last))
-                {
-                    way.push(before);
-                }
-                way.reverse();
-                return Some(way);
-            }
-            if let Entry::Vacant(first) = came_from.entry(next) {
-                first.insert(job);
-                open.push_back(next);
-            }
-        }
-    }
-    None
+fn way_back(links: &Links, start: NodeIndex<usize>) -> Option<Vec<usize>> {
+    let ways = links.neighbors(start).filter_map(|next| astar(links, next, |job| job == start, |_| 1_u32, |_| 0));
+    let (_, way) = ways.min_by_key(|(length, _)| *length)?;
+    let mut round: Vec<usize> = way.into_iter().map(NodeIndex::index).collect();
+    // It ends at the job with which it is to begin.
+    round.rotate_right(1);
+    Some(round)
 }
 
 #[cfg(test)]

@@ -1,31 +1,28 @@
-//! Dice that fall the same way for the same seed (xorshift, Marsaglia, “Xorshift RNGs”, Journal of Statistical
-//! Software 8, 2003, standing: from memory). Chance comes in as a seed; the core has none of its own.
+//! Dice that fall the same way for the same seed, on every platform. Chance comes in as a seed; the core has none of its own.
+//!
+//! The generator is PCG32 of the crate `rand_pcg`; its version is pinned, and with it what falls.
+
+use rand_pcg::Pcg32;
+use rand_pcg::rand_core::{Rng, SeedableRng};
 
 /// The dice.
 #[derive(Clone, Debug)]
-pub(crate) struct Dice(u64);
+pub(crate) struct Dice(Pcg32);
 
 impl Dice {
-    /// Dice of a seed. Seeds are spread out first (multiplied by the golden ratio), so that 1 and 2 fall unlike.
+    /// Dice of a seed. Seeds are spread out first, so that 1 and 2 fall unlike.
     pub(crate) fn of(seed: u64) -> Dice {
-        Dice(seed.wrapping_add(1).wrapping_mul(0x9E37_79B9_7F4A_7C15) | 1)
-    }
-
-    fn next(&mut self) -> u64 {
-        self.0 ^= self.0 << 13;
-        self.0 ^= self.0 >> 7;
-        self.0 ^= self.0 << 17;
-        self.0
+        Dice(Pcg32::seed_from_u64(seed))
     }
 
     /// A number from 0 up to, but not, 1.
     pub(crate) fn roll(&mut self) -> f64 {
-        (self.next() >> 11) as f64 / (1_u64 << 53) as f64
+        f64::from(self.0.next_u32()) / (u64::from(u32::MAX) + 1) as f64
     }
 
     /// A whole number below `sides`; 0 where there are none.
     pub(crate) fn below(&mut self, sides: usize) -> usize {
-        (((self.next() >> 32) * sides as u64) >> 32) as usize
+        ((u64::from(self.0.next_u32()) * sides as u64) >> 32) as usize
     }
 }
 
