@@ -5,6 +5,7 @@
 mod architecture;
 mod bad_input;
 mod cautions;
+mod documents;
 mod findings;
 mod floors;
 mod handbook;
