@@ -294,7 +294,7 @@ bounds! {
     TIME_READING TimeReading "value" "Reading" 0.0 1440.0 Minute;
     VOLTAGE_READING VoltageReading "value" "Reading" 0.0 30.0 Volt;
     ENGINE_READING EngineReading "value" "Reading" 0.0 20000.0 Rpm;
-    CLOCK_MINUTES ClockMinutes "clockMinutes" "Clock of a step" 1.0 1440.0 Minute;
+    CLOCK_MINUTES ClockMinutes "clockMinutes" "Clock of a step" 0.25 1440.0 Minute;
     PROCESS_STEPS ProcessSteps "steps" "Steps" 1.0 20.0 None;
 }
 

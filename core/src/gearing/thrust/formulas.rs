@@ -8,6 +8,19 @@ use super::top_speed::power_limited_speed;
 use crate::bounds;
 use crate::quantity::{Source, Standing, formula, within};
 
+/// A load of constant rolling coefficient; units as in [`RoadLoad`].
+fn load(
+    mass_kg: f64,
+    rolling_coefficient: f64,
+    drag_area_m2: f64,
+    air_density: f64,
+    grade_percent: f64,
+    head_wind_kmh: f64,
+) -> RoadLoad {
+    let rolling = RollingLaw::Constant { rolling_coefficient };
+    RoadLoad { mass_kg, rolling, drag_area_m2, air_density, grade_percent, head_wind_kmh }
+}
+
 formula! {
     /// Density of the air on the standard day at a height.
     StandardAir in Drive, "ρ = p / (287.053 · T), p = 101325 · ((288.15 − 0.0065 · h) / 288.15)^5.25588, h = r · Z / (r + Z)"
@@ -65,14 +78,7 @@ formula! {
     from road_load();
     holds "Steady speed, wind along the road.";
     it => {
-        let load = RoadLoad {
-            mass_kg: it.mass_kg,
-            rolling: RollingLaw::Constant { rolling_coefficient: it.rolling_coefficient },
-            drag_area_m2: it.drag_area_m2,
-            air_density: it.air_density,
-            grade_percent: it.grade_percent,
-            head_wind_kmh: it.head_wind_kmh,
-        };
+        let load = load(it.mass_kg, it.rolling_coefficient, it.drag_area_m2, it.air_density, it.grade_percent, it.head_wind_kmh);
         let at = load.at(it.road_speed_kmh);
         let kilowatts = at.total_newtons * it.road_speed_kmh / 3600.0;
         Ok([at.total_newtons, at.rolling_newtons, at.slope_newtons, at.air_newtons, kilowatts])
@@ -106,14 +112,7 @@ formula! {
     from road_load();
     holds "Up to 400 km/h, whatever the gearing.";
     it => {
-        let load = RoadLoad {
-            mass_kg: it.mass_kg,
-            rolling: RollingLaw::Constant { rolling_coefficient: it.rolling_coefficient },
-            drag_area_m2: it.drag_area_m2,
-            air_density: it.air_density,
-            grade_percent: it.grade_percent,
-            head_wind_kmh: it.head_wind_kmh,
-        };
+        let load = load(it.mass_kg, it.rolling_coefficient, it.drag_area_m2, it.air_density, it.grade_percent, it.head_wind_kmh);
         power_limited_speed(it.wheel_kw, &load).map(|kmh| {
             let at = load.at(kmh);
             [kmh, at.rolling_newtons, at.air_newtons]
