@@ -288,3 +288,19 @@ test('sprockets, LED indicators and another brake are tried together, then fitte
   await expect(page.getByRole('link', { name: /^Gearing/ })).toContainText('16 / 38');
   await expect(page.getByRole('button', { name: /^Tried together/ })).toHaveCount(0);
 });
+
+test('the handbook finds a formula by a word, and says its symbols, ranges and source', async ({ page }) => {
+  await goTo(page, '#/numbers');
+  await page.getByRole('link', { name: /^Handbook/ }).click();
+  await expect(page.getByRole('heading', { level: 1 })).toHaveText('Handbook');
+  const all = page.getByRole('status').filter({ hasText: /formulas$/ });
+  await expect(all).toHaveText(/^\d+ formulas$/);
+  await page.getByLabel('Search').fill('preload yield');
+  await expect(all).toHaveText(/^1 of \d+ formulas$/);
+  await page.getByText('Preload and torque of a screw').click();
+  const entry = page.locator('details[open]');
+  await expect(entry).toContainText('1.5 to 26.0\u00a0mm');
+  await expect(entry).toContainText('VDI 2230');
+  await page.getByLabel('Search').fill('no such thing');
+  await expect(page.getByText('No formula holds all of these words')).toBeVisible();
+});

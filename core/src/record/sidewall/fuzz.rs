@@ -4,6 +4,9 @@
 //! Compiled into the tests of the crate, and into `core/examples/fuzz_tyres.rs`, which prints what it met. Deterministic: same seed, same
 //! inputs.
 
+use rand_pcg::Pcg32;
+use rand_pcg::rand_core::{Rng, SeedableRng};
+
 use super::{DateCode, Section, TyreSize};
 
 /// Codes as sidewalls have them.
@@ -54,15 +57,12 @@ pub struct Met {
     pub dates: u64,
 }
 
-/// A generator after Marsaglia (xorshift, shifts 13, 7, 17).
-struct Dice(u64);
+/// Dice of a seed.
+struct Dice(Pcg32);
 
 impl Dice {
     fn roll(&mut self, sides: usize) -> usize {
-        self.0 ^= self.0 << 13;
-        self.0 ^= self.0 >> 7;
-        self.0 ^= self.0 << 17;
-        usize::try_from(self.0 >> 33).unwrap_or(0) % sides.max(1)
+        usize::try_from(self.0.next_u32()).unwrap_or(0) % sides.max(1)
     }
 
     fn pick<T: Copy>(&mut self, from: &[T], otherwise: T) -> T {
@@ -72,7 +72,7 @@ impl Dice {
 
 /// Reads so many mutated codes; the first fault ends the run with what was wrong.
 pub fn fuzz(inputs: u64, seed: u64) -> Result<Met, String> {
-    let mut dice = Dice(seed | 1);
+    let mut dice = Dice(Pcg32::seed_from_u64(seed));
     let mut met = Met::default();
     for _ in 0..inputs {
         met.inputs += 1;
