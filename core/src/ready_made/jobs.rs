@@ -66,12 +66,12 @@ struct JobFile {
 /// Reads the files by their names, in the order in which they are shown.
 macro_rules! files {
     ($($mark:literal)*) => {
-        [$(($mark, include_str!(concat!("../../../fixtures/jobs/", $mark, ".toml")))),*]
+        &[$(($mark, include_str!(concat!("../../../fixtures/jobs/", $mark, ".toml")))),*]
     };
 }
 
 /// Ids and texts of the jobs, in the order of a rebuild.
-const FILES: [(&str, &str); 55] = files! {
+const FILES: &[(&str, &str)] = files! {
     "tank-drain"
     "bore-oil"
     "soak-fasteners"
