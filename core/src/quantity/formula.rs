@@ -122,9 +122,11 @@ fn with_numbers(equation: &str, numbers: &[(&'static str, f64)]) -> String {
     shown.trim_end().to_owned()
 }
 
-/// A number with at most four decimals; what is entered has fewer, what is worked out is cut there.
+/// A number with at most four decimals; what is entered has fewer, what is worked out is cut there. A negative one stands in
+/// brackets, so that no two signs meet.
 fn rounded(number: f64) -> String {
-    ((number * 1e4).round() / 1e4).to_string()
+    let cut = (number * 1e4).round() / 1e4;
+    if cut < 0.0 { format!("(−{})", -cut) } else { cut.to_string() }
 }
 
 /// Declares a formula.
@@ -215,5 +217,6 @@ mod tests {
         );
         assert_eq!(with_numbers("d", &numbers), "8");
         assert_eq!(with_numbers("d_x + dP", &numbers), "d_x + dP");
+        assert_eq!(with_numbers("243.12 + T", &[("T", -5.0)]), "243.12 + (−5)");
     }
 }

@@ -102,6 +102,14 @@ class Desk {
     }
   }
 
+  /** Why a query has no answer; nothing when it has one. */
+  async whyNot<K extends Kind>(query: AskOf<K>): Promise<Refusal | null> {
+    return this.ask<K>(query).then(
+      () => null,
+      (thrown: unknown) => asRefusal(thrown),
+    );
+  }
+
   async undo(batches: string[]) {
     this.toast = null;
     for (const batch of [...batches].reverse()) {
