@@ -10,6 +10,7 @@ import tomllib
 from pathlib import Path
 
 import layshaft
+from equations import check_equations
 from layshaft import (
     BareAsk,
     Bench,
@@ -91,13 +92,20 @@ def check_case(bench, label, case):
         check(f"{label} {name}", near, f"{figures.get(name)}, wanted {wanted} within {case['within']}")
 
 
-def check_vectors():
-    bench = Bench.in_memory()
+def vectors():
+    """Every case of every file, with a label."""
     files = sorted(VECTORS.rglob("*.toml"))
     check("vectors are found", files, VECTORS)
     for path in files:
         for case in tomllib.loads(path.read_text(encoding="utf-8"))["case"]:
-            check_case(bench, f"{path.name}: {case['name']}", case)
+            yield f"{path.name}: {case['name']}", case
+
+
+def check_vectors():
+    bench = Bench.in_memory()
+    for label, case in vectors():
+        check_case(bench, label, case)
+    check_equations(bench.handbook(BareAsk()).formulas, vectors(), check)
 
 
 def demo_bench():

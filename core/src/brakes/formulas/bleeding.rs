@@ -155,7 +155,7 @@ fn steps(through: String) -> Vec<BleedStep> {
 
 formula! {
     /// Fluid that must pass when a brake is bled.
-    BleedThrough in Brakes, "V = 2 · (π · b² / 4 · L + n · π · d² / 4 · 10 mm + π · D² / 4 · 10 mm)"
+    BleedThrough in Brakes, "V = 2 · (π · b² / 4 · L + n · π · d² / 4 · 10 + π · D² / 4 · 10) / 1000"
     takes {
         /// Bore of the hose, millimetres.
         "b" hose_bore_mm: f64 = within(&bounds::HOSE_BORE);
@@ -170,9 +170,9 @@ formula! {
     }
     gives {
         through "Fluid that must pass" "V" Millilitre;
-        strokes "Strokes of the lever" "V / (π · D² / 4 · 10 mm)" None;
-        hose "Contents of the hose" "π · b² / 4 · L" Millilitre;
-        caliper "Contents of the caliper" "n · π · d² / 4 · 10 mm" Millilitre;
+        strokes "Strokes of the lever" "1000 · V / (π · D² / 4 · 10)" None;
+        hose "Contents of the hose" "π · b² / 4 · L / 1000" Millilitre;
+        caliper "Contents of the caliper" "n · π · d² / 4 · 10 / 1000" Millilitre;
     }
     from Source::new("Geometry; twice the contents is common practice, no source", Standing::CommonPractice);
     holds "A measure to be sure by, not an exact figure.";

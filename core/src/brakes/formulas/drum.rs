@@ -119,7 +119,7 @@ pub fn shoe_range(friction: Option<f64>, twin_leading: bool) -> Result<(f64, f64
 
 formula! {
     /// Angle and torque of the cam lever of a drum brake.
-    CamLever in Brakes, "cos φ = cos φ₀ − s / L, T = F · L · sin φ"
+    CamLever in Brakes, "φ = arccos(cos(φ₀) − s / L), T = F · L · sin(φ) / 1000"
     takes {
         /// Angle between rod and lever at rest, degrees.
         "φ₀" cam_degrees: f64 = within(&bounds::CAM_ANGLE);

@@ -157,7 +157,7 @@ pub fn lever_force(
 
 formula! {
     /// A hydraulic disc brake from the fingers to the road.
-    HydraulicBrake in Brakes, "a = 2 · μ · (p · n · π · d² / 4) · r_e / (r · m), p = F · i / (π · D² / 4)"
+    HydraulicBrake in Brakes, "a = 2 · μ · N · r_e / (r · m), N = F · i · n · d² / D²"
     takes {
         /// Force at the lever, newtons.
         "F" lever_newtons: f64 = within(&bounds::LEVER_FORCE);
@@ -180,11 +180,11 @@ formula! {
     }
     gives {
         deceleration "Deceleration" "a" MetreSecondSquared;
-        pressure "Pressure in the line" "p" Bar;
+        pressure "Pressure in the line" "10 · F · i / (π · D² / 4)" Bar;
         hydraulic_ratio "Hydraulic ratio" "n · d² / D²" None;
         clamp "Clamp on each pad" "N" Newton;
-        torque "Brake torque" "T" NewtonMetre;
-        tyre_force "Force at the tyre" "T / r" Newton;
+        torque "Brake torque" "2 · μ · N · r_e / 1000" NewtonMetre;
+        tyre_force "Force at the tyre" "a · m" Newton;
     }
     from hydraulics();
     holds "This brake alone on a level road, wheel not locked; no return spring and no seal friction, pads bedded in.";
@@ -215,7 +215,7 @@ formula! {
 
 formula! {
     /// Another pair of master cylinder and caliper against the one there is; same lever, same radius, same pads.
-    BrakePair in Brakes, "Δ = (R₁ / R₂ − 1) · 100, R = n · d² / D²"
+    BrakePair in Brakes, "Δ = (R₁ / R₂ − 1) · 100, R₁ = n₁ · d₁² / D₁², R₂ = n₂ · d₂² / D₂²"
     takes {
         /// Bore of the master cylinder, millimetres.
         "D₁" master_mm: f64 = within(&bounds::BORE);

@@ -244,7 +244,7 @@ formula! {
 
 formula! {
     /// Force and deceleration that a brake efficiency means.
-    BrakeEfficiency in Brakes, "a = z / 100 · g"
+    BrakeEfficiency in Brakes, "a = z / 100 · g, g = 9.80665"
     takes {
         /// Brake efficiency, per cent of the weight.
         "z" percent: f64 = within(&bounds::BRAKE_EFFICIENCY);

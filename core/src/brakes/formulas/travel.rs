@@ -69,7 +69,7 @@ pub fn lever_travel(master_travel_mm: f64, lever_ratio: f64) -> f64 {
 
 formula! {
     /// Lever travel that pad clearance and hose take up.
-    LeverTravel in Brakes, "x = i · V / A, V = 2 · c · n · π · d² / 4 + k · L · p / 69 bar"
+    LeverTravel in Brakes, "x = 1000 · i · V / (π · D² / 4), V = 2 · c · n · π · d² / 4000 + k · L / 1000 · p / 68.948, p = 10 · F · i / (π · D² / 4)"
     takes {
         /// Force at the lever, newtons.
         "F" lever_newtons: f64 = within(&bounds::LEVER_FORCE);

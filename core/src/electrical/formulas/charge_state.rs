@@ -11,7 +11,7 @@ use crate::quantity::{Source, Standing, formula, within};
 /// Specific gravity at 25 °C and charge, per cent, empty first. Second-hand table, the companion of that of the voltages.
 const GRAVITY: [(f64, f64); 5] = [(1.120, 0.0), (1.155, 25.0), (1.190, 50.0), (1.225, 75.0), (1.265, 100.0)];
 /// Ampere-hours to put back for one that is missing: a lead battery gives back less than it takes. Common practice.
-pub(crate) const CHARGE_FACTOR: f64 = 1.2;
+const CHARGE_FACTOR: f64 = 1.2;
 
 /// Charge of a rested lead battery of 6 or 12 V from its voltage, per cent: that of 12 V at the same voltage a cell.
 ///

@@ -172,7 +172,7 @@ formula! {
 
 formula! {
     /// Light and life of a filament lamp off its test voltage.
-    LampLight in Electrics, "F = F₀ · (V / V₀)^3.4, L / L₀ = (V / V₀)^−13"
+    LampLight in Electrics, "F = F₀ · (V / V₀)^3.4, L = (V / V₀)^(−13)"
     takes {
         /// Light at the test voltage, lumens.
         "F₀" lumens: f64 = within(&bounds::LUMENS);
@@ -181,7 +181,7 @@ formula! {
         /// Voltage at the lamp, volts.
         "V" volts: f64 = within(&bounds::TEST_VOLTS);
     }
-    gives { lumens "Light" "F" Lumen; life "Life against that at the test voltage" "L / L₀" None; }
+    gives { lumens "Light" "F" Lumen; life "Life against that at the test voltage" "L" None; }
     from light_source();
     holds "0.8 to 1.2 times the test voltage.";
     it => Ok([lamp_lumens(it.lumens, it.test_volts, it.volts), lamp_life(it.test_volts, it.volts)])

@@ -18,7 +18,6 @@ mod wire_loss;
 pub use battery::{BatteryHours, RestedCharge, battery_hours, rested_charge};
 pub(crate) use cap::cap_source;
 pub use cap::{CapFit, cap_fits};
-pub(crate) use charge_state::CHARGE_FACTOR;
 pub use charge_state::{
     DaysToFlat, GravityCharge, RechargeHours, charge_from_gravity, charge_from_volts, days_to_flat, gravity_at_25,
     recharge_hours,

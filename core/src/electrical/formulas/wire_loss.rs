@@ -7,7 +7,7 @@ use crate::quantity::{Accepts, Source, Standing, formula, within};
 
 formula! {
     /// Resistance of a metre of wire and what it loses.
-    WireDrop in Electrics, "V = I · R′ · (L₁ + L₂), R′ = R′₂₀ · (1 + 0.00393 · (T − 20))"
+    WireDrop in Electrics, "V = I · R′ · (L₁ + L₂) / 1000, R′ = R′₂₀ · (1 + 0.00393 · (T − 20))"
     takes {
         /// Section, mm².
         "A" section_mm2: f64 = within(&bounds::WIRE_SECTION);
@@ -33,7 +33,7 @@ formula! {
 
 formula! {
     /// Diameter and section of a wire of the American gauge.
-    WireGauge in Electrics, "A = π · d² / 4, d = 0.127 mm · 92^((36 − n) / 39)"
+    WireGauge in Electrics, "A = π · d² / 4, d = 0.127 · 92^((36 − n) / 39)"
     takes {
         /// Gauge, a whole number; 0 to -3 for 1/0 to 4/0.
         "n" gauge: f64 = within(&bounds::WIRE_GAUGE);

@@ -4,13 +4,14 @@ use layshaft_wire::wire;
 
 use crate::bounds;
 use crate::electrical::formulas::{
-    CHARGE_FACTOR, Volts, charge_from_gravity, charge_from_volts, days_to_flat, gravity_at_25, recharge_hours,
+    DaysToFlat, RechargeHours, Volts, charge_from_gravity, charge_from_volts, days_to_flat, gravity_at_25,
+    recharge_hours,
 };
 use crate::electrical::judge::{
     ChargingPattern, ChargingTest, Readings, TestLine, TestVerdict, charging_limits, limit_sources, verdict,
 };
 use crate::error::Refused;
-use crate::quantity::{Finding, FindingCode, Source, Standing, Weight, WorkLine, Working};
+use crate::quantity::{Evaluate, Finding, FindingCode, Source, Standing, Weight, WorkLine, Working};
 use crate::record::Bike;
 use crate::units::Unit;
 
@@ -253,14 +254,15 @@ fn lines(
         let equation = format!("table of gravities at {gravity:.3}, the weakest cell at 25 °C");
         lines.push(WorkLine::new("Charge by gravity", equation, charge, Unit::Percent));
     }
-    if let Some(((days, drain), capacity)) = sheet.days_to_flat.zip(drain).zip(capacity) {
-        let equation = format!("{capacity:.1} Ah x {:.0} % / {drain:.2} mA / 24", charge.unwrap_or(100.0));
-        lines.push(WorkLine::new("Days until flat", equation, days, Unit::Day));
+    if let Some((drain_milliamperes, battery_ah)) = drain.zip(capacity).filter(|_| sheet.days_to_flat.is_some()) {
+        let charge_percent = charge.unwrap_or(100.0);
+        lines.extend(DaysToFlat { battery_ah, charge_percent, drain_milliamperes }.line("Days until flat"));
     }
-    if let Some(((hours, amperes), capacity)) = sheet.recharge_hours.zip(sheet.charger_amperes).zip(capacity) {
-        let missing = 100.0 - charge.unwrap_or_default();
-        let equation = format!("{CHARGE_FACTOR} x {capacity:.1} Ah x {missing:.0} % / {amperes:.2} A");
-        lines.push(WorkLine::new("Hours to charge", equation, hours, Unit::Hour));
+    if let Some((charger_amperes, battery_ah)) =
+        sheet.charger_amperes.zip(capacity).filter(|_| sheet.recharge_hours.is_some())
+    {
+        let charge_percent = charge.unwrap_or_default();
+        lines.extend(RechargeHours { battery_ah, charge_percent, charger_amperes }.line("Hours to charge"));
     }
     lines
 }

@@ -12,7 +12,7 @@ use crate::quantity::{Accepts, Source, Standing, formula, within};
 
 formula! {
     /// Links that a chain needs at a centre distance.
-    ChainLength in Drive, "X = 2 · C/p · cos α + (z_f + z_r) / 2 + |z_r − z_f| · α / π, sin α = |z_r − z_f| / (2π · C/p)"
+    ChainLength in Drive, "X = 2 · C / p · cos(α) + (z_f + z_r) / 2 + |z_r − z_f| · α / π, α = arcsin(|z_r − z_f| / (2 · π · C / p))"
     takes {
         /// Teeth of the gearbox sprocket.
         "z_f" front_teeth: u32 = within(&bounds::FRONT_TEETH);
@@ -51,7 +51,7 @@ formula! {
 
 formula! {
     /// Centre distance that a worn chain gives.
-    WornCentreDistance in Drive, "X(C) = X · (1 + e/100), solved for C by the formula of the chain length"
+    WornCentreDistance in Drive, "X(C) = X · (1 + e / 100), solved for C by the formula of the chain length"
     takes {
         /// Teeth of the gearbox sprocket.
         "z_f" front_teeth: u32 = within(&bounds::FRONT_TEETH);
@@ -73,7 +73,7 @@ formula! {
 
 formula! {
     /// Pitch diameter of a sprocket.
-    PitchDiameter in Drive, "d = p / sin(180° / z)"
+    PitchDiameter in Drive, "d = p / sin(π / z)"
     takes {
         /// Teeth.
         "z" teeth: u32 = within(&bounds::SPROCKET_TEETH);
@@ -147,7 +147,7 @@ formula! {
 
 formula! {
     /// Length of a worn chain over some pitches.
-    WornLength in Drive, "L = n · p · (1 + e/100)"
+    WornLength in Drive, "L = n · p · (1 + e / 100)"
     takes {
         /// Pitches.
         "n" pitches: u32 = within(&bounds::PITCHES);

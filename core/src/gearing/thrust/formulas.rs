@@ -51,7 +51,7 @@ formula! {
 
 formula! {
     /// What holds a machine back at a speed.
-    RoadResistance in Drive, "F = f · m · g · cos θ + m · g · sin θ + ½ · ρ · A · (v + w) · |v + w|, tan θ = s / 100"
+    RoadResistance in Drive, "F = f · m · g · cos(θ) + m · g · sin(θ) + 1/2 · ρ · A · (v + w) · |v + w| / 3.6², θ = arctan(s / 100), g = 9.80665"
     takes {
         /// Road speed, km/h.
         "v" road_speed_kmh: f64 = within(&bounds::ROAD_SPEED);
@@ -72,8 +72,8 @@ formula! {
         total "Resistance" "F" Newton;
         rolling "Rolling" "f · m · g · cos θ" Newton;
         slope "Slope" "m · g · sin θ" Newton;
-        air "Air" "½ · ρ · A · (v + w)²" Newton;
-        wheel_power "Power at the wheel" "F · v" Kilowatt;
+        air "Air" "1/2 · ρ · A · (v + w)² / 3.6²" Newton;
+        wheel_power "Power at the wheel" "F · v / 3600" Kilowatt;
     }
     from road_load();
     holds "Steady speed, wind along the road.";
@@ -107,7 +107,7 @@ formula! {
     gives {
         road_speed "Road speed" "v" KilometreHour;
         rolling "Rolling there" "f · m · g · cos θ" Newton;
-        air "Air there" "½ · ρ · A · (v + w)²" Newton;
+        air "Air there" "1/2 · ρ · A · (v + w)² / 3.6²" Newton;
     }
     from road_load();
     holds "Up to 400 km/h, whatever the gearing.";
@@ -122,7 +122,7 @@ formula! {
 
 formula! {
     /// Thrust at the tyre.
-    ThrustAtTyre in Drive, "F = T · i · η / r"
+    ThrustAtTyre in Drive, "F = 1000 · T · i · η / r"
     takes {
         /// Torque at the crankshaft, newton metres.
         "T" crank_nm: f64 = within(&bounds::CRANK_TORQUE);
