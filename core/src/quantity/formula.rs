@@ -6,7 +6,7 @@
 use layshaft_wire::wire;
 
 use super::figure::{Figure, Figures};
-use super::input::InputCard;
+use super::input::{Accepts, Given, InputCard, camel};
 use super::source::Source;
 use super::working::WorkLine;
 use crate::error::Refused;
@@ -67,43 +67,122 @@ pub struct FormulaCard {
     pub range: String,
 }
 
+/// What is said of an input.
+pub(crate) struct InputPart {
+    /// Field.
+    pub(crate) field: &'static str,
+    /// In words, with its unit.
+    pub(crate) label: &'static str,
+    /// Symbol in the equation.
+    pub(crate) symbol: &'static str,
+    /// What it accepts.
+    pub(crate) accepts: Accepts,
+}
+
+/// What is said of a result.
+pub(crate) struct OutputPart {
+    /// Name in the figures, with low lines.
+    pub(crate) name: &'static str,
+    /// In words.
+    pub(crate) label: &'static str,
+    /// Symbol in the equation.
+    pub(crate) symbol: &'static str,
+    /// Unit.
+    pub(crate) unit: Unit,
+}
+
+/// All that a formula says of itself.
+pub(crate) struct Parts {
+    /// Name of its type.
+    pub(crate) name: &'static str,
+    /// Area of the trade.
+    pub(crate) area: Area,
+    /// What it works out.
+    pub(crate) title: &'static str,
+    /// The equation in symbols.
+    pub(crate) equation: &'static str,
+    /// What it takes, in the order of its fields.
+    pub(crate) inputs: &'static [InputPart],
+    /// What it gives, the main result first.
+    pub(crate) outputs: &'static [OutputPart],
+    /// Where it comes from.
+    pub(crate) source: fn() -> Source,
+    /// Where it holds.
+    pub(crate) range: &'static str,
+}
+
+impl Parts {
+    /// The formula as the handbook shows it.
+    pub(crate) fn card(&self) -> FormulaCard {
+        let mut kind = self.name.to_owned();
+        kind.get_mut(..1).into_iter().for_each(str::make_ascii_lowercase);
+        let outputs = self.outputs.iter().map(|output| OutputCard {
+            name: camel(output.name),
+            label: output.label.to_owned(),
+            symbol: output.symbol.to_owned(),
+            unit: output.unit,
+        });
+        FormulaCard {
+            kind,
+            area: self.area,
+            title: self.title.trim().trim_end_matches('.').to_owned(),
+            equation: self.equation.to_owned(),
+            inputs: self
+                .inputs
+                .iter()
+                .map(|input| input.accepts.card(input.field, input.label, input.symbol))
+                .collect(),
+            outputs: outputs.collect(),
+            source: (self.source)(),
+            range: self.range.to_owned(),
+        }
+    }
+}
+
 /// What every formula can do. Made by [`formula!`].
 pub(crate) trait Evaluate {
-    /// The formula as the handbook shows it.
-    fn card() -> FormulaCard
-    where
-        Self: Sized;
+    /// What the formula says of itself.
+    fn parts(&self) -> &'static Parts;
 
-    /// Checks every input against what it accepts.
-    fn check(&self) -> Result<(), Refused>;
+    /// What stands in each input, in the order of the parts.
+    fn given(&self) -> Vec<Given<'_>>;
 
-    /// The results, inputs taken as they are. Refused where no result exists.
-    fn results(&self) -> Result<Vec<Figure>, Refused>;
-
-    /// Symbols of the numbers that were given, with the numbers.
-    fn numbers(&self) -> Vec<(&'static str, f64)>;
+    /// The results, inputs taken as they are, in the order of the parts. Refused where no result exists.
+    fn values(&self) -> Result<Vec<Option<f64>>, Refused>;
 
     /// The results after every input has been checked.
     fn evaluate(&self) -> Result<Figures, Refused> {
-        self.check()?;
-        Ok(Figures { figures: self.results()? })
+        let parts = self.parts();
+        for (input, given) in parts.inputs.iter().zip(self.given()) {
+            input.accepts.check(&camel(input.field), input.label, &given)?;
+        }
+        let named = parts.outputs.iter().zip(self.values()?);
+        let known = named.filter_map(|(output, value)| {
+            value.map(|value| Figure { name: camel(output.name), value, unit: output.unit })
+        });
+        Ok(Figures { figures: known.collect() })
     }
 
     /// A line of a page's working: the equation with the numbers in it, and the main result. None where there is none.
-    fn line(&self, label: &str) -> Option<WorkLine>
-    where
-        Self: Sized,
-    {
-        let card = Self::card();
-        let result = self.results().ok()?.into_iter().next()?;
-        let right = card.equation.split_once(" = ").map_or(card.equation.as_str(), |(_, right)| right);
-        let equation = with_numbers(right, &self.numbers()).replace('·', "×");
-        Some(WorkLine::new(label, equation, result.value, result.unit))
+    fn line(&self, label: &str) -> Option<WorkLine> {
+        let parts = self.parts();
+        let value = self.values().ok()?.first().copied().flatten()?;
+        let right = parts.equation.split_once(" = ").map_or(parts.equation, |(_, right)| right);
+        let symbols = parts.inputs.iter().map(|input| input.symbol);
+        let numbers: Vec<(&str, f64)> = symbols
+            .zip(self.given())
+            .filter_map(|(symbol, given)| match given {
+                Given::Number(number) => Some((symbol, number)),
+                _ => None,
+            })
+            .collect();
+        let equation = with_numbers(right, &numbers).replace('·', "×");
+        Some(WorkLine::new(label, equation, value, parts.outputs.first()?.unit))
     }
 }
 
 /// An equation with numbers in place of the symbols that are known.
-fn with_numbers(equation: &str, numbers: &[(&'static str, f64)]) -> String {
+fn with_numbers(equation: &str, numbers: &[(&str, f64)]) -> String {
     let mut shown = String::new();
     let mut symbol = String::new();
     for letter in equation.chars().chain(['\n']) {
@@ -149,55 +228,43 @@ macro_rules! formula {
             $(#[doc = $label] pub $field: $type,)*
         }
 
+        impl $name {
+            /// What the formula says of itself.
+            pub(crate) const PARTS: $crate::quantity::Parts = $crate::quantity::Parts {
+                name: stringify!($name),
+                area: $crate::quantity::Area::$area,
+                title: $title,
+                equation: $equation,
+                inputs: &[$($crate::quantity::InputPart {
+                    field: stringify!($field),
+                    label: $label,
+                    symbol: $symbol,
+                    accepts: $accepts,
+                }),*],
+                outputs: &[$($crate::quantity::OutputPart {
+                    name: stringify!($result),
+                    label: $result_label,
+                    symbol: $result_symbol,
+                    unit: $crate::units::Unit::$unit,
+                }),*],
+                source: || $source,
+                range: $range,
+            };
+        }
+
         impl $crate::quantity::Evaluate for $name {
-            fn card() -> $crate::quantity::FormulaCard {
-                let mut kind = stringify!($name).to_owned();
-                kind.get_mut(..1).into_iter().for_each(str::make_ascii_lowercase);
-                $crate::quantity::FormulaCard {
-                    kind,
-                    area: $crate::quantity::Area::$area,
-                    title: $title.trim().trim_end_matches('.').to_owned(),
-                    equation: $equation.to_owned(),
-                    inputs: vec![$($accepts.card(stringify!($field), $label, $symbol)),*],
-                    outputs: vec![$($crate::quantity::OutputCard {
-                        name: $crate::quantity::camel(stringify!($result)),
-                        label: $result_label.to_owned(),
-                        symbol: $result_symbol.to_owned(),
-                        unit: $crate::units::Unit::$unit,
-                    }),*],
-                    source: $source,
-                    range: $range.to_owned(),
-                }
+            fn parts(&self) -> &'static $crate::quantity::Parts {
+                &Self::PARTS
             }
 
-            fn check(&self) -> Result<(), $crate::error::Refused> {
-                $({
-                    let given = $crate::quantity::Input::given(&self.$field);
-                    $accepts.check(&$crate::quantity::camel(stringify!($field)), $label, &given)?;
-                })*
-                Ok(())
+            fn given(&self) -> Vec<$crate::quantity::Given<'_>> {
+                vec![$($crate::quantity::Input::given(&self.$field)),*]
             }
 
-            fn results(&self) -> Result<Vec<$crate::quantity::Figure>, $crate::error::Refused> {
+            fn values(&self) -> Result<Vec<Option<f64>>, $crate::error::Refused> {
                 let $given = self;
                 let found: Result<[_; [$(stringify!($result)),*].len()], $crate::error::Refused> = $results;
-                let values: [Option<f64>; [$(stringify!($result)),*].len()] = found?.map(Into::into);
-                let named = [$((stringify!($result), $crate::units::Unit::$unit)),*];
-                let known = named.into_iter().zip(values).filter_map(|((name, unit), value)| {
-                    value.map(|value| $crate::quantity::Figure { name: $crate::quantity::camel(name), value, unit })
-                });
-                Ok(known.collect())
-            }
-
-            fn numbers(&self) -> Vec<(&'static str, f64)> {
-                let given = [$(($symbol, $crate::quantity::Input::given(&self.$field))),*];
-                given
-                    .into_iter()
-                    .filter_map(|(symbol, given)| match given {
-                        $crate::quantity::Given::Number(number) => Some((symbol, number)),
-                        _ => None,
-                    })
-                    .collect()
+                Ok(found?.into_iter().map(Into::into).collect())
             }
         }
     };

@@ -140,7 +140,7 @@ const FILES: &[(&str, &str)] = files! {
 pub fn ready_made() -> Vec<ReadyMade> {
     // The files are part of the program and never change: they are read once, which a slow phone feels.
     static READ: LazyLock<Vec<ReadyMade>> =
-        LazyLock::new(|| FILES.into_iter().filter_map(|(mark, text)| read(mark, text)).collect());
+        LazyLock::new(|| FILES.iter().filter_map(|(mark, text)| read(mark, text)).collect());
     READ.clone()
 }
 
