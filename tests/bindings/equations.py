@@ -6,6 +6,7 @@ equation (a table, a search, a case) is named in `IN_WORDS`, so that none is ski
 
 import math
 import re
+from statistics import NormalDist
 
 # A table, a number that is searched for, or a choice between cases.
 IN_WORDS = {
@@ -56,7 +57,7 @@ FUNCTIONS = {
     "sqrt": math.sqrt,
     "abs": abs,
     "ceil": math.ceil,
-    "z": lambda share: __import__("statistics").NormalDist().inv_cdf(share),
+    "z": NormalDist().inv_cdf,
 }
 SYMBOL = re.compile(r"[^\W\d][\w′₀-₉]*")
 

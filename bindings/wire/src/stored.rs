@@ -1,5 +1,6 @@
 //! The list of the fields of a stored type, read off the type itself.
 
+use heck::ToLowerCamelCase as _;
 use proc_macro2::TokenStream as Tokens;
 use quote::{quote, quote_spanned};
 use syn::spanned::Spanned;
@@ -32,7 +33,7 @@ fn entry(field: &mut Field) -> Tokens {
         Ok(words) => words,
         Err(error) => return error,
     };
-    let name = field.ident.as_ref().map(|ident| camel(&ident.to_string())).unwrap_or_default();
+    let name = field.ident.as_ref().map(|ident| ident.to_string().to_lower_camel_case()).unwrap_or_default();
     let of = &field.ty;
     quote_spanned! { of.span() =>
         crate::changes::Field { name: #name, words: #words, within: <#of as crate::changes::Stored>::FIELDS }
@@ -50,21 +51,4 @@ fn taken_words(field: &mut Field) -> Result<LitStr, Tokens> {
             Err(quote_spanned!(span => compile_error!(#reason)))
         }
     }
-}
-
-/// `section_mm2` as it stands in JSON: `sectionMm2`.
-fn camel(ident: &str) -> String {
-    let mut name = String::with_capacity(ident.len());
-    let mut raised = false;
-    for letter in ident.chars() {
-        match letter {
-            '_' => raised = true,
-            _ if raised => {
-                name.push(letter.to_ascii_uppercase());
-                raised = false;
-            }
-            _ => name.push(letter),
-        }
-    }
-    name
 }

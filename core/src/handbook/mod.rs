@@ -6,7 +6,7 @@
 use layshaft_wire::wire;
 
 use crate::error::Refused;
-use crate::quantity::{Evaluate, Figures, FormulaCard, Parts};
+use crate::quantity::{Definition, Evaluate, Figures, FormulaCard};
 use crate::{brakes, coating, electrical, fasteners, fluids, gearing, plan, record, tyres};
 
 /// Makes the enum of all formulas, and what can be asked of each.
@@ -29,7 +29,7 @@ macro_rules! formulas {
 
         /// Every formula as the handbook shows it, in the order of the list.
         pub fn handbook() -> Vec<FormulaCard> {
-            [$($(&$area::$name::PARTS),*),*].map(Parts::card).into()
+            [$($(&$area::$name::DEFINITION),*),*].map(Definition::card).into()
         }
     };
 }

@@ -68,7 +68,7 @@ pub struct FormulaCard {
 }
 
 /// What is said of an input.
-pub(crate) struct InputPart {
+pub(crate) struct InputDefinition {
     /// Field.
     pub(crate) field: &'static str,
     /// In words, with its unit.
@@ -80,7 +80,7 @@ pub(crate) struct InputPart {
 }
 
 /// What is said of a result.
-pub(crate) struct OutputPart {
+pub(crate) struct OutputDefinition {
     /// Name in the figures, with low lines.
     pub(crate) name: &'static str,
     /// In words.
@@ -92,7 +92,7 @@ pub(crate) struct OutputPart {
 }
 
 /// All that a formula says of itself.
-pub(crate) struct Parts {
+pub(crate) struct Definition {
     /// Name of its type.
     pub(crate) name: &'static str,
     /// Area of the trade.
@@ -102,16 +102,16 @@ pub(crate) struct Parts {
     /// The equation in symbols.
     pub(crate) equation: &'static str,
     /// What it takes, in the order of its fields.
-    pub(crate) inputs: &'static [InputPart],
+    pub(crate) inputs: &'static [InputDefinition],
     /// What it gives, the main result first.
-    pub(crate) outputs: &'static [OutputPart],
+    pub(crate) outputs: &'static [OutputDefinition],
     /// Where it comes from.
     pub(crate) source: fn() -> Source,
     /// Where it holds.
     pub(crate) range: &'static str,
 }
 
-impl Parts {
+impl Definition {
     /// The formula as the handbook shows it.
     pub(crate) fn card(&self) -> FormulaCard {
         let mut kind = self.name.to_owned();
@@ -142,21 +142,21 @@ impl Parts {
 /// What every formula can do. Made by [`formula!`].
 pub(crate) trait Evaluate {
     /// What the formula says of itself.
-    fn parts(&self) -> &'static Parts;
+    fn definition(&self) -> &'static Definition;
 
-    /// What stands in each input, in the order of the parts.
+    /// What stands in each input, in the order of the definition.
     fn given(&self) -> Vec<Given<'_>>;
 
-    /// The results, inputs taken as they are, in the order of the parts. Refused where no result exists.
+    /// The results, inputs taken as they are, in the order of the definition. Refused where no result exists.
     fn values(&self) -> Result<Vec<Option<f64>>, Refused>;
 
     /// The results after every input has been checked.
     fn evaluate(&self) -> Result<Figures, Refused> {
-        let parts = self.parts();
-        for (input, given) in parts.inputs.iter().zip(self.given()) {
+        let definition = self.definition();
+        for (input, given) in definition.inputs.iter().zip(self.given()) {
             input.accepts.check(&camel(input.field), input.label, &given)?;
         }
-        let named = parts.outputs.iter().zip(self.values()?);
+        let named = definition.outputs.iter().zip(self.values()?);
         let known = named.filter_map(|(output, value)| {
             value.map(|value| Figure { name: camel(output.name), value, unit: output.unit })
         });
@@ -165,10 +165,10 @@ pub(crate) trait Evaluate {
 
     /// A line of a page's working: the equation with the numbers in it, and the main result. None where there is none.
     fn line(&self, label: &str) -> Option<WorkLine> {
-        let parts = self.parts();
+        let definition = self.definition();
         let value = self.values().ok()?.first().copied().flatten()?;
-        let right = parts.equation.split_once(" = ").map_or(parts.equation, |(_, right)| right);
-        let symbols = parts.inputs.iter().map(|input| input.symbol);
+        let right = definition.equation.split_once(" = ").map_or(definition.equation, |(_, right)| right);
+        let symbols = definition.inputs.iter().map(|input| input.symbol);
         let numbers: Vec<(&str, f64)> = symbols
             .zip(self.given())
             .filter_map(|(symbol, given)| match given {
@@ -177,7 +177,7 @@ pub(crate) trait Evaluate {
             })
             .collect();
         let equation = with_numbers(right, &numbers).replace('·', "×");
-        Some(WorkLine::new(label, equation, value, parts.outputs.first()?.unit))
+        Some(WorkLine::new(label, equation, value, definition.outputs.first()?.unit))
     }
 }
 
@@ -230,18 +230,18 @@ macro_rules! formula {
 
         impl $name {
             /// What the formula says of itself.
-            pub(crate) const PARTS: $crate::quantity::Parts = $crate::quantity::Parts {
+            pub(crate) const DEFINITION: $crate::quantity::Definition = $crate::quantity::Definition {
                 name: stringify!($name),
                 area: $crate::quantity::Area::$area,
                 title: $title,
                 equation: $equation,
-                inputs: &[$($crate::quantity::InputPart {
+                inputs: &[$($crate::quantity::InputDefinition {
                     field: stringify!($field),
                     label: $label,
                     symbol: $symbol,
                     accepts: $accepts,
                 }),*],
-                outputs: &[$($crate::quantity::OutputPart {
+                outputs: &[$($crate::quantity::OutputDefinition {
                     name: stringify!($result),
                     label: $result_label,
                     symbol: $result_symbol,
@@ -253,8 +253,8 @@ macro_rules! formula {
         }
 
         impl $crate::quantity::Evaluate for $name {
-            fn parts(&self) -> &'static $crate::quantity::Parts {
-                &Self::PARTS
+            fn definition(&self) -> &'static $crate::quantity::Definition {
+                &Self::DEFINITION
             }
 
             fn given(&self) -> Vec<$crate::quantity::Given<'_>> {

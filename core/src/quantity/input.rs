@@ -1,5 +1,6 @@
 //! What a formula takes: numbers inside their ranges, words, choices.
 
+use heck::ToLowerCamelCase as _;
 use layshaft_wire::wire;
 
 use crate::bounds::{Bound, BoundCard};
@@ -114,14 +115,7 @@ fn short(label: &str) -> &str {
 
 /// A field as it crosses the door: `front_teeth` as `frontTeeth`.
 pub(crate) fn camel(snake: &str) -> String {
-    let mut words = snake.split('_');
-    let first = words.next().unwrap_or_default().to_owned();
-    words.fold(first, |mut name, word| {
-        let mut letters = word.chars();
-        name.extend(letters.next().map(|letter| letter.to_ascii_uppercase()));
-        name.push_str(letters.as_str());
-        name
-    })
+    snake.to_lower_camel_case()
 }
 
 #[cfg(test)]

@@ -14,7 +14,7 @@ pub use derived::{Derived, Judgement, Quantity};
 pub use figure::{Figure, Figures};
 pub use finding::{Finding, Weight};
 pub use formula::{Area, FormulaCard, OutputCard};
-pub(crate) use formula::{Evaluate, InputPart, OutputPart, Parts, formula};
+pub(crate) use formula::{Definition, Evaluate, InputDefinition, OutputDefinition, formula};
 pub use input::{Accepts, InputCard};
 pub(crate) use input::{Given, Input, within};
 pub use source::{Source, Standing};

@@ -12,7 +12,7 @@ function plain(value: number, decimals: number): string {
 }
 
 /** What is accepted, in the unit of the field. */
-export interface Range {
+export interface Limits {
   min: number;
   max: number;
 }
@@ -22,9 +22,9 @@ export class Typed {
   /** Nothing typed yet: the first key replaces what stands there. */
   #fresh = true;
   readonly unit: Unit;
-  readonly bound: Range | undefined;
+  readonly bound: Limits | undefined;
 
-  constructor(value: number | null, unit: Unit, bound: Range | undefined) {
+  constructor(value: number | null, unit: Unit, bound: Limits | undefined) {
     this.unit = unit;
     this.bound = bound;
     this.text = value === null ? '' : plain(this.#toShown(value), tables.unit(this.shown).decimals);

@@ -53,7 +53,8 @@ export const numbers = {
 
   handbook: {
     title: 'Handbook',
-    purpose: 'Every formula that the pages compute with: what goes in, what comes out, where it holds and where it comes from.',
+    purpose:
+      'Every formula that the pages compute with: what goes in, what comes out, where it holds and where it comes from. What the maker, the can or the law says comes first.',
     search: 'Search',
     hint: 'torque, cure, tyre …',
     found: (count: number, all: number) => (count === all ? plural(all, 'formula', 'formulas') : `${count} of ${all} formulas`),

@@ -1,6 +1,6 @@
 // What is looked for in the handbook, and how ranges are written there.
 import { tables } from '../../../app/asking/tables.svelte.ts';
-import { amount, figure } from '../../../show/number.ts';
+import { digits } from '../../../show/number.ts';
 import type { Area, FormulaCard, InputCard, Unit } from '../../../door/wire.ts';
 import { words } from '../../../words/index.ts';
 
@@ -32,11 +32,17 @@ export function byArea(formulas: FormulaCard[], sought: string): { area: Area; f
   return [...groups].map(([area, inIt]) => ({ area, formulas: inIt }));
 }
 
-/** An accepted range or the words to choose from; nothing for a text of its own form. */
+/** A number with the decimals that it has, and no more. */
+const number = (value: number) => digits(value, String(value).split('.')[1]?.length ?? 0);
+
+/**
+ * An accepted range or the words to choose from; nothing for a text of its own form. It stands in the unit of the formula,
+ * whatever this device shows elsewhere: the equation holds in that unit alone.
+ */
 export function rangeWords({ range, oneOf }: InputCard): string {
   if (!range) return oneOf.join(', ');
-  const decimals = [range.min, range.max].every(Number.isInteger) ? 0 : undefined;
-  return words.handbook.from(figure(range.min, range.unit, decimals).number, amount(range.max, range.unit, decimals));
+  const { symbol } = tables.unit(range.unit);
+  return words.handbook.from(number(range.min), symbol ? `${number(range.max)}\u00a0${symbol}` : number(range.max));
 }
 
 export const unitSymbol = (unit: Unit) => tables.unit(unit).symbol || words.handbook.plainNumber;
