@@ -2,6 +2,7 @@
 
 use crate::bounds::Bound;
 use crate::error::Refused;
+use crate::message::Message;
 
 impl Bound {
     /// The value itself when it lies inside the range.
@@ -13,8 +14,8 @@ impl Bound {
     /// assert!(FRONT_TEETH.check(f64::NAN).is_err());
     /// ```
     pub fn check(&self, value: f64) -> Result<f64, Refused> {
-        let (field, label) = (self.field.to_owned(), self.label.to_owned());
-        let (min, max, unit) = (self.min, self.max, self.unit.symbol().to_owned());
+        let (field, label) = (self.field.to_owned(), Message::from(self.label));
+        let (min, max, unit) = (self.min, self.max, self.unit);
         let bound = self.id;
         if !value.is_finite() {
             return Err(Refused::NotANumber { bound, field, label, min, max, unit });
@@ -36,24 +37,24 @@ impl Bound {
             Some(known) => self.check(known),
             None => Err(Refused::Missing {
                 field: self.field.to_owned(),
-                label: self.label.to_owned(),
-                help: "enter it on the bike".to_owned(),
+                label: self.label.into(),
+                help: "enter it on the bike".into(),
             }),
         }
     }
 }
 
 /// A title or name: 1 to 120 characters, not only spaces. Returns it trimmed.
-pub fn check_title(field: &str, label: &str, text: &str) -> Result<String, Refused> {
+pub fn check_title(field: &str, label: impl Into<Message>, text: &str) -> Result<String, Refused> {
     check_text(field, label, text, 120)
 }
 
 /// A text of 1 to `most` characters, not only spaces. Returns it trimmed.
-pub fn check_text(field: &str, label: &str, text: &str, most: usize) -> Result<String, Refused> {
+pub fn check_text(field: &str, label: impl Into<Message>, text: &str, most: usize) -> Result<String, Refused> {
     let trimmed = text.trim();
     let given = trimmed.chars().count();
     if given == 0 || given > most {
-        return Err(Refused::BadText { field: field.to_owned(), label: label.to_owned(), given, most });
+        return Err(Refused::BadText { field: field.to_owned(), label: label.into(), given, most });
     }
     Ok(trimmed.to_owned())
 }
@@ -75,7 +76,7 @@ mod tests {
 
     #[test]
     fn a_refusal_names_field_value_range_and_unit() {
-        let text = REAR_TEETH.check(200.0).unwrap_err().to_string();
+        let text = REAR_TEETH.check(200.0).unwrap_err().english();
         assert_eq!(text, "Wheel sprocket: 200 teeth is outside 20 to 80 teeth");
     }
 

@@ -2,106 +2,116 @@
 //!
 //! A refusal names the field, the value, the range and the unit. A bad *bike* is no refusal but a finding.
 
-use layshaft_wire::wire;
-use thiserror::Error;
+use layshaft_wire::{message, wire};
 
 use crate::bounds::BoundId;
+use crate::message::{Measure, Message};
+use crate::units::Unit;
 
 /// Why something was not accepted. Nothing is stored when one of these comes back.
-#[derive(Clone, Debug, Error, PartialEq)]
+#[derive(Clone, Debug, PartialEq)]
 pub enum Refused {
     /// The number lies outside what is accepted.
-    #[error("{label}: {} is outside {min} to {}", with_unit(*value, unit), with_unit(*max, unit))]
     OutOfRange {
         /// The range.
         bound: BoundId,
         /// Field as the caller named it.
         field: String,
         /// Field in words.
-        label: String,
+        label: Message,
         /// What was given.
         value: f64,
         /// Least accepted.
         min: f64,
         /// Most accepted.
         max: f64,
-        /// Symbol of the unit.
-        unit: String,
+        /// Unit of all three.
+        unit: Unit,
     },
     /// Not a finite number.
-    #[error("{label}: this is not a number; give {min} to {}", with_unit(*max, unit))]
     NotANumber {
         /// The range.
         bound: BoundId,
         /// Field as the caller named it.
         field: String,
         /// Field in words.
-        label: String,
+        label: Message,
         /// Least accepted.
         min: f64,
         /// Most accepted.
         max: f64,
-        /// Symbol of the unit.
-        unit: String,
+        /// Unit of both.
+        unit: Unit,
     },
     /// A text that must say something is empty, or too long.
-    #[error("{}", bad_text(label, *given, *most))]
     BadText {
         /// Field as the caller named it.
         field: String,
         /// Field in words.
-        label: String,
+        label: Message,
         /// Characters given.
         given: usize,
         /// Most characters accepted.
         most: usize,
     },
     /// A value that the calculation needs is not known.
-    #[error("{label} is not known yet: {help}")]
     Missing {
         /// Field as the caller named it.
         field: String,
         /// Field in words.
-        label: String,
+        label: Message,
         /// What to do about it.
-        help: String,
+        help: Message,
     },
     /// Values that cannot go together.
-    #[error("{reason}")]
     Conflict {
         /// Field to mend first.
         field: String,
         /// The reason, in trade words.
-        reason: String,
+        reason: Message,
     },
     /// Something that is not in the bike.
-    #[error("there is no {what} with the id {id}")]
     Unknown {
         /// Kind of thing.
-        what: String,
+        what: Message,
         /// Its id.
         id: String,
     },
     /// A text in a form that cannot be read.
-    #[error("{label}: {reason}")]
     Unreadable {
         /// Field as the caller named it.
         field: String,
         /// Field in words.
-        label: String,
+        label: Message,
         /// What could not be read.
-        reason: String,
+        reason: Message,
     },
 }
 
-fn bad_text(label: &str, given: usize, most: usize) -> String {
-    let now = if given == 0 { "nothing stands there".to_owned() } else { format!("{given} are too many") };
-    format!("{label}: write 1 to {most} characters; {now}")
+/// How a refusal is said.
+#[message("refused")]
+pub(crate) enum RefusedMessage {
+    /// The number lies outside what is accepted.
+    OutOfRange { label: Message, value: Measure, min: Measure, max: Measure },
+    /// Not a finite number.
+    NotANumber { label: Message, min: Measure, max: Measure },
+    /// Nothing stands where a text must.
+    NoText { label: Message, most: usize },
+    /// A text is too long.
+    LongText { label: Message, given: usize, most: usize },
+    /// A value that is needed is not known.
+    Missing { label: Message, help: Message },
+    /// There is no such thing.
+    Unknown { what: Message, id: String },
+    /// A text that cannot be read.
+    Unreadable { label: Message, reason: Message },
+    /// A field of one element of a circuit.
+    OfElement { element: String, label: Message },
 }
 
 impl Refused {
     /// The same refusal of a text or number, told of another field: for a value that one reader reads in several places.
-    pub(crate) fn named(mut self, new_field: &str, new_label: &str) -> Self {
+    pub(crate) fn named(mut self, new_field: &str, new_label: impl Into<Message>) -> Self {
         if let Self::OutOfRange { field, label, .. }
         | Self::NotANumber { field, label, .. }
         | Self::BadText { field, label, .. }
@@ -109,16 +119,47 @@ impl Refused {
         | Self::Unreadable { field, label, .. } = &mut self
         {
             new_field.clone_into(field);
-            new_label.clone_into(label);
+            *label = new_label.into();
         }
         self
     }
+
+    /// What was wrong, with value, range and unit.
+    pub fn message(&self) -> Message {
+        let said = match self.clone() {
+            Self::OutOfRange { label, value, min, max, unit, .. } => {
+                let (value, min, max) = (unit.of(value), unit.of(min), unit.of(max));
+                RefusedMessage::OutOfRange { label, value, min, max }
+            }
+            Self::NotANumber { label, min, max, unit, .. } => {
+                RefusedMessage::NotANumber { label, min: unit.of(min), max: unit.of(max) }
+            }
+            Self::BadText { label, given: 0, most, .. } => RefusedMessage::NoText { label, most },
+            Self::BadText { label, given, most, .. } => RefusedMessage::LongText { label, given, most },
+            Self::Missing { label, help, .. } => RefusedMessage::Missing { label, help },
+            Self::Conflict { reason, .. } => return reason,
+            Self::Unknown { what, id } => RefusedMessage::Unknown { what, id },
+            Self::Unreadable { label, reason, .. } => RefusedMessage::Unreadable { label, reason },
+        };
+        said.into()
+    }
 }
 
-/// A number with its unit, or alone where it has none.
-fn with_unit(value: f64, unit: &str) -> String {
-    if unit.is_empty() { value.to_string() } else { format!("{value} {unit}") }
+#[cfg(test)]
+impl Refused {
+    /// The refusal as an English reader sees it.
+    pub(crate) fn english(&self) -> String {
+        self.message().english()
+    }
 }
+
+impl std::fmt::Display for Refused {
+    fn fmt(&self, f: &mut std::fmt::Formatter<'_>) -> std::fmt::Result {
+        write!(f, "{}", self.message())
+    }
+}
+
+impl std::error::Error for Refused {}
 
 /// Stable codes of refusals, the same in every language.
 #[wire]
@@ -157,7 +198,7 @@ pub struct Refusal {
     /// Stable code.
     pub code: Code,
     /// What was wrong, in a sentence, with value, range and unit.
-    pub message: String,
+    pub message: Message,
     /// The field to mend, as the caller named it.
     pub field: Option<String>,
     /// The range that was missed, for a number.
@@ -166,14 +207,14 @@ pub struct Refusal {
 
 impl Refusal {
     /// A refusal that belongs to no field.
-    pub fn new(code: Code, message: impl Into<String>) -> Self {
+    pub fn new(code: Code, message: impl Into<Message>) -> Self {
         Self { code, message: message.into(), field: None, bound: None }
     }
 }
 
 impl std::fmt::Display for Refusal {
     fn fmt(&self, f: &mut std::fmt::Formatter<'_>) -> std::fmt::Result {
-        f.write_str(&self.message)
+        write!(f, "{}", self.message)
     }
 }
 
@@ -181,7 +222,7 @@ impl std::error::Error for Refusal {}
 
 impl From<Refused> for Refusal {
     fn from(refused: Refused) -> Self {
-        let message = refused.to_string();
+        let message = refused.message();
         let bound = match &refused {
             Refused::OutOfRange { bound, .. } | Refused::NotANumber { bound, .. } => Some(*bound),
             _ => None,

@@ -6,13 +6,17 @@
 //! The modules stand on floors, the lowest first; each knows only what stands on its floor or below, and no two know each
 //! other (`tests/suite/floors`). Read them in this order: what everybody speaks ([`units`] to [`quantity`]), how facts are kept
 //! ([`changes`]), the bike ([`record`]), the areas of the trade, what looks across them, what comes about by itself
-//! ([`events`]) and [`today`]; last the formulas by name ([`handbook`]).
+//! ([`events`]) and [`today`]; last the formulas by name ([`handbook`]) and all that is said
+//! ([`catalogue`]).
 
 #![cfg_attr(test, allow(clippy::unwrap_used, clippy::expect_used, clippy::panic, clippy::indexing_slicing))]
+
+extern crate self as layshaft_core;
 
 pub mod bounds;
 pub mod check;
 pub mod error;
+pub mod message;
 pub mod quantity;
 pub mod time;
 pub mod units;
@@ -40,6 +44,7 @@ pub mod ripple;
 pub mod events;
 pub mod today;
 
+pub mod catalogue;
 pub mod handbook;
 
 #[cfg(feature = "uniffi")]

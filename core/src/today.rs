@@ -9,6 +9,7 @@ use crate::coating::{CureAnswer, ProcessAnswer, running_cures, running_processes
 use crate::error::Refused;
 use crate::events::{Due, since};
 use crate::inspection::{InspectionAsk, Readiness, Verdict, inspection_answer};
+use crate::message::Message;
 use crate::plan::{PlanRow, Scheduled, air_words};
 use crate::record::{Bike, Job, JobPlace, JobState, Part, PartState};
 use crate::time::Moment;
@@ -34,7 +35,7 @@ pub struct NextJob {
     /// It fits into the time at hand.
     pub fits: bool,
     /// Why this one, in a few words.
-    pub why: String,
+    pub why: Message,
     /// Jobs that it frees.
     pub frees: u32,
     /// It holds the ready date: left undone at the next bench time, it would move it.
@@ -58,7 +59,7 @@ pub struct TodayAnswer {
     /// When everything is done and every wait is over; none when it cannot be planned.
     pub ready_ms: Option<i64>,
     /// What holds the date, in one sentence.
-    pub held_by: String,
+    pub held_by: Message,
     /// Jobs that can be done now, best first.
     pub next: Vec<NextJob>,
     /// Running cures, the next to end first.
@@ -116,7 +117,7 @@ fn next_jobs(bike: &Bike, moment: &Moment, rows: &[PlanRow], minutes_at_hand: f6
             let critical = row.critical && planned_next(row);
             let why = why(bike, row, fits, frees, critical);
             let (job, title, minutes_left) = (row.job.clone(), row.title.clone(), row.minutes_left);
-            NextJob { job, title, minutes_left, fits, why, frees, critical }
+            NextJob { job, title, minutes_left, fits, why: why.into(), frees, critical }
         })
         .collect();
     next.sort_by_key(|job| Reverse((job.fits, job.critical, job.frees)));
@@ -197,7 +198,7 @@ fn readiness_today(bike: &Bike) -> Readiness {
             unknowns: 0,
             does_not_apply: 0,
             stoppers: Vec::new(),
-            sentence: format!("Nothing can be said about the inspection: {refused}."),
+            sentence: format!("Nothing can be said about the inspection: {refused}.").into(),
         },
     }
 }
@@ -213,8 +214,8 @@ mod tests {
         let sheet = today(&bike(vec![outdoors, Job { helper: Some(false), ..job("tyre", 0.5, &[]) }]), 60.0);
         let why =
             |title: &str| sheet.next.iter().find(|next| next.title == title).map(|next| next.why.clone()).unwrap();
-        assert!(why("ride").starts_with("needs daylight and a helper"), "{}", why("ride"));
-        assert!(!why("tyre").contains("needs"), "{}", why("tyre"));
+        assert!(why("ride").english().starts_with("needs daylight and a helper"), "{}", why("ride"));
+        assert!(!why("tyre").english().contains("needs"), "{}", why("tyre"));
     }
     use crate::plan::schedule;
     use crate::plan::tests::example::{at, bike, done, job, needing, part, tuesday_noon, waiting};
@@ -249,9 +250,9 @@ mod tests {
         let [reline, tyre, label, strip] = sheet.next.as_slice() else { panic!("{:?}", sheet.next) };
         assert!(reline.critical && reline.fits && reline.frees == 1);
         assert_eq!(reline.why, "holds the ready date, frees one job");
-        assert_eq!((tyre.frees, tyre.why.as_str()), (2, "frees 2 jobs"));
+        assert_eq!((tyre.frees, tyre.why.english().as_str()), (2, "frees 2 jobs"));
         assert_eq!(label.why, "nothing stands in its way");
-        assert!(!strip.fits && strip.why.starts_with("longer than the time at hand"));
+        assert!(!strip.fits && strip.why.english().starts_with("longer than the time at hand"));
     }
 
     #[test]
@@ -271,7 +272,7 @@ mod tests {
         bike.jobs.get_mut("Seal").unwrap().done_ms = Some(noon_ms - 25 * 3_600_000);
         let sheet = today(&bike, 60.0);
         assert_eq!(titles(&sheet), ["Strip", "After a wait", "With a part"]);
-        assert!(sheet.next[2].why.contains("its parts are here"));
+        assert!(sheet.next[2].why.english().contains("its parts are here"));
     }
 
     #[test]
@@ -325,8 +326,8 @@ mod tests {
     fn a_time_at_hand_outside_its_range_is_refused() {
         for minutes in [0.0, 1441.0, f64::NAN] {
             let ask = TodayAsk { minutes_at_hand: Some(minutes), ..TodayAsk::default() };
-            let refused = asked(&Bike::default(), &ask).unwrap_err().to_string();
-            assert!(refused.starts_with("Time at hand") && refused.contains("1 to 1440 min"), "{refused}");
+            let refused = asked(&Bike::default(), &ask).unwrap_err().english();
+            assert!(refused.starts_with("Time at hand") && refused.contains("1 to 1 440 min"), "{refused}");
         }
     }
 }

@@ -6,7 +6,7 @@ use layshaft_core::electrical::{ChargingAsk, ChargingTest, charging_answer};
 use layshaft_core::inspection::packs;
 use layshaft_core::record::Bike;
 
-use crate::root;
+use crate::{English, root};
 
 /// Words by which a sentence speaks of an engine that runs.
 const RUNS: [&str; 10] = [
@@ -93,6 +93,6 @@ fn where_an_inspection_or_a_reading_runs_the_engine_it_says_outdoors() {
     assert!(running > 10, "the words of the search are stale");
     let sheet = charging_answer(&Bike::default(), &ChargingAsk::default()).unwrap();
     for line in sheet.tests.iter().filter(|line| matches!(line.test, ChargingTest::Idle | ChargingTest::Fast)) {
-        assert!(line.caution.as_ref().is_some_and(|said| speaks_of(said, &["outdoors only"])), "{line:?}");
+        assert!(line.caution.as_ref().is_some_and(|said| speaks_of(&said.english(), &["outdoors only"])), "{line:?}");
     }
 }

@@ -4,8 +4,8 @@ use std::collections::BTreeSet;
 
 use layshaft_core::handbook::handbook;
 
-use crate::root;
 use crate::vectors::{cases, files};
+use crate::{English, root};
 
 /// Names of the formulas that the source of `core` declares.
 fn declared() -> BTreeSet<String> {
@@ -56,7 +56,7 @@ fn a_card_says_what_is_what() {
     for card in handbook() {
         let named = format!("{}: {card:?}", card.kind);
         assert!(kinds.insert(card.kind.clone()), "twice: {named}");
-        assert!(!card.title.is_empty() && !card.range.is_empty() && !card.source.text.is_empty(), "{named}");
+        assert!(!card.title.is_empty() && !card.range.is_empty() && !card.source.text.english().is_empty(), "{named}");
         assert!(!card.inputs.is_empty() && !card.outputs.is_empty(), "{named}");
         let fields: BTreeSet<&String> = card.inputs.iter().map(|input| &input.name).collect();
         assert_eq!(fields.len(), card.inputs.len(), "two inputs of one name: {named}");

@@ -23,8 +23,10 @@ mod two_devices;
 mod tyres;
 mod vectors;
 mod wiring;
+mod words;
 
 use layshaft_core::error::Refusal;
+use layshaft_core::message::Message;
 use layshaft_core::time::{Moment, Zone, ZoneShift};
 use layshaft_door::command::Outcome;
 use layshaft_door::{Bench, Command, fresh_id};
@@ -47,6 +49,17 @@ pub fn at(now_ms: i64) -> Moment {
 /// Does a command under a fresh id.
 pub fn act(bench: &mut Bench, command: impl Into<Command>, now_ms: i64) -> Result<Outcome, Refusal> {
     bench.act(&fresh_id(), &command.into(), &at(now_ms))
+}
+
+/// What an English reader sees, with ordinary spaces.
+pub trait English {
+    fn english(&self) -> String;
+}
+
+impl English for Message {
+    fn english(&self) -> String {
+        layshaft_words::say(self).replace(['\u{a0}', '\u{202f}'], " ")
+    }
 }
 
 /// The folder of the project.

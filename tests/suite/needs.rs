@@ -8,7 +8,7 @@ use layshaft_door::Bench;
 use layshaft_door::command::{LackTool, LoadDemo, RecordPart, Undo};
 use layshaft_door::query::{BareAsk, IdAsk, JobAnswer};
 
-use crate::{SATURDAY, act, at};
+use crate::{English, SATURDAY, act, at};
 
 fn demo() -> Bench {
     let mut bench = Bench::in_memory().unwrap();
@@ -37,7 +37,7 @@ fn a_tool_that_is_not_at_hand_is_waited_for_like_a_part_and_undo_takes_it_back()
     let part = act(&mut bench, lack.clone(), SATURDAY).unwrap().made.unwrap();
     let sheet = job(&bench, &id);
     assert_eq!((sheet.tools[0].part.as_ref(), sheet.tools[0].state), (Some(&part), Some(PartState::Wanted)));
-    assert_eq!(sheet.row.unwrap().blocked_by.join(", "), tool);
+    assert_eq!(sheet.row.unwrap().blocked_by.iter().map(English::english).collect::<Vec<_>>().join(", "), tool);
     assert_eq!(plan(&bench).ready_ms, None, "a tool without a day leaves no date");
     // Twice is refused, and so is a tool that the job does not name.
     assert_eq!(act(&mut bench, lack, SATURDAY).unwrap_err().code, Code::Conflict);

@@ -9,7 +9,7 @@ use layshaft_door::{Bench, Command, fresh_id};
 use rusqlite::Connection;
 use tempfile::TempDir;
 
-use crate::{SATURDAY, act, at};
+use crate::{English, SATURDAY, act, at};
 
 /// A bench over a file, and a second program on the same file that can make it refuse rows of one table.
 struct Place {
@@ -58,7 +58,7 @@ impl Place {
         self.refuse(table);
         let refused = self.try_once(&id, &command).unwrap_err();
         assert_eq!(refused.code, Code::Storage);
-        assert!(refused.message.contains("no room"), "{}", refused.message);
+        assert!(refused.message.english().contains("no room"), "{}", refused.message);
         self.accept_again();
         assert_eq!(self.kept(), before, "something of a refused command is there");
         let undo = act(&mut self.bench, Undo { batch: id.clone() }, SATURDAY).unwrap_err();

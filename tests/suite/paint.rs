@@ -9,7 +9,7 @@ use layshaft_door::command::{
 };
 use layshaft_door::query::{BareAsk, IdAsk};
 
-use crate::{HOUR, SATURDAY, act, at};
+use crate::{English, HOUR, SATURDAY, act, at};
 
 fn bench() -> Bench {
     let mut bench = Bench::in_memory().unwrap();
@@ -51,7 +51,7 @@ fn a_tank_goes_from_primer_to_the_last_clear_and_everything_waits_for_it() {
     // Only the topmost coat still has a running clock.
     let cures = bench.today(&Default::default(), &at(now)).unwrap().cures;
     assert_eq!(cures.len(), 1);
-    assert!(act(&mut bench, lay(&tank), now + HOUR).unwrap_err().message.contains("on already"));
+    assert!(act(&mut bench, lay(&tank), now + HOUR).unwrap_err().message.english().contains("on already"));
     assert_eq!(sheet(&bench, &tank, all_on.cured_ms.unwrap()).state, ProcessState::Cured);
 }
 
@@ -63,7 +63,7 @@ fn too_soon_is_refused_with_the_hour_from_which_it_may_and_writes_nothing() {
     let facts = bench.facts().count();
     let soon = act(&mut bench, lay(&panel), SATURDAY + HOUR / 2).unwrap_err();
     assert_eq!((soon.code, soon.field.as_deref()), (Code::Conflict, Some("appliedMs")));
-    assert!(soon.message.contains("from Sat 21 Mar, 12:00"), "{}", soon.message);
+    assert!(soon.message.english().contains("from Sat 21 Mar, 12:00"), "{}", soon.message);
     let before = LayCoat { applied_ms: Some(SATURDAY - HOUR), anyway: Some(true), ..lay(&panel) };
     assert!(act(&mut bench, before, SATURDAY + 2 * HOUR).is_err());
     assert_eq!(bench.facts().count(), facts);
@@ -82,7 +82,7 @@ fn in_cold_air_a_coat_is_refused_with_what_would_help_and_noted_when_it_went_on_
     let cold = act(&mut bench, lay(&panel), SATURDAY).unwrap_err();
     assert_eq!(cold.code, Code::Conflict);
     assert!(
-        cold.message.contains("8 °C here") && cold.message.contains("Warm it, or wait for warmth"),
+        cold.message.english().contains("8 °C here") && cold.message.english().contains("Warm it, or wait for warmth"),
         "{}",
         cold.message
     );
@@ -108,7 +108,7 @@ fn a_window_that_closed_unused_is_sanded_before_the_next_coat_and_undo_gives_it_
     act(&mut bench, lay(&panel), SATURDAY).unwrap();
     let late = SATURDAY + 30 * HOUR;
     let refusal = act(&mut bench, lay(&panel), late).unwrap_err();
-    assert!(refusal.message.contains("sand it"), "{}", refusal.message);
+    assert!(refusal.message.english().contains("sand it"), "{}", refusal.message);
     act(&mut bench, SandCoat { process: panel.clone() }, late).unwrap();
     assert_eq!(sheet(&bench, &panel, late).state, ProcessState::Sanded);
     let laid = act(&mut bench, lay(&panel), late).unwrap();

@@ -8,7 +8,7 @@ use layshaft_door::Bench;
 use layshaft_door::command::{DescribePlace, LayCoat, LoadDemo, NoteClimate, SandCoat, StartProcess};
 use layshaft_door::query::{BareAsk, PlanAsk};
 
-use crate::{HOUR, SATURDAY, act, at};
+use crate::{English, HOUR, SATURDAY, act, at};
 
 const DAY: i64 = 24 * HOUR;
 
@@ -39,7 +39,7 @@ fn what_follows_a_wet_coat_waits_for_its_cure_without_a_date_in_the_cold_and_soo
     // 96 h of full cure at 20 °C, of which 26 h have passed in a garage at about 12 °C: later than by the wall clock.
     assert!(cured_ms > SATURDAY + (96 - 26) * HOUR, "{}", (cured_ms - SATURDAY) / HOUR);
     assert!(begins(&sheet, "tank-primer") >= cured_ms, "nothing is painted over a liner that still cures");
-    assert!(row(&sheet, "tank-primer").blocked_by[0].contains("tank liner cures"));
+    assert!(row(&sheet, "tank-primer").blocked_by[0].english().contains("tank liner cures"));
     let mut keep = |celsius: f64, now_ms: i64| {
         let place = Place { night_celsius: Some(celsius), day_celsius: Some(celsius), humidity: Some(60.0) };
         act(&mut bench, DescribePlace { place }, now_ms).unwrap();
@@ -53,7 +53,7 @@ fn what_follows_a_wet_coat_waits_for_its_cure_without_a_date_in_the_cold_and_soo
     assert!(liner.stands_still);
     assert_eq!(row(&cold, "tank-reline").wait_until_ms, None);
     assert!(row(&cold, "tank-primer").work.is_empty() && cold.ready_ms.is_none());
-    assert!(cold.held_by.contains("tank liner cures"), "{}", cold.held_by);
+    assert!(cold.held_by.english().contains("tank liner cures"), "{}", cold.held_by);
     // An hour later it is 18 °C: it goes on, faster than in the garage as it was, and what follows keeps behind it.
     let (warm, liner) = keep(18.0, SATURDAY + HOUR);
     let sooner_ms = row(&warm, "tank-reline").wait_until_ms.unwrap();
@@ -76,15 +76,19 @@ fn a_parcel_that_is_late_is_said_and_moves_what_needs_it() {
     let finding = after
         .findings
         .iter()
-        .find(|each| each.code.as_str() == "plan.part-late" && each.text.contains("Sprockets"))
+        .find(|each| each.code.as_str() == "plan.part-late" && each.text.english().contains("Sprockets"))
         .unwrap();
-    assert!(finding.text.contains("Thu 26 Mar") && finding.text.contains("tomorrow"), "{}", finding.text);
+    assert!(
+        finding.text.english().contains("Thu 26 Mar") && finding.text.english().contains("tomorrow"),
+        "{}",
+        finding.text
+    );
     assert!(begins(&after, "sprockets") >= late, "{}", begins(&after, "sprockets"));
     // A week later still, supposed: the job moves at least behind the new day, and nothing is stored.
     let what_if = Supposition { part: Some("led-indicators".into()), days: Some(60), ..Supposition::default() };
     let supposed = bench.plan(&PlanAsk { what_if: Some(what_if), ..PlanAsk::default() }, &at(SATURDAY)).unwrap();
     let outcome = supposed.what_if.unwrap();
-    assert!(outcome.later_hours.unwrap() > 0.0 && outcome.held_by.contains("LED indicators"), "{outcome:?}");
+    assert!(outcome.later_hours.unwrap() > 0.0 && outcome.held_by.english().contains("LED indicators"), "{outcome:?}");
     assert_eq!(plan(&bench, SATURDAY), before);
 }
 
@@ -106,7 +110,7 @@ fn a_recoat_window_that_closed_changes_the_paint_job_to_sand_first() {
     assert_eq!(state(&bench, opens_ms).state, ProcessState::Open);
     let closed = SATURDAY + 10 * DAY;
     assert_eq!(state(&bench, closed).state, ProcessState::SandFirst);
-    assert!(act(&mut bench, lay(), closed).unwrap_err().message.contains("sand it"));
+    assert!(act(&mut bench, lay(), closed).unwrap_err().message.english().contains("sand it"));
     act(&mut bench, SandCoat { process: panel.clone() }, closed).unwrap();
     act(&mut bench, lay(), closed).unwrap();
     assert_eq!(state(&bench, closed).state, ProcessState::TooSoon);

@@ -7,7 +7,7 @@ use layshaft_door::command::{FitSprockets, LoadDemo, ReceiveBundle, RecordPart, 
 use layshaft_door::query::BareAsk;
 use layshaft_storage::{Opened, Store};
 
-use crate::{HOUR, SATURDAY, act, at};
+use crate::{English, HOUR, SATURDAY, act, at};
 
 fn device(id: u64) -> Bench {
     let opened = Opened { store: Store::in_memory().unwrap(), set_aside: None };
@@ -75,7 +75,7 @@ fn another_bike_is_refused_until_it_is_wanted_as_a_second_one() {
     let refused =
         act(&mut laptop, ReceiveBundle { bundle: bundle.clone(), as_second_bike: false }, SATURDAY).unwrap_err();
     assert_eq!(refused.code, Code::OtherBike);
-    assert!(refused.message.contains("Orrin Tern 175"), "{}", refused.message);
+    assert!(refused.message.english().contains("Orrin Tern 175"), "{}", refused.message);
     assert_eq!(facts(&laptop), before, "nothing came in");
 
     act(&mut laptop, ReceiveBundle { bundle, as_second_bike: true }, SATURDAY).unwrap();

@@ -6,7 +6,7 @@ use layshaft_core::record::{Component, ElementChange, Evidence, FaultClosing, Tr
 use layshaft_door::Bench;
 use layshaft_door::command::{AdaptCircuit, AnswerFault, CloseFault, LoadDemo, StartFault, UndoFaultStep};
 
-use crate::{SATURDAY, act, at};
+use crate::{English, SATURDAY, act, at};
 
 fn demo() -> Bench {
     let mut bench = Bench::in_memory().unwrap();
@@ -75,7 +75,7 @@ fn bad_wiring_is_refused_or_said_plainly() {
         (ElementChange { to: Some("battery +".to_owned()), ..ElementChange::default() }, "same point"),
     ] {
         let refusal = act(&mut bench, adapt("main.wire", change), SATURDAY).unwrap_err();
-        assert!(refusal.message.contains(says), "{}", refusal.message);
+        assert!(refusal.message.english().contains(says), "{}", refusal.message.english());
     }
     assert_eq!(bench.facts().collect::<Vec<_>>(), before, "nothing is stored");
 
@@ -101,7 +101,8 @@ fn bad_wiring_is_refused_or_said_plainly() {
         ("harness.sources-in-conflict", "work against each other: disconnect one of them"),
         ("harness.floating", "Connected to nothing that leads to the battery: nowhere, nothing"),
     ] {
-        let said = sheet.findings.iter().any(|finding| finding.code.as_str() == code && finding.text.contains(says));
+        let said =
+            sheet.findings.iter().any(|finding| finding.code.as_str() == code && finding.text.english().contains(says));
         assert!(said, "{code}: {:?}", sheet.findings);
     }
     assert!(sheet.diagram.floating.contains(&"stray".to_owned()));
@@ -156,7 +157,9 @@ fn a_planted_fault_is_found_through_the_door_undone_and_closed() {
     act(&mut bench, CloseFault { search: search.clone(), closing }, SATURDAY).unwrap();
     assert!(bench.fault(&FaultAsk::default(), &at(SATURDAY)).unwrap().state.is_none());
     let answer = Evidence::Seen { check: "look".to_owned(), outcome: "off".to_owned() };
-    assert!(act(&mut bench, AnswerFault { search, answer }, SATURDAY).unwrap_err().message.contains("has ended"));
+    assert!(
+        act(&mut bench, AnswerFault { search, answer }, SATURDAY).unwrap_err().message.english().contains("has ended")
+    );
 }
 
 #[test]
@@ -169,7 +172,11 @@ fn an_answer_that_fits_nobody_asks_for_the_reading_again_and_loses_nothing() {
     act(&mut bench, AnswerFault { search, answer }, SATURDAY).unwrap();
     let state = bench.fault(&FaultAsk::default(), &at(SATURDAY)).unwrap().state.unwrap();
     assert!(state.answers[0].surprising);
-    assert!(state.findings.iter().any(|finding| finding.text.contains("recheck this first")), "{:?}", state.findings);
+    assert!(
+        state.findings.iter().any(|finding| finding.text.english().contains("recheck this first")),
+        "{:?}",
+        state.findings
+    );
 }
 
 #[test]
@@ -180,11 +187,11 @@ fn a_reading_beyond_the_meter_is_refused_with_its_range_and_the_search_stands_as
     let before: Vec<_> = bench.facts().collect();
     let check = "volts switched live / key on".to_owned();
     for (volts, says) in
-        [(230.0, "230 V is outside -40 to 40 V"), (-41.0, "-41 V is outside"), (f64::NAN, "-40 to 40 V")]
+        [(230.0, "230 V is outside −40 to 40 V"), (-41.0, "−41 V is outside"), (f64::NAN, "−40 to 40 V")]
     {
         let answer = Evidence::Read { check: check.clone(), volts };
         let refusal = act(&mut bench, AnswerFault { search: search.clone(), answer }, SATURDAY).unwrap_err();
-        assert!(refusal.message.contains(says), "{}", refusal.message);
+        assert!(refusal.message.english().contains(says), "{}", refusal.message.english());
     }
     assert_eq!(bench.facts().collect::<Vec<_>>(), before, "nothing is stored");
 }

@@ -1,6 +1,6 @@
 //! Writes what is generated and committed, or says which of the committed files are out of step.
 //!
-//! These are the types of the pages, and one text with the whole API, in which a reviewer sees what a change does to it.
+//! These are the types of the pages, the table of units, and one text with the whole API, in which a reviewer sees what a change does to it.
 
 use std::collections::BTreeSet;
 use std::path::{Path, PathBuf};
@@ -32,7 +32,7 @@ pub fn committed(check: bool) -> Outcome {
 fn write(folder: &Path) -> Outcome {
     let library = languages::library()?;
     fresh_folder(folder)?;
-    run(program(paths::target("debug/export-types")).arg(folder.join("typescript")))?;
+    run(program(paths::target("debug/export-types")).arg(folder))?;
     run(program(paths::target("debug/api-snapshot")).arg(library).arg(folder.join("api.txt")))
 }
 

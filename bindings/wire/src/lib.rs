@@ -11,9 +11,12 @@
 //! - `#[wire(stored)]` marks a type of the core that is kept in a record, as the record itself or inside a field: it also
 //!   implements `Stored`, the list of its fields with their words. Each field says how a reader sees it named:
 //!   `#[words("Gearbox sprocket")]`; without that it does not compile.
+//! - `#[message("chain")]` marks an enum of the core whose variants are messages of the catalogue: `TooSlack { slack }` is the
+//!   message `chain-too-slack` with the argument `slack`.
 //! - `#[wire(default)]` on a field lets a script leave that one out: for what has one safe meaning when it is not said,
 //!   such as `false`. Never for a value of the trade: what nobody said is unknown.
 
+mod message;
 mod stored;
 
 use proc_macro::TokenStream;
@@ -57,6 +60,14 @@ pub fn wire(attribute: TokenStream, item: TokenStream) -> TokenStream {
         #stored
     }
     .into()
+}
+
+/// Marks an enum whose variants are messages of the catalogue. See the crate's documentation.
+#[proc_macro_attribute]
+pub fn message(prefix: TokenStream, item: TokenStream) -> TokenStream {
+    let prefix = parse_macro_input!(prefix as syn::LitStr);
+    let input = parse_macro_input!(item as DeriveInput);
+    message::implementation(&prefix, &input).into()
 }
 
 /// How serde writes an enum: a word when no variant carries data, else an object with a `kind`.

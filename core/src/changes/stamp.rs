@@ -58,8 +58,8 @@ impl FromStr for Stamp {
     fn from_str(text: &str) -> Result<Self, Refused> {
         let bad = || Refused::Unreadable {
             field: "stamp".to_owned(),
-            label: "Stamp".to_owned(),
-            reason: format!("'{text}' is not three hexadecimal numbers of 16, 8 and 16 digits"),
+            label: "Stamp".into(),
+            reason: format!("'{text}' is not three hexadecimal numbers of 16, 8 and 16 digits").into(),
         };
         let parts: Vec<&str> = text.split('-').collect();
         let [millis, count, device] = parts.as_slice() else { return Err(bad()) };

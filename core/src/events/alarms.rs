@@ -57,7 +57,7 @@ pub fn calendar(bike: &str, alarms: &[Due], stamp_ms: i64) -> String {
         line(format!("DTSTAMP:{stamp}"));
         line(format!("DTSTART:{at}"));
         line(format!("SUMMARY:{summary}"));
-        line(format!("DESCRIPTION:{}", escaped(&alarm.text)));
+        line(format!("DESCRIPTION:{}", escaped(&alarm.text.to_string())));
         line("TRANSP:TRANSPARENT".to_owned());
         line("BEGIN:VALARM".to_owned());
         line("ACTION:DISPLAY".to_owned());
@@ -147,7 +147,7 @@ mod tests {
 
     fn due(at_ms: i64, due: DueKind, title: &str, text: &str) -> Due {
         let (title, text) = (title.to_owned(), text.to_owned());
-        Due { at_ms, due, title, text, record_kind: "coat".to_owned(), record: format!("mark-{at_ms}") }
+        Due { at_ms, due, title, text: text.into(), record_kind: "coat".to_owned(), record: format!("mark-{at_ms}") }
     }
 
     fn sample() -> String {

@@ -6,6 +6,7 @@ use layshaft_wire::wire;
 
 use crate::changes::Record;
 use crate::coating::{CureAnswer, CureAsk, cure_answer};
+use crate::message::Message;
 use crate::plan::PlanRow;
 use crate::record::{Bike, Coat, CureState, Job, JobState, Part, PartState};
 use crate::time::Moment;
@@ -39,7 +40,7 @@ pub struct Due {
     /// On what: the title of the coat, the job or the part.
     pub title: String,
     /// What holds from then on.
-    pub text: String,
+    pub text: Message,
     /// Kind of the record: `coat`, `job` or `part`.
     pub record_kind: String,
     /// The record's id.
@@ -75,7 +76,7 @@ fn of_coats(bike: &Bike, moment: &Moment) -> Vec<Due> {
                     at_ms,
                     due,
                     title: coat.title.clone(),
-                    text: format!("{}: {text}.", coat.product.name),
+                    text: format!("{}: {text}.", coat.product.name).into(),
                     record_kind: Coat::KIND.to_owned(),
                     record: id.clone(),
                 },
@@ -118,7 +119,7 @@ fn of_waits(bike: &Bike, rows: &[PlanRow]) -> Vec<Due> {
             at_ms: row.wait_until_ms?,
             due: DueKind::WaitOver,
             title: row.title.clone(),
-            text: format!("Over: {name}. What follows may begin."),
+            text: format!("Over: {name}. What follows may begin.").into(),
             record_kind: Job::KIND.to_owned(),
             record: row.job.clone(),
         })
@@ -135,7 +136,7 @@ fn of_parts(bike: &Bike, moment: &Moment) -> Vec<Due> {
                 at_ms: moment.zone.instant_on(part.expected.as_deref()?, MORNING)?,
                 due: DueKind::PartExpected,
                 title: part.title.clone(),
-                text: "Expected on this day: is it here?".to_owned(),
+                text: "Expected on this day: is it here?".to_owned().into(),
                 record_kind: Part::KIND.to_owned(),
                 record: id.clone(),
             })

@@ -84,15 +84,17 @@ pub(super) fn weigh(case: &TroubleCase, evidence: &[Evidence]) -> Result<Weighed
 
 fn seen(check: &Check, outcome: &str) -> Result<Vec<f64>, Refused> {
     let which = check.outcomes.iter().position(|at| at.id == outcome);
-    let which = which
-        .ok_or_else(|| Refused::Unknown { what: format!("answer to “{}”", check.label), id: outcome.to_owned() })?;
+    let which = which.ok_or_else(|| Refused::Unknown {
+        what: format!("answer to “{}”", check.label).into(),
+        id: outcome.to_owned(),
+    })?;
     Ok(check.likelihoods.iter().map(|line| line.get(which).copied().unwrap_or_default()).collect())
 }
 
 fn read(check: &Check, volts: f64) -> Result<Vec<f64>, Refused> {
     let Some(metering) = &check.metering else {
         let reason = format!("“{}” is answered by what is seen, not by a reading", check.label);
-        return Err(Refused::Conflict { field: "volts".to_owned(), reason });
+        return Err(Refused::Conflict { field: "volts".to_owned(), reason: reason.into() });
     };
     bounds::METER_READING.narrowed(-metering.range_volts, metering.range_volts).check(volts)?;
     Ok(metering.predicted_volts.iter().map(|predicted| reading_likelihood(metering, *predicted, volts)).collect())
@@ -217,8 +219,8 @@ mod tests {
     #[test]
     fn a_reading_beyond_the_meter_and_an_unknown_answer_are_refused() {
         let text =
-            beliefs(&metered(), &[Evidence::Read { check: "t".to_owned(), volts: 230.0 }]).unwrap_err().to_string();
-        assert_eq!(text, "Reading: 230 V is outside -40 to 40 V");
+            beliefs(&metered(), &[Evidence::Read { check: "t".to_owned(), volts: 230.0 }]).unwrap_err().english();
+        assert_eq!(text, "Reading: 230 V is outside −40 to 40 V");
         let odd = Evidence::Seen { check: "t".to_owned(), outcome: "maybe".to_owned() };
         assert!(beliefs(&metered(), &[odd]).is_err());
         let odd = Evidence::Seen { check: "nothing".to_owned(), outcome: "1".to_owned() };

@@ -95,7 +95,7 @@ impl TroubleCase {
     /// A check by its id.
     pub fn check(&self, id: &str) -> Result<&Check, Refused> {
         let found = self.checks.iter().find(|check| check.id == id);
-        found.ok_or_else(|| Refused::Unknown { what: "check".to_owned(), id: id.to_owned() })
+        found.ok_or_else(|| Refused::Unknown { what: "check".into(), id: id.to_owned() })
     }
 
     /// The suspects' weights as probabilities that add up to 1.
@@ -107,7 +107,8 @@ impl TroubleCase {
 
 /// Refuses a case whose numbers cannot be: no suspects, a weight or time below zero, likelihoods that do not add up to 1.
 pub fn check_case(case: &TroubleCase) -> Result<(), Refused> {
-    let conflict = |field: &str, reason: String| Err(Refused::Conflict { field: field.to_owned(), reason });
+    let conflict =
+        |field: &str, reason: String| Err(Refused::Conflict { field: field.to_owned(), reason: reason.into() });
     if case.suspects.is_empty() {
         return conflict("suspects", "a case needs at least one suspect".to_owned());
     }
@@ -128,13 +129,13 @@ pub fn check_case(case: &TroubleCase) -> Result<(), Refused> {
 
 fn sound_check(case: &TroubleCase, check: &Check) -> Result<(), Refused> {
     let conflict = |field: &str, reason: String| {
-        Err(Refused::Conflict { field: field.to_owned(), reason: format!("{}: {reason}", check.label) })
+        Err(Refused::Conflict { field: field.to_owned(), reason: format!("{}: {reason}", check.label).into() })
     };
     let minutes = bounds::CHECK_MINUTES;
     minutes.check(check.minutes)?;
     minutes.check(check.danger_minutes)?;
     if let Some(cover) = check.covers.iter().find(|id| !case.covers.iter().any(|cover| cover.id == **id)) {
-        return Err(Refused::Unknown { what: "cover".to_owned(), id: cover.clone() });
+        return Err(Refused::Unknown { what: "cover".into(), id: cover.clone() });
     }
     if check.likelihoods.len() != case.suspects.len() {
         let reason = format!("{} lines of likelihood for {} suspects", check.likelihoods.len(), case.suspects.len());

@@ -63,7 +63,7 @@ pub(super) fn case_of_faults(ask: &WiringAsk, faults: &[Fault]) -> Result<Troubl
     let nodes = ask.harness.nodes();
     for probe in &ask.probes {
         if !nodes.contains(&probe.point.as_str()) {
-            return Err(Refused::Unknown { what: "point".to_owned(), id: probe.point.clone() });
+            return Err(Refused::Unknown { what: "point".into(), id: probe.point.clone() });
         }
     }
     let predicted = Predictions::of(&ask.harness, faults, &ask.settings)?;

@@ -138,9 +138,9 @@ fn the_last_answer_taken_back_gives_the_page_before_it() {
 fn a_probe_on_a_point_that_is_not_there_and_an_impossible_age_are_refused() {
     let mut wrong = ask("horn", &[&[("key", "on")]]);
     wrong.probes[0].point = "moon".to_owned();
-    assert!(wiring_case(&wrong).unwrap_err().to_string().contains("no point with the id moon"));
+    assert!(wiring_case(&wrong).unwrap_err().english().contains("no point with the id moon"));
     let old = WiringAsk { age_years: -1.0, ..ask("horn", &[&[("key", "on")]]) };
-    assert!(wiring_case(&old).unwrap_err().to_string().contains("Age of the harness"));
+    assert!(wiring_case(&old).unwrap_err().english().contains("Age of the harness"));
 }
 
 /// Fewest checks on the mean that single every one of these suspects out when every answer is certain, by trying every

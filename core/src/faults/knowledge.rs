@@ -81,13 +81,16 @@ pub fn knowledge_case(mark: &str) -> Result<TroubleCase, Refused> {
     let read = READ.get_or_init(|| KNOWLEDGE.iter().map(|(name, text)| (*name, read_table(text))).collect());
     match read.iter().find(|(name, _)| *name == mark) {
         Some((_, case)) => case.clone(),
-        None => Err(Refused::Unknown { what: "table of faults".to_owned(), id: mark.to_owned() }),
+        None => Err(Refused::Unknown { what: "table of faults".into(), id: mark.to_owned() }),
     }
 }
 
 fn read_table(text: &str) -> Result<TroubleCase, Refused> {
-    let unreadable =
-        |reason: String| Refused::Unreadable { field: "table".to_owned(), label: "Table of faults".to_owned(), reason };
+    let unreadable = |reason: String| Refused::Unreadable {
+        field: "table".to_owned(),
+        label: "Table of faults".into(),
+        reason: reason.into(),
+    };
     let file: TableFile = toml::from_str(text).map_err(|error| unreadable(error.message().to_owned()))?;
     let suspect = |row: SuspectRow| Suspect {
         id: row.id,
@@ -174,7 +177,7 @@ mod tests {
     #[test]
     fn a_table_that_names_a_suspect_of_another_is_refused() {
         let text = KNOWLEDGE[0].1.replacen("[check.under]", "[check.under]\nghost = [1.0, 0.0]", 1);
-        assert!(read_table(&text).unwrap_err().to_string().contains("ghost"));
+        assert!(read_table(&text).unwrap_err().english().contains("ghost"));
         assert!(read_table("name = 3").is_err());
     }
 

@@ -197,11 +197,11 @@ fn a_case_with_impossible_numbers_is_refused_by_name() {
     let refuses = |change: &dyn Fn(&mut TroubleCase)| {
         let mut case = two_suspects(weak_check);
         change(&mut case);
-        next_check(&case, &[]).unwrap_err().to_string()
+        next_check(&case, &[]).unwrap_err().english()
     };
     assert!(refuses(&|case| case.suspects.clear()).contains("at least one suspect"));
     assert!(refuses(&|case| case.suspects[0].weight = 0.0).contains("a weight must be above zero, 0 given"));
     assert!(refuses(&|case| case.checks[0].likelihoods[0][0] = 0.9).contains("add up to 1"));
     assert!(refuses(&|case| case.covers.clear()).contains("no cover with the id seat"));
-    assert!(refuses(&|case| case.checks[0].minutes = -3.0).contains("-3 min"));
+    assert!(refuses(&|case| case.checks[0].minutes = -3.0).contains("−3 min"));
 }

@@ -227,6 +227,6 @@ mod tests {
 
     #[test]
     fn a_time_below_zero_is_refused() {
-        assert!(try_order(&[of("A", 0.5, -1.0, None)]).unwrap_err().to_string().contains("-1 min"));
+        assert!(try_order(&[of("A", 0.5, -1.0, None)]).unwrap_err().english().contains("−1 min"));
     }
 }

@@ -43,7 +43,7 @@ pub fn derive_gearing(bike: &Bike, spec: &Spec) -> (Vec<Quantity>, Vec<Finding>)
     let fit = match chain(bike, spec, axle.as_ref()) {
         Ok(fit) => fit,
         Err(refused) => {
-            found.push(Finding::new(FindingCode::ChainCannotRun, Weight::Care, sentence(&refused)));
+            found.push(Finding::new(FindingCode::ChainCannotRun, Weight::Care, refused.message()));
             None
         }
     };
@@ -77,13 +77,7 @@ fn noted_wear(bike: &Bike, spec: &Spec) -> Option<Quantity> {
     let percent = noted_elongation(bike).filter(|_| same)?;
     let (judgement, why) = judge_wear(percent, &wear_limits(now, None).ok()?);
     let quantity = open("chain.elongation", "Chain longer than new", percent, Unit::Percent, wear_source());
-    Some(Quantity { judgement, why: (judgement != Judgement::Open).then_some(why), ..quantity })
-}
-
-fn sentence(refused: &Refused) -> String {
-    let text = refused.to_string();
-    let mut letters = text.chars();
-    letters.next().map(|first| format!("{}{}.", first.to_uppercase(), letters.as_str())).unwrap_or_default()
+    Some(Quantity { judgement, why: (judgement != Judgement::Open).then_some(why.into()), ..quantity })
 }
 
 fn circumference(end: &str, label: &str, rolling: Rolling) -> Quantity {
@@ -221,14 +215,22 @@ fn on_speedometer(shift: &SpeedometerShift, drive: &Drive) -> [Quantity; 3] {
 }
 
 fn open(id: &str, label: &str, value: f64, unit: Unit, source: Source) -> Quantity {
-    Quantity { id: id.to_owned(), label: label.to_owned(), value, unit, judgement: Judgement::Open, why: None, source }
+    Quantity {
+        id: id.to_owned(),
+        label: label.to_owned().into(),
+        value,
+        unit,
+        judgement: Judgement::Open,
+        why: None,
+        source,
+    }
 }
 
 /// The quantity with a verdict, where there is one.
 fn judged(quantity: Quantity, verdict: Option<(bool, String)>) -> Quantity {
     let Some((fine, why)) = verdict else { return quantity };
     let judgement = if fine { Judgement::Fine } else { Judgement::Outside };
-    Quantity { judgement, why: Some(why), ..quantity }
+    Quantity { judgement, why: Some(why.into()), ..quantity }
 }
 
 /// Top speed of a spec on a level road, km/h; none where drag area, mass or power are not known.
@@ -383,6 +385,6 @@ mod tests {
         let (quantities, findings) = derive_gearing(&bike, &bike.fitted);
         assert!(!quantities.iter().any(|quantity| quantity.id.starts_with("chain.")));
         let found = findings.iter().find(|finding| finding.code.as_str() == "chain.cannot-run").unwrap();
-        assert!(found.text.starts_with("A chain of 60 links is too short"), "{}", found.text);
+        assert!(found.text.english().starts_with("A chain of 60 links is too short"), "{}", found.text);
     }
 }

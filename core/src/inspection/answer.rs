@@ -35,10 +35,12 @@ impl ItemAnswer {
         } else if self.word.is_none() {
             return Err(Refused::Missing {
                 field: "word".to_owned(),
-                label: "The answer".to_owned(),
+                label: "The answer".into(),
                 help: match item.measure.value() {
-                    Some((unit, _)) => format!("choose a word or enter a reading in {}", wording::unit_name(unit)),
-                    None => "choose a word".to_owned(),
+                    Some((unit, _)) => {
+                        format!("choose a word or enter a reading in {}", wording::unit_name(unit)).into()
+                    }
+                    None => "choose a word".into(),
                 },
             });
         }
@@ -78,7 +80,7 @@ pub(super) fn plausible(unit: Unit, limit: &Limit) -> bounds::Bound {
 }
 
 fn conflict(reason: String) -> Refused {
-    Refused::Conflict { field: "value".to_owned(), reason }
+    Refused::Conflict { field: "value".to_owned(), reason: reason.into() }
 }
 
 #[cfg(test)]

@@ -14,6 +14,7 @@ use layshaft_wire::wire;
 use super::Verdict;
 use super::pack::Item;
 use super::verdict::{self, Said};
+use crate::message::Message;
 use crate::quantity::{Derived, Source};
 use crate::record::{Bike, Identity, ItemAnswer};
 
@@ -25,7 +26,7 @@ pub struct ItemVerdict {
     /// The verdict today.
     pub verdict: Verdict,
     /// Why, in a sentence.
-    pub reason: String,
+    pub reason: Message,
     /// Forbids riding as it is.
     pub stopper: bool,
     /// What was answered.
@@ -62,7 +63,7 @@ pub fn judge_item(bike: &Bike, derived: &Derived, pack: &str, item: &Item) -> It
         None => {
             let mut said = verdict::of_answer(item, answer, derived);
             if let Some(doubt) = doubt(&bike.identity, item) {
-                said.reason = format!("{} {doubt}", said.reason);
+                said.reason = format!("{} {doubt}", said.reason).into();
             }
             said
         }
@@ -70,7 +71,7 @@ pub fn judge_item(bike: &Bike, derived: &Derived, pack: &str, item: &Item) -> It
     ItemVerdict {
         item: item.clone(),
         verdict: said.verdict,
-        reason: said.reason,
+        reason: said.reason.into(),
         stopper: item.stopper && said.verdict == Verdict::Fail,
         answer: answer.cloned(),
         derived_value: said.derived_value,

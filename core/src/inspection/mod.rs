@@ -5,11 +5,14 @@
 
 mod answer;
 mod judge;
+mod message;
 mod pack;
 mod page;
 mod verdict;
 mod wording;
 mod written;
+
+pub(crate) use message::InspectionMessage;
 
 pub use judge::{ItemVerdict, judge_item};
 pub use pack::{Item, Limit, Measure, Pack, PackCard};

@@ -23,7 +23,7 @@ source = { text = "Club rule", standing = "entered" }
 
 fn refusal(from: &str, to: &str) -> String {
     assert!(SMALL.contains(from), "{from}");
-    read_pack(&SMALL.replace(from, to)).unwrap_err().to_string()
+    read_pack(&SMALL.replace(from, to)).unwrap_err().english()
 }
 
 fn item<'a>(pack: &'a Pack, id: &str) -> &'a Item {
@@ -48,7 +48,7 @@ fn every_item_of_the_built_in_packs_has_a_short_title_a_way_to_check_it_and_a_cl
             let title = item.title.chars().count();
             assert!(title <= 90, "{}/{}: {title} characters", pack.id, item.id);
             assert!(item.how.chars().count() >= 20, "{}/{}", pack.id, item.id);
-            assert!(item.source.text.chars().count() >= 10, "{}/{}", pack.id, item.id);
+            assert!(item.source.text.english().chars().count() >= 10, "{}/{}", pack.id, item.id);
         }
     }
 }
@@ -175,7 +175,7 @@ fn an_item_without_a_source_is_refused() {
 #[test]
 fn a_mark_that_stands_twice_is_refused() {
     let (head, item) = SMALL.split_once("[[item]]").unwrap();
-    let text = read_pack(&format!("{head}[[item]]{item}[[item]]{item}")).unwrap_err().to_string();
+    let text = read_pack(&format!("{head}[[item]]{item}[[item]]{item}")).unwrap_err().english();
     assert_eq!(text, "The item “tyre.tread” stands in the pack twice; give each its own id");
 }
 
@@ -200,7 +200,7 @@ fn a_pack_without_items_is_refused() {
     let head = SMALL.split_once("[[item]]").unwrap().0;
     assert!(read_pack(head).is_err());
     assert_eq!(
-        read_pack(&format!("item = []\n{head}")).unwrap_err().to_string(),
+        read_pack(&format!("item = []\n{head}")).unwrap_err().english(),
         "An inspection pack needs at least one item"
     );
 }

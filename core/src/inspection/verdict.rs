@@ -3,8 +3,10 @@
 use layshaft_wire::wire;
 
 use super::answer::plausible;
+use super::message::InspectionMessage;
 use super::pack::{Item, Limit, Measure};
 use super::wording;
+use crate::message::Message;
 use crate::quantity::{Derived, Judgement, Quantity};
 use crate::record::{AnswerWord, ItemAnswer};
 use crate::units::Unit;
@@ -12,13 +14,13 @@ use crate::units::Unit;
 /// A verdict with its reason.
 pub(super) struct Said {
     pub(super) verdict: Verdict,
-    pub(super) reason: String,
+    pub(super) reason: Message,
     /// The derived value, where it decided.
     pub(super) derived_value: Option<f64>,
 }
 
 impl Said {
-    pub(super) fn new(verdict: Verdict, reason: impl Into<String>) -> Self {
+    pub(super) fn new(verdict: Verdict, reason: impl Into<Message>) -> Self {
         Self { verdict, reason: reason.into(), derived_value: None }
     }
 }
@@ -75,7 +77,7 @@ fn from_reading(word: Option<AnswerWord>, value: Option<f64>, unit: Unit, limit:
     };
     if let Err(refused) = plausible(unit, limit).check(value) {
         let verdict = if not_good { Verdict::Fail } else { Verdict::Unknown };
-        return Said::new(verdict, format!("{refused}: measure again."));
+        return Said::new(verdict, InspectionMessage::MeasureAgain { reason: refused.message() });
     }
     let shown = wording::reading(value, unit);
     let against = wording::against(&shown, value, unit, limit);
@@ -99,7 +101,7 @@ fn from_derived(
     if word == Some(AnswerWord::NotGood) {
         let mut said = from_word(word);
         if let Some(prediction) = prediction {
-            said.reason = format!("{} {}", said.reason, prediction.sentence);
+            said.reason = format!("{} {}", said.reason, prediction.sentence).into();
         }
         return said;
     }
@@ -119,7 +121,7 @@ fn from_derived(
                 return Said { derived_value: Some(prediction.quantity.value), ..Said::new(Verdict::Fail, reason) };
             }
             Some(prediction) if said.verdict != prediction.verdict => {
-                said.reason = format!("{} {}", said.reason, prediction.sentence);
+                said.reason = format!("{} {}", said.reason, prediction.sentence).into();
             }
             _ => {}
         }
@@ -154,8 +156,11 @@ fn predict<'a>(derived: &'a Derived, id: &str, unit: Unit, limit: &Limit) -> Opt
             Judgement::Outside => Verdict::Fail,
             Judgement::Open => return None,
         };
-        let why = quantity.why.as_deref().map_or_else(String::new, |why| format!(" ({})", why.trim_end_matches('.')));
-        let sentence = format!("Worked out from the bike: {}, {shown}{why}.", lower_first(&quantity.label));
+        let why = quantity
+            .why
+            .as_ref()
+            .map_or_else(String::new, |why| format!(" ({})", why.to_string().trim_end_matches('.')));
+        let sentence = format!("Worked out from the bike: {}, {shown}{why}.", lower_first(&quantity.label.to_string()));
         return Some(Prediction { quantity, verdict, sentence });
     }
     if quantity.unit != unit {

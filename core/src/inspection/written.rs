@@ -74,8 +74,8 @@ pub(super) fn read(text: &str) -> Result<Pack, Refused> {
         let line = before.matches('\n').count() + 1;
         Refused::Unreadable {
             field: "pack".to_owned(),
-            label: format!("Inspection pack, line {line}"),
-            reason: error.message().to_owned(),
+            label: format!("Inspection pack, line {line}").into(),
+            reason: error.message().into(),
         }
     })?;
     if written.item.is_empty() {
@@ -174,13 +174,13 @@ fn check_id(field: &str, label: &str, mark: &str) -> Result<String, Refused> {
     }
     Err(Refused::Unreadable {
         field: field.to_owned(),
-        label: label.to_owned(),
-        reason: format!("“{mark}” may hold only lower-case letters, digits, dots and hyphens"),
+        label: label.into(),
+        reason: format!("“{mark}” may hold only lower-case letters, digits, dots and hyphens").into(),
     })
 }
 
 fn conflict(reason: impl Into<String>) -> Refused {
-    Refused::Conflict { field: "pack".to_owned(), reason: reason.into() }
+    Refused::Conflict { field: "pack".to_owned(), reason: reason.into().into() }
 }
 
 /// The packs that are built in, in the order in which they are offered.

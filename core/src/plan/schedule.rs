@@ -11,6 +11,7 @@ use super::search::{
     tries_all,
 };
 use super::tasks::{Clockwork, Needs, Task, WaitRule, give_up_windows, limit_missed};
+use crate::message::Message;
 use crate::quantity::{Finding, FindingCode, Weight};
 use crate::record::{Bike, JobState};
 use crate::time::{DAY_MS, HOUR_MS, Moment};
@@ -30,7 +31,7 @@ pub struct Scheduled {
     /// How sure that is; none where nothing varies.
     pub odds: Option<Odds>,
     /// What holds the date, in words.
-    pub held_by: String,
+    pub held_by: Message,
     /// What is worth saying.
     pub findings: Vec<Finding>,
     /// The order in which the jobs stand.
@@ -73,7 +74,15 @@ pub fn schedule_keeping(bike: &Bike, moment: &Moment, before: &PreviousOrder, wi
     }
     let mut findings = needs.findings.clone();
     findings.extend(never_reached(&needs, &plan));
-    Scheduled { rows, ready_ms, bound_ms, odds: chances.map(|all| all.odds), held_by, findings, standing }
+    Scheduled {
+        rows,
+        ready_ms,
+        bound_ms,
+        odds: chances.map(|all| all.odds),
+        held_by: held_by.into(),
+        findings,
+        standing,
+    }
 }
 
 fn problem_of<'a>(tasks: &'a [Task<'a>], axes: &'a TimeAxes, clockwork: &'a Clockwork) -> Problem<'a> {

@@ -4,6 +4,7 @@ use layshaft_wire::wire;
 
 use super::finding::Finding;
 use super::source::Source;
+use crate::message::Message;
 use crate::units::Unit;
 
 /// Whether a quantity is as it should be.
@@ -23,7 +24,7 @@ pub struct Quantity {
     /// Stable id, dotted: `speed.gear5.at-limit`.
     pub id: String,
     /// In words.
-    pub label: String,
+    pub label: Message,
     /// Value.
     pub value: f64,
     /// Unit.
@@ -31,7 +32,7 @@ pub struct Quantity {
     /// Judgement.
     pub judgement: Judgement,
     /// Why, where it is judged.
-    pub why: Option<String>,
+    pub why: Option<Message>,
     /// Where the formula or limit comes from.
     pub source: Source,
 }
@@ -56,12 +57,12 @@ impl Quantity {
     /// A quantity from its parts.
     pub(crate) fn new(
         id: &str,
-        label: &str,
+        label: impl Into<Message>,
         value: f64,
         unit: Unit,
-        (judgement, why): (Judgement, Option<String>),
+        (judgement, why): (Judgement, Option<Message>),
         source: Source,
     ) -> Self {
-        Self { id: id.to_owned(), label: label.to_owned(), value, unit, judgement, why, source }
+        Self { id: id.to_owned(), label: label.into(), value, unit, judgement, why, source }
     }
 }

@@ -2,6 +2,8 @@
 
 use layshaft_wire::wire;
 
+use crate::message::Message;
+
 use super::codes::FindingCode;
 
 /// How heavy a finding weighs.
@@ -23,12 +25,12 @@ pub struct Finding {
     /// How heavy it weighs.
     pub weight: Weight,
     /// The finding in one or two sentences.
-    pub text: String,
+    pub text: Message,
 }
 
 impl Finding {
     /// A finding from its parts.
-    pub fn new(code: FindingCode, weight: Weight, text: impl Into<String>) -> Self {
+    pub fn new(code: FindingCode, weight: Weight, text: impl Into<Message>) -> Self {
         Self { code, weight, text: text.into() }
     }
 }

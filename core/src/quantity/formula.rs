@@ -10,6 +10,7 @@ use super::input::{Accepts, Given, InputCard, camel};
 use super::source::Source;
 use super::working::WorkLine;
 use crate::error::Refused;
+use crate::message::Message;
 use crate::units::Unit;
 
 /// The area of the trade that a formula belongs to.
@@ -164,7 +165,10 @@ pub(crate) trait Evaluate {
     }
 
     /// A line of a page's working: the equation with the numbers in it, and the main result. None where there is none.
-    fn line(&self, label: &str) -> Option<WorkLine> {
+    fn line(&self, label: impl Into<Message>) -> Option<WorkLine>
+    where
+        Self: Sized,
+    {
         let definition = self.definition();
         let value = self.values().ok()?.first().copied().flatten()?;
         let right = definition.equation.split_once(" = ").map_or(definition.equation, |(_, right)| right);

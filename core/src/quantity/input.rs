@@ -88,8 +88,8 @@ impl Accepts {
             }
             (Self::OneOf(words), Given::Text(text)) if !words.contains(text) => Err(Refused::Unreadable {
                 field: field.to_owned(),
-                label: short(label).to_owned(),
-                reason: format!("“{text}” is none of {}", words.join(", ")),
+                label: short(label).into(),
+                reason: format!("“{text}” is none of {}", words.join(", ")).into(),
             }),
             _ => Ok(()),
         }
@@ -135,7 +135,7 @@ mod tests {
         let refused = within(&bounds::CIRCUMFERENCE)
             .check("newCircumferenceMm", " Circumference after, millimetres.", &Given::Number(1.0))
             .unwrap_err();
-        assert_eq!(refused.to_string(), "Circumference after: 1 mm is outside 500 to 3000 mm");
+        assert_eq!(refused.english(), "Circumference after: 1 mm is outside 500 to 3 000 mm");
         assert!(matches!(refused, Refused::OutOfRange { field, .. } if field == "newCircumferenceMm"));
     }
 
@@ -144,6 +144,6 @@ mod tests {
         let made = Accepts::OneOf(&["solid", "tinned"]);
         assert!(made.check("conductor", " Conductor.", &Given::Text("solid")).is_ok());
         let refused = made.check("conductor", " Conductor.", &Given::Text("wet")).unwrap_err();
-        assert_eq!(refused.to_string(), "Conductor: “wet” is none of solid, tinned");
+        assert_eq!(refused.english(), "Conductor: “wet” is none of solid, tinned");
     }
 }

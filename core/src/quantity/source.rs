@@ -2,6 +2,8 @@
 
 use layshaft_wire::wire;
 
+use crate::message::Message;
+
 /// How a number came to be known.
 #[wire]
 pub enum Standing {
@@ -25,14 +27,14 @@ pub enum Standing {
 #[wire]
 pub struct Source {
     /// Title and place: standard and clause, book and page, law and article.
-    pub text: String,
+    pub text: Message,
     /// How it came to be known.
     pub standing: Standing,
 }
 
 impl Source {
     /// A source from its parts.
-    pub fn new(text: impl Into<String>, standing: Standing) -> Self {
+    pub fn new(text: impl Into<Message>, standing: Standing) -> Self {
         Self { text: text.into(), standing }
     }
 }

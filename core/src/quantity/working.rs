@@ -3,13 +3,14 @@
 use layshaft_wire::wire;
 
 use super::source::Source;
+use crate::message::Message;
 use crate::units::Unit;
 
 /// One line of a working: what was computed, how, and the result.
 #[wire]
 pub struct WorkLine {
     /// What this line gives.
-    pub label: String,
+    pub label: Message,
     /// The equation with the numbers in it.
     pub equation: String,
     /// The result.
@@ -26,12 +27,12 @@ pub struct Working {
     /// Where the formulas come from.
     pub sources: Vec<Source>,
     /// Where they hold and what was assumed.
-    pub range: String,
+    pub range: Message,
 }
 
 impl WorkLine {
     /// A line from its parts.
-    pub fn new(label: &str, equation: impl Into<String>, value: f64, unit: Unit) -> Self {
-        Self { label: label.to_owned(), equation: equation.into(), value, unit }
+    pub fn new(label: impl Into<Message>, equation: impl Into<String>, value: f64, unit: Unit) -> Self {
+        Self { label: label.into(), equation: equation.into(), value, unit }
     }
 }

@@ -96,7 +96,7 @@ mod tests {
             assert_eq!(card.product.clone().checked(), Ok(card.product.clone()), "{}", card.id);
             assert!(card.product.full_cure_hours.is_some() && card.product.at_celsius.is_some(), "{}", card.id);
             assert!(matches!(card.source.standing, Standing::CommonPractice | Standing::Invented));
-            assert!(card.source.text.contains("typical"), "{}", card.id);
+            assert!(card.source.text.english().contains("typical"), "{}", card.id);
         }
     }
 

@@ -40,15 +40,15 @@ impl Photo {
         if !PHOTO_MEDIA.contains(&self.media.as_str()) {
             return Err(Refused::Unreadable {
                 field: "media".to_owned(),
-                label: "Photo".to_owned(),
-                reason: format!("'{}' is not one of {}", self.media, PHOTO_MEDIA.join(", ")),
+                label: "Photo".into(),
+                reason: format!("'{}' is not one of {}", self.media, PHOTO_MEDIA.join(", ")).into(),
             });
         }
         if bytes == 0 || bytes > PHOTO_MOST_BYTES {
             return Err(Refused::Unreadable {
                 field: "bytes".to_owned(),
-                label: "Photo".to_owned(),
-                reason: format!("{bytes} bytes is outside 1 to {PHOTO_MOST_BYTES} bytes"),
+                label: "Photo".into(),
+                reason: format!("{bytes} bytes is outside 1 to {PHOTO_MOST_BYTES} bytes").into(),
             });
         }
         if let Some(caption) = &mut self.caption {

@@ -3,6 +3,7 @@
 use chrono::{Datelike, NaiveDate};
 
 use crate::error::Refused;
+use crate::message::{Argue, Argument, ArgumentKind};
 
 /// A civil day, counted from 1 January 1970.
 #[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord)]
@@ -41,6 +42,31 @@ impl Day {
     }
 }
 
+impl Argue for Day {
+    const KIND: ArgumentKind = ArgumentKind::Day;
+
+    fn argument(self) -> Argument {
+        Argument::Day { day: self.text() }
+    }
+}
+
+/// A day and the time of day, as the clock on the wall shows it.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub(crate) struct LocalTime {
+    /// The day.
+    pub(crate) day: Day,
+    /// Minutes after midnight.
+    pub(crate) minute: u32,
+}
+
+impl Argue for LocalTime {
+    const KIND: ArgumentKind = ArgumentKind::LocalTime;
+
+    fn argument(self) -> Argument {
+        Argument::LocalTime { day: self.day.text(), minute: self.minute }
+    }
+}
+
 /// Days from 1 January of the year 1 to 1 January 1970, both counted.
 const CE_TO_1970: i64 = 719_163;
 
@@ -59,8 +85,8 @@ pub fn check_written(field: &str, label: &str, at_ms: Option<i64>) -> Result<(),
     match at_ms {
         Some(at_ms) if !WRITTEN_MS.contains(&at_ms) => Err(Refused::Unreadable {
             field: field.to_owned(),
-            label: label.to_owned(),
-            reason: format!("{at_ms} ms since 1970 is no moment of the years 2000 to 2099"),
+            label: label.into(),
+            reason: format!("{at_ms} ms since 1970 is no moment of the years 2000 to 2099").into(),
         }),
         _ => Ok(()),
     }
@@ -78,8 +104,8 @@ pub fn check_day(field: &str, label: &str, day: &str) -> Result<(), Refused> {
         Some(_) => Ok(()),
         None => Err(Refused::Unreadable {
             field: field.to_owned(),
-            label: label.to_owned(),
-            reason: format!("'{day}' is no day; write year-month-day, as in 2026-04-02, from 1970 to 2100"),
+            label: label.into(),
+            reason: format!("'{day}' is no day; write year-month-day, as in 2026-04-02, from 1970 to 2100").into(),
         }),
     }
 }

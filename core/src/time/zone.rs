@@ -5,7 +5,7 @@
 
 use layshaft_wire::wire;
 
-use super::Day;
+use super::{Day, LocalTime};
 
 /// Milliseconds in a minute.
 pub(crate) const MINUTE_MS: i64 = 60_000;
@@ -79,6 +79,11 @@ impl Zone {
     /// Minutes after local midnight at an instant, as the clock on the wall shows them.
     pub(crate) fn minute_at(&self, at_ms: i64) -> i64 {
         self.wall_ms(at_ms).rem_euclid(DAY_MS) / MINUTE_MS
+    }
+
+    /// What the clock on the wall shows at an instant.
+    pub(crate) fn local_time(&self, at_ms: i64) -> LocalTime {
+        LocalTime { day: self.day_at(at_ms), minute: u32::try_from(self.minute_at(at_ms)).unwrap_or_default() }
     }
 
     /// The instant as one says it: “Sat 4 Apr, 18:40”.
@@ -162,7 +167,7 @@ mod tests {
             "1969-12-31",
             "2101-01-01",
         ] {
-            let text = check_day("expected", "Expected day", bad).unwrap_err().to_string();
+            let text = check_day("expected", "Expected day", bad).unwrap_err().english();
             assert!(text.starts_with("Expected day: ") && text.contains("2026-04-02"), "{text}");
         }
     }

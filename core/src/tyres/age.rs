@@ -4,6 +4,7 @@ use chrono::NaiveDate;
 use layshaft_wire::wire;
 
 use crate::error::Refused;
+use crate::message::Message;
 use crate::quantity::{Judgement, Source, Standing};
 use crate::record::{DateCode, FIELD, WeekMade, age_years, date_source, decade_source};
 
@@ -41,7 +42,7 @@ pub struct TyreAge {
     /// Fine below the age of yearly looks, outside from the age of replacement on, open between them.
     pub judgement: Judgement,
     /// What is commonly done.
-    pub advice: String,
+    pub advice: Message,
     /// Where form, decades and advice come from.
     pub sources: Vec<Source>,
 }
@@ -63,13 +64,14 @@ pub fn tyre_age(code: &str, day: &str) -> Result<TyreAge, Refused> {
     let (Some(youngest), Some(oldest)) = (weeks.first(), weeks.last()) else {
         return Err(Refused::Conflict {
             field: FIELD.to_owned(),
-            reason: format!("Date code of the tyre: {read} is a week that is still to come on {today}; read it again"),
+            reason: format!("Date code of the tyre: {read} is a week that is still to come on {today}; read it again")
+                .into(),
         });
     };
     let (least_years, most_years) = (youngest.age_years, oldest.age_years);
     let (judgement, advice) = advice(least_years, most_years, read.is_short());
     let sources = vec![date_source(), decade_source(), age_source()];
-    Ok(TyreAge { code: read.to_string(), least_years, most_years, judgement, advice, sources, weeks })
+    Ok(TyreAge { code: read.to_string(), least_years, most_years, judgement, advice: advice.into(), sources, weeks })
 }
 
 fn on_day(made: &WeekMade, today: NaiveDate) -> TyreWeek {
@@ -151,7 +153,7 @@ mod tests {
     fn a_week_still_to_come_is_refused_and_this_week_is_not() {
         let refused = tyre_age("0127", TODAY).unwrap_err();
         assert!(matches!(&refused, Refused::Conflict { field, .. } if field == "dateCode"), "{refused}");
-        assert!(refused.to_string().contains("still to come"));
+        assert!(refused.english().contains("still to come"));
         assert_eq!(tyre_age("4826", TODAY).unwrap().least_years, 0.0);
         assert!(tyre_age("324", "1970-01-01").is_err());
     }

@@ -2,6 +2,7 @@
 
 use layshaft_wire::wire;
 
+use crate::message::Message;
 use crate::quantity::{Judgement, Source, Standing};
 use crate::record::{Section, SpeedSymbol, Tube, TyreSize, Wheel, load_kg};
 use crate::units::Unit;
@@ -31,7 +32,7 @@ pub struct TyreCheck {
     /// What it is checked for.
     pub limit: TyreLimit,
     /// In words.
-    pub label: String,
+    pub label: Message,
     /// Least allowed, where there is a least.
     pub allowed_from: Option<f64>,
     /// Most allowed, where it is known.
@@ -45,7 +46,7 @@ pub struct TyreCheck {
     /// Judgement.
     pub judgement: Judgement,
     /// Why, or what is not known.
-    pub why: String,
+    pub why: Message,
     /// Where the limit comes from.
     pub source: Source,
 }
@@ -195,7 +196,18 @@ fn check(
 ) -> TyreCheck {
     let margin = allowed_to.zip(actual).map(|(allowed, actual)| allowed - actual);
     let label = label.to_owned();
-    TyreCheck { limit, label, allowed_from, allowed_to, actual, margin, unit, judgement, why, source }
+    TyreCheck {
+        limit,
+        label: label.into(),
+        allowed_from,
+        allowed_to,
+        actual,
+        margin,
+        unit,
+        judgement,
+        why: why.into(),
+        source,
+    }
 }
 
 /// Every check of a tyre on its wheel.

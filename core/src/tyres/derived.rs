@@ -69,11 +69,19 @@ fn made(end: End, wheel: &Wheel) -> Option<Quantity> {
     let label = format!("Made at the latest in, {mark} tyre");
     let quantity = open(&id, &label, year, Unit::Year, decade_source());
     let why = "three figures ended in 2000: replace it, however deep the tread (common practice)".to_owned();
-    Some(Quantity { judgement: Judgement::Outside, why: Some(why), ..quantity })
+    Some(Quantity { judgement: Judgement::Outside, why: Some(why.into()), ..quantity })
 }
 
 fn open(id: &str, label: &str, value: f64, unit: Unit, source: Source) -> Quantity {
-    Quantity { id: id.to_owned(), label: label.to_owned(), value, unit, judgement: Judgement::Open, why: None, source }
+    Quantity {
+        id: id.to_owned(),
+        label: label.to_owned().into(),
+        value,
+        unit,
+        judgement: Judgement::Open,
+        why: None,
+        source,
+    }
 }
 
 #[cfg(test)]

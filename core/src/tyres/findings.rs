@@ -2,6 +2,7 @@
 
 use super::checks::{TyreCheck, TyreLimit};
 use super::reading::carcass;
+use crate::message::Message;
 use crate::quantity::{Finding, FindingCode, Judgement, Weight};
 use crate::record::{Construction, End, SpeedSymbol, Tube, TyreSize, Wheel};
 
@@ -131,11 +132,11 @@ pub(super) fn cautions() -> Vec<String> {
     .to_vec()
 }
 
-pub(super) fn note(code: FindingCode, text: impl Into<String>) -> Finding {
+pub(super) fn note(code: FindingCode, text: impl Into<Message>) -> Finding {
     Finding::new(code, Weight::Note, text)
 }
 
-pub(super) fn care(code: FindingCode, text: impl Into<String>) -> Finding {
+pub(super) fn care(code: FindingCode, text: impl Into<Message>) -> Finding {
     Finding::new(code, Weight::Care, text)
 }
 

@@ -113,5 +113,5 @@ formula! {
 }
 
 fn missing(label: &str, help: &str) -> Refused {
-    Refused::Missing { field: "tyre".to_owned(), label: label.to_owned(), help: help.to_owned() }
+    Refused::Missing { field: "tyre".to_owned(), label: label.into(), help: help.into() }
 }

@@ -4,6 +4,7 @@ use layshaft_wire::wire;
 
 use super::compare::turns_per_km;
 use super::wheel::Rolling;
+use crate::message::Message;
 use crate::quantity::{Source, Standing};
 use crate::record::{AlphaLetter, Construction, Section, SpeedSymbol, Tube, TyreSize, is_low_section, load_kg};
 
@@ -24,11 +25,11 @@ pub struct TyreReading {
     /// The code in its plain form.
     pub code: String,
     /// Width and height in words.
-    pub section: String,
+    pub section: Message,
     /// Carcass.
     pub construction: Construction,
     /// Carcass in words.
-    pub carcass: String,
+    pub carcass: Message,
     /// Rim diameter code, inches.
     pub rim_inch: u32,
     /// Load index.
@@ -60,7 +61,7 @@ pub struct TyreReading {
     /// Codes that stand near, where this one leaves width or height open.
     pub equivalents: Vec<TyreEquivalent>,
     /// What the sources disagree about.
-    pub dispute: Option<String>,
+    pub dispute: Option<Message>,
 }
 
 /// Says a code in words and figures; `rolling` is the circumference on which the wheel runs, where it is known better than
@@ -73,9 +74,9 @@ pub fn tyre_reading(size: &TyreSize, rolling: Option<Rolling>) -> TyreReading {
     let speed = size.speed();
     TyreReading {
         code: size.to_string(),
-        section: section_in_words(size.section),
+        section: section_in_words(size.section).into(),
         construction: size.construction,
-        carcass: carcass(size.construction).to_owned(),
+        carcass: carcass(size.construction).to_owned().into(),
         rim_inch: size.rim_code,
         load_index,
         load_kg: load_index.and_then(load_kg),
@@ -91,7 +92,7 @@ pub fn tyre_reading(size: &TyreSize, rolling: Option<Rolling>) -> TyreReading {
         measured: rolling.measured,
         turns_per_km: turns_per_km(rolling.circumference_mm),
         equivalents: equivalents(size),
-        dispute: dispute(size.section),
+        dispute: dispute(size.section).map(Into::into),
     }
 }
 
@@ -206,7 +207,7 @@ mod tests {
         let read = reading("130/90-16 67H TL");
         assert_eq!((read.load_index, read.load_kg), (Some(67), Some(307)));
         assert_eq!((read.speed_symbol.as_deref(), read.speed_kmh), (Some("H"), Some(210)));
-        assert_eq!((read.marked, read.carcass.as_str()), (Some(Tube::Tubeless), "cross-ply"));
+        assert_eq!((read.marked, read.carcass.english().as_str()), (Some(Tube::Tubeless), "cross-ply"));
         let bare = reading("3.00-18 4PR");
         assert_eq!((bare.load_kg, bare.speed_kmh, bare.equivalents.len()), (None, None, 0));
         assert_eq!(reading("3.00S18").speed_kmh, Some(180));
@@ -222,7 +223,7 @@ mod tests {
         let disputed = reading("MP90-18");
         let codes: Vec<_> = disputed.equivalents.iter().map(|near| near.code.as_str()).collect();
         assert_eq!(codes, ["110/90-18", "120/90-18"]);
-        assert!(disputed.dispute.unwrap().contains("disagree"));
+        assert!(disputed.dispute.unwrap().english().contains("disagree"));
     }
 
     /// 4.60-18: 648.8 mm at 82 %, 667.5 mm at 90 %.

@@ -86,8 +86,8 @@ fn by_size(wheel: &Wheel) -> Result<f64, Refused> {
         Some(code) => Ok(TyreSize::read(code)?.circumference_mm()),
         None => Err(Refused::Missing {
             field: "tyre".to_owned(),
-            label: "Tyre size".to_owned(),
-            help: "enter the size from the sidewall, or the circumference from a roll-out".to_owned(),
+            label: "Tyre size".into(),
+            help: "enter the size from the sidewall, or the circumference from a roll-out".into(),
         }),
     }
 }
@@ -155,6 +155,6 @@ mod tests {
     #[test]
     fn a_roll_out_outside_reason_is_refused_with_its_range() {
         let refused = rolling_circumference(&wheel("3.00-18", Some(-1.0))).unwrap_err();
-        assert_eq!(refused.to_string(), "Rolling circumference: -1 mm is outside 500 to 3000 mm");
+        assert_eq!(refused.english(), "Rolling circumference: −1 mm is outside 500 to 3 000 mm");
     }
 }

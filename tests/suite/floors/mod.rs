@@ -14,13 +14,13 @@ use house::House;
 
 /// The floors, the lowest first. Areas of one floor may know each other, as long as that makes no circle.
 const FLOORS: [&[&str]; 7] = [
-    &["units", "bounds", "error", "check", "time", "quantity"],
+    &["units", "bounds", "error", "check", "message", "time", "quantity"],
     &["changes"],
     &["record", "ready_made"],
     &["gearing", "tyres", "brakes", "electrical", "harness", "fasteners", "fluids", "coating"],
     &["derive", "ripple", "inspection", "faults", "plan"],
     &["events", "today"],
-    &["handbook"],
+    &["handbook", "catalogue"],
 ];
 
 /// Circles of files inside one room that are kept, with the reason.

@@ -1,6 +1,8 @@
-//! Writes the TypeScript of everything that crosses the door: `export-types OUTDIR` makes `OUTDIR/door.ts`.
+//! Writes the TypeScript of everything that crosses the door, and the table of units that the words are rendered with:
+//! `export-types OUTDIR` makes `OUTDIR/typescript/door.ts` and `OUTDIR/units.json`.
 
 use layshaft_core::error::Refusal;
+use layshaft_core::units::Unit;
 use layshaft_door::command::*;
 use layshaft_door::query::*;
 use layshaft_door::{ActCall, AskCall, commands, queries};
@@ -34,13 +36,18 @@ fn camel(name: &str) -> String {
 
 fn main() -> Result<(), Box<dyn std::error::Error>> {
     let out = std::env::args().nth(1).ok_or("usage: export-types OUTDIR")?;
+    let out = std::path::Path::new(&out);
+    let units: Vec<_> = Unit::ALL.iter().map(|unit| unit.card()).collect();
+    std::fs::create_dir_all(out)?;
+    std::fs::write(out.join("units.json"), serde_json::to_string_pretty(&units)? + "\n")?;
+    let out = out.join("typescript");
     let config = Config::new().with_out_dir(&out).with_large_int("number");
     ActCall::export_all(&config)?;
     AskCall::export_all(&config)?;
     Outcome::export_all(&config)?;
     Refusal::export_all(&config)?;
     export_answers(&config)?;
-    let path = std::path::Path::new(&out).join("door.ts");
+    let path = out.join("door.ts");
     let types = std::fs::read_to_string(&path)?;
     let map = format!(
         "{types}\n/** Each query with its answer. */\nexport interface QueryMap {{\n{}}}\n\n/** The names of the commands. */\nexport type CommandName =\n{};\n",

@@ -24,7 +24,7 @@ fn placed(bench: &Bench, id: &str, job: &Job) -> Result<Job, Refusal> {
         let title = bench.record::<Job>(through).map(|job| job.title).unwrap_or_default();
         return Err(Refused::Conflict {
             field: "after".to_owned(),
-            reason: format!("“{}” cannot follow “{title}”, because that one follows it already", job.title),
+            reason: format!("“{}” cannot follow “{title}”, because that one follows it already", job.title).into(),
         }
         .into());
     }
@@ -131,7 +131,7 @@ impl Act for LackTool {
             None => Err(Refusal::new(Code::Unknown, format!("“{}” needs no tool “{}”", job.title, self.tool))),
             Some(JobTool { part: Some(_), .. }) => {
                 let reason = format!("“{}” is on the list of parts of this job already", self.tool);
-                Err(Refused::Conflict { field: "tool".to_owned(), reason }.into())
+                Err(Refused::Conflict { field: "tool".to_owned(), reason: reason.into() }.into())
             }
             Some(tool) => {
                 let part = Part { title: tool.name.clone(), tool: Some(true), ..Part::default() }.checked()?;

@@ -3,6 +3,7 @@
 use layshaft_core::changes::edits;
 use layshaft_core::coating::{ProcessAnswer, ProcessAsk, ProcessState, against_it, process_answer};
 use layshaft_core::error::{Refusal, Refused};
+use layshaft_core::message::{Joint, Message};
 use layshaft_core::record::{Coat, Job, Process, ProcessStep, Product, Stay, StayPlace, went_on};
 use layshaft_core::time::Moment;
 
@@ -34,8 +35,8 @@ impl Act for LayCoat {
         };
         if !self.anyway.unwrap_or_default() {
             match sheet.state {
-                ProcessState::TooSoon => return conflict("appliedMs", &sheet.sentence),
-                ProcessState::SandFirst => return conflict("process", &sheet.sentence),
+                ProcessState::TooSoon => return conflict("appliedMs", sheet.sentence),
+                ProcessState::SandFirst => return conflict("process", sheet.sentence),
                 _ => {}
             }
         }
@@ -89,8 +90,8 @@ impl Act for EndProcess {
     }
 }
 
-fn conflict<T>(field: &str, reason: &str) -> Result<T, Refusal> {
-    Err(Refused::Conflict { field: field.to_owned(), reason: reason.to_owned() }.into())
+fn conflict<T>(field: &str, reason: impl Into<Message>) -> Result<T, Refusal> {
+    Err(Refused::Conflict { field: field.to_owned(), reason: reason.into() }.into())
 }
 
 /// The paint job as it stood at a moment.
@@ -121,8 +122,8 @@ fn check_air(
     if against.is_empty() {
         return Ok(());
     }
-    let reasons: Vec<String> = against.into_iter().map(|finding| finding.text).collect();
-    conflict("process", &reasons.join(" "))
+    let reasons = against.into_iter().map(|finding| finding.text).collect();
+    conflict("process", Message::joined(Joint::Sentences, reasons))
 }
 
 fn decal_on(mut process: Process, number: usize, on_ms: i64) -> Process {

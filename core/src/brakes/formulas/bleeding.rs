@@ -8,6 +8,7 @@ use layshaft_wire::wire;
 
 use super::hydraulic::piston_area;
 use crate::bounds;
+use crate::message::Message;
 use crate::quantity::{Source, Standing, formula, within};
 use crate::record::Brake;
 
@@ -74,9 +75,9 @@ pub fn bleed_volume(
 #[wire]
 pub struct BleedStep {
     /// What to do.
-    pub text: String,
+    pub text: Message,
     /// What can hurt.
-    pub caution: Option<String>,
+    pub caution: Option<Message>,
 }
 
 /// Bleeding as a procedure.
@@ -85,7 +86,7 @@ pub struct Bleeding {
     /// The steps, in order.
     pub steps: Vec<BleedStep>,
     /// Where air hides.
-    pub air_hides: Vec<String>,
+    pub air_hides: Vec<Message>,
     /// How much must have passed; none where a size is not known.
     pub volume: Option<BleedVolume>,
 }
@@ -114,12 +115,11 @@ pub fn bleeding(brake: &Brake) -> Bleeding {
         "Behind the pistons: the nipple must be the highest point of the caliper, else take the caliper off and turn it.",
         "The bore of a new or dry master cylinder: fill it and work it in small strokes before the line is bled.",
     ];
-    Bleeding { steps: steps(through), air_hides: hides.into_iter().chain(opposed).map(str::to_owned).collect(), volume }
+    Bleeding { steps: steps(through), air_hides: hides.into_iter().chain(opposed).map(Message::from).collect(), volume }
 }
 
 fn steps(through: String) -> Vec<BleedStep> {
-    let step =
-        |text: &str, caution: Option<&str>| BleedStep { text: text.to_owned(), caution: caution.map(str::to_owned) };
+    let step = |text: &str, caution: Option<&str>| BleedStep { text: text.into(), caution: caution.map(Message::from) };
     vec![
         step(
             "Turn the bars until the reservoir is level. Cover tank and paint, wipe the cap, open it.",
@@ -195,7 +195,7 @@ mod tests {
         let sliding = bleeding(&brake);
         let volume = sliding.volume.unwrap();
         assert!((volume.hose_ml - 7.1256).abs() < 1e-4 && (volume.caliper_ml - 11.4009).abs() < 1e-4);
-        assert!(sliding.steps.iter().any(|step| step.text.contains("at least 40 mL")));
+        assert!(sliding.steps.iter().any(|step| step.text.english().contains("at least 40 mL")));
         brake.opposed = Some(true);
         let fixed = bleeding(&brake);
         assert!((fixed.volume.unwrap().caliper_ml - 22.8018).abs() < 1e-4);

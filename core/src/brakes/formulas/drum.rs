@@ -30,7 +30,8 @@ pub fn cam_angle(rest_degrees: f64, rod_travel_mm: f64, cam_arm_mm: f64) -> Resu
             field: "rodTravelMm".to_owned(),
             reason: format!(
                 "a cam lever of {cam_arm_mm:.0} mm cannot follow a rod by {rod_travel_mm:.0} mm from {rest_degrees:.0}°"
-            ),
+            )
+            .into(),
         });
     }
     Ok(cosine.acos().to_degrees())
@@ -81,7 +82,8 @@ pub fn shoe_factors(friction: f64, drum_radius: f64, pivot: f64, cam: f64) -> Re
     if friction * drum_radius >= pivot {
         return Err(Refused::Conflict {
             field: "padFriction".to_owned(),
-            reason: format!("with a friction of {friction} the leading shoe would lock by itself on this geometry"),
+            reason: format!("with a friction of {friction} the leading shoe would lock by itself on this geometry")
+                .into(),
         });
     }
     let leading = friction * cam / (pivot - friction * drum_radius);

@@ -42,7 +42,8 @@ pub fn pistons_one_side(in_all: u32, opposed: bool) -> Result<u32, Refused> {
             field: "pistons".to_owned(),
             reason: format!(
                 "a fixed caliper has as many pistons on one side as on the other; {in_all} cannot be shared out"
-            ),
+            )
+            .into(),
         });
     }
     Ok(in_all / 2)

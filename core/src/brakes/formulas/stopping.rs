@@ -7,6 +7,7 @@ use layshaft_wire::wire;
 
 use crate::bounds;
 use crate::error::Refused;
+use crate::message::Message;
 use crate::quantity::{Accepts, Source, Standing, formula, within};
 use crate::record::End;
 use crate::units::GRAVITY;
@@ -55,7 +56,7 @@ pub fn deceleration_from_distance(road_speed_kmh: f64, metres: f64, reaction_sec
             reason: format!(
                 "in {reaction_seconds} s of reaction the bike already covers {reaction:.1} m of the {metres:.1} m; measure from \
                  where the brake was applied and set the reaction to 0 s, or measure again"
-            ),
+            ).into(),
         });
     }
     let metres_per_second = road_speed_kmh / 3.6;
@@ -122,8 +123,8 @@ impl DirectiveLine {
     pub fn named(name: &str) -> Result<Self, Refused> {
         DIRECTIVE_LINES.into_iter().find(|line| line.name == name).ok_or_else(|| Refused::Unreadable {
             field: "line".to_owned(),
-            label: "Line of the Directive".to_owned(),
-            reason: format!("“{name}” is none of {}", DIRECTIVE_LINES.map(|line| line.name).join(", ")),
+            label: "Line of the Directive".into(),
+            reason: format!("“{name}” is none of {}", DIRECTIVE_LINES.map(|line| line.name).join(", ")).into(),
         })
     }
 
@@ -157,7 +158,7 @@ impl DirectiveLine {
 #[wire]
 pub struct StoppingLine {
     /// Whose line it is.
-    pub label: String,
+    pub label: Message,
     /// Least deceleration, m/s².
     pub deceleration: f64,
     /// Longest distance at the speed of the page, m, with the allowance that the rule itself gives for the response.
@@ -171,7 +172,7 @@ pub fn stopping_lines(end: End, road_speed_kmh: f64) -> Vec<StoppingLine> {
     let [front, rear, ..] = DIRECTIVE_LINES;
     let law = if end == End::Front { front } else { rear };
     let directive = StoppingLine {
-        label: law.label.to_owned(),
+        label: law.label.to_owned().into(),
         deceleration: law.implied(),
         metres: law.longest(road_speed_kmh),
         source: Source::new(
@@ -186,7 +187,7 @@ pub fn stopping_lines(end: End, road_speed_kmh: f64) -> Vec<StoppingLine> {
     let british = british.map(|(percent, label)| {
         let deceleration = deceleration_from_efficiency(percent);
         StoppingLine {
-            label: format!("{label}: {percent:.0} %"),
+            label: format!("{label}: {percent:.0} %").into(),
             deceleration,
             metres: braking_distance(road_speed_kmh, deceleration),
             source: Source::new(

@@ -6,6 +6,7 @@
 use layshaft_wire::wire;
 
 use super::line::BrakeLine;
+use crate::message::Message;
 use crate::quantity::{Judgement, Source, Standing};
 
 /// Hydraulic ratios of single-disc hand brakes that are commonly met, pistons counted on one side.
@@ -61,11 +62,11 @@ pub struct BrakeChange {
     /// The ratio against common practice.
     pub judgement: Judgement,
     /// Why it is judged so.
-    pub why: String,
+    pub why: Message,
     /// What it feels like.
-    pub feel: String,
+    pub feel: Message,
     /// What was taken as unchanged because it is not known.
-    pub taken: Option<String>,
+    pub taken: Option<Message>,
 }
 
 /// Sets the proposed pair against the standard one. Lever ratio and radius that are unknown on one side count as unchanged.
@@ -90,9 +91,11 @@ pub fn compare(standard: &BrakeLine, proposed: &BrakeLine) -> BrakeChange {
         effort_percent,
         travel_percent,
         judgement,
-        why,
-        feel: feel(effort_percent),
-        taken: (!unknown.is_empty()).then(|| format!("Not known and taken as unchanged: {}.", unknown.join(", "))),
+        why: why.into(),
+        feel: feel(effort_percent).into(),
+        taken: (!unknown.is_empty())
+            .then(|| format!("Not known and taken as unchanged: {}.", unknown.join(", ")))
+            .map(Into::into),
     }
 }
 

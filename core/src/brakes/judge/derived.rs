@@ -72,7 +72,7 @@ fn on_line(end: End, line: &BrakeLine, standard: Option<&BrakeLine>) -> Vec<Quan
     // The common band is one of hand brakes.
     if end == End::Front {
         let (judgement, why) = judge_ratio(line.hydraulic_ratio);
-        ratio = Quantity { judgement, why: Some(why), source: ratio_source(), ..ratio };
+        ratio = Quantity { judgement, why: Some(why.into()), source: ratio_source(), ..ratio };
     }
     let mut quantities = vec![ratio];
     quantities.extend(line.lever_travel_mm.map(|travel| {
@@ -118,11 +118,19 @@ fn lever_quantity(bike: &Bike, end: End, brake: &Brake, line: &BrakeLine) -> Opt
     let label = format!("{label} brake: force at the lever for {} m/s²", law.printed);
     let why = Some(format!("type approval allows {most:.0} N"));
     let quantity = open(&format!("brake.{mark}.lever-force"), &label, newtons, Unit::Newton, source);
-    Some(Quantity { judgement, why, ..quantity })
+    Some(Quantity { judgement, why: why.map(Into::into), ..quantity })
 }
 
 fn open(id: &str, label: &str, value: f64, unit: Unit, source: Source) -> Quantity {
-    Quantity { id: id.to_owned(), label: label.to_owned(), value, unit, judgement: Judgement::Open, why: None, source }
+    Quantity {
+        id: id.to_owned(),
+        label: label.to_owned().into(),
+        value,
+        unit,
+        judgement: Judgement::Open,
+        why: None,
+        source,
+    }
 }
 
 #[cfg(test)]

@@ -6,6 +6,7 @@ use super::findings::{care, note};
 use crate::bounds;
 use crate::brakes::formulas::{cam_angle, cam_torque, shoe_range};
 use crate::error::Refused;
+use crate::message::Message;
 use crate::quantity::{Finding, FindingCode, Judgement};
 use crate::record::Brake;
 
@@ -30,7 +31,7 @@ pub struct DrumState {
     /// Whether the lever stands where it should with the brake on.
     pub judgement: Judgement,
     /// Why.
-    pub why: Option<String>,
+    pub why: Option<Message>,
     /// Both shoes lead.
     pub twin_leading: bool,
     /// Least drum force over force at one shoe tip.
@@ -38,7 +39,7 @@ pub struct DrumState {
     /// Greatest drum force over force at one shoe tip.
     pub shoe_factor_most: f64,
     /// How the pointer beside the cam is read.
-    pub pointer: String,
+    pub pointer: Message,
 }
 
 /// The drum of a brake. Cam lever and its angle give the leverage once the travel of the rod is known.
@@ -60,13 +61,13 @@ pub fn drum_state(brake: &Brake, rod_travel_mm: Option<f64>) -> Result<DrumState
         leverage_percent: applied.map(|degrees| degrees.to_radians().sin() * 100.0),
         cam_torque_nm: applied.zip(brake.cam_arm_mm).map(|(degrees, arm)| cam_torque(100.0, arm, degrees)),
         judgement,
-        why,
+        why: why.map(Into::into),
         twin_leading,
         shoe_factor_least: least,
         shoe_factor_most: most,
         pointer: "With the brake on, the pointer must stay inside the mark cast beside the cam. Outside it the linings are worn, \
                   and the cam may turn over: new shoes, never another notch of the lever."
-            .to_owned(),
+            .to_owned().into(),
     })
 }
 
@@ -95,7 +96,7 @@ pub(crate) fn findings(drum: &DrumState) -> Vec<Finding> {
         ));
     }
     if drum.judgement == Judgement::Outside {
-        let why = drum.why.as_deref().unwrap_or_default();
+        let why = drum.why.as_ref().map(ToString::to_string).unwrap_or_default();
         found.push(care(
             FindingCode::BrakeCamOver,
             format!("Cam lever: {why}. Measure the linings before you set the lever back on its splines."),

@@ -3,6 +3,7 @@
 use super::compare::{BrakeChange, judge_ratio};
 use super::line::{BrakeLine, USUAL_CLEARANCE_MM, USUAL_PAD_FRICTION};
 use crate::brakes::formulas::StoppingLine;
+use crate::message::Message;
 use crate::quantity::{Finding, FindingCode, Judgement, Weight};
 use crate::record::{Brake, End};
 
@@ -130,10 +131,10 @@ pub(crate) fn cautions() -> Vec<String> {
     .to_vec()
 }
 
-pub(crate) fn note(code: FindingCode, text: impl Into<String>) -> Finding {
+pub(crate) fn note(code: FindingCode, text: impl Into<Message>) -> Finding {
     Finding::new(code, Weight::Note, text)
 }
 
-pub(crate) fn care(code: FindingCode, text: impl Into<String>) -> Finding {
+pub(crate) fn care(code: FindingCode, text: impl Into<Message>) -> Finding {
     Finding::new(code, Weight::Care, text)
 }

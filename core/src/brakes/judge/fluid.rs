@@ -5,6 +5,7 @@
 use layshaft_wire::wire;
 
 use crate::error::Refused;
+use crate::message::Message;
 use crate::quantity::{Accepts, Finding, FindingCode, Source, Standing, Weight, formula};
 use crate::record::FluidGrade;
 use crate::units::Unit;
@@ -28,7 +29,7 @@ pub struct FluidCard {
     /// As it is printed on the cap.
     pub name: String,
     /// What it is made of.
-    pub base: String,
+    pub base: Message,
     /// Least boiling point new, °C; none where the standard has none.
     pub dry_celsius: Option<f64>,
     /// Least boiling point with 3.7 % water, °C.
@@ -90,7 +91,7 @@ impl FluidGrade {
         FluidCard {
             grade: self,
             name: self.name().to_owned(),
-            base: base.to_owned(),
+            base: base.to_owned().into(),
             dry_celsius: self.boiling_celsius().map(|(dry, _)| dry),
             wet_celsius: self.boiling_celsius().map(|(_, wet)| wet),
             mixes_with: Self::ALL.into_iter().filter(|other| self.meets(*other) == Meeting::AsTheLower).collect(),
@@ -178,8 +179,8 @@ formula! {
     it => FluidGrade::read(&it.fluid).and_then(|grade| {
         let (dry, wet) = grade.boiling_celsius().ok_or_else(|| Refused::Missing {
             field: "fluid".to_owned(),
-            label: format!("Boiling point of {} fluid", grade.name()),
-            help: "no standard sets one; read the can".to_owned(),
+            label: format!("Boiling point of {} fluid", grade.name()).into(),
+            help: "no standard sets one; read the can".into(),
         })?;
         let fahrenheit = |celsius: f64| Unit::Celsius.card().other.map(|other| celsius * other.factor + other.offset);
         Ok([Some(dry), Some(wet), fahrenheit(dry), fahrenheit(wet)])

@@ -7,6 +7,7 @@ use crate::brakes::formulas::{
     line_pressure, master_travel, piston_area, tyre_force,
 };
 use crate::error::Refused;
+use crate::message::Message;
 use crate::record::{Bike, Brake, BrakeKind, End};
 use crate::tyres::rolling_pair;
 
@@ -39,7 +40,7 @@ pub struct BrakeLine {
     /// Diameter of one piston, mm.
     pub piston_mm: f64,
     /// How the pistons are counted, in words.
-    pub counted: String,
+    pub counted: Message,
     /// Area of the master cylinder, mm².
     pub master_area_mm2: f64,
     /// Area of the pistons on one side, mm².
@@ -84,7 +85,7 @@ pub fn brake_line(brake: &Brake, effort: &Effort) -> Result<BrakeLine, Refused> 
     if brake.brake == Some(BrakeKind::Drum) {
         return Err(Refused::Conflict {
             field: "brake".to_owned(),
-            reason: "a drum brake by rod or cable has no hydraulic line".to_owned(),
+            reason: "a drum brake by rod or cable has no hydraulic line".into(),
         });
     }
     let master_mm = need("masterMm", "Bore of the master cylinder", brake.master_mm)?;
@@ -109,7 +110,7 @@ pub fn brake_line(brake: &Brake, effort: &Effort) -> Result<BrakeLine, Refused> 
         master_mm,
         pistons,
         piston_mm,
-        counted: counted(pistons, brake.opposed),
+        counted: counted(pistons, brake.opposed).into(),
         master_area_mm2: piston_area(master_mm),
         piston_area_mm2: f64::from(pistons) * piston_area(piston_mm),
         hydraulic_ratio: hydraulic_ratio(master_mm, pistons, piston_mm),
@@ -145,7 +146,7 @@ fn no_wider_than_the_disc(disc_mm: Option<f64>, piston_mm: f64) -> Result<(), Re
             reason: format!(
                 "a piston of {piston_mm:.1} mm has no room on a disc of {disc:.0} mm: its pad would reach the hub; measure \
                  piston and disc again"
-            ),
+            ).into(),
         }),
         _ => Ok(()),
     }
@@ -165,8 +166,8 @@ fn counted(pistons: u32, opposed: Option<bool>) -> String {
 fn need<T>(field: &str, label: &str, value: Option<T>) -> Result<T, Refused> {
     value.ok_or_else(|| Refused::Missing {
         field: field.to_owned(),
-        label: label.to_owned(),
-        help: "enter it on the bike".to_owned(),
+        label: label.into(),
+        help: "enter it on the bike".into(),
     })
 }
 
@@ -213,7 +214,7 @@ mod tests {
         ] {
             assert!((got - wanted).abs() <= within, "{got} {wanted}");
         }
-        assert!(line.counted.contains("4 in all"));
+        assert!(line.counted.english().contains("4 in all"));
     }
 
     #[test]

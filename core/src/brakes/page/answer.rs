@@ -71,7 +71,7 @@ pub fn brake_answer(bike: &Bike, ask: &BrakeAsk) -> Result<BrakeAnswer, Refused>
         change,
         drum,
         stopping,
-        cautions: findings::cautions(),
+        cautions: findings::cautions().into_iter().map(Into::into).collect(),
         findings: found,
     })
 }
@@ -145,7 +145,14 @@ mod tests {
         let effort = (9.0 * 90.95 / (7.438_775_510 * 96.5) - 1.0) * 100.0;
         assert!((change.effort_percent - effort).abs() < 1e-6 && (change.travel_percent + 17.347).abs() < 1e-3);
         assert_eq!(change.judgement, Judgement::Outside);
-        assert!(change.taken.as_deref().is_some_and(|taken| taken.contains("lever ratio")));
+        assert!(
+            change
+                .taken
+                .as_ref()
+                .map(|said| said.english())
+                .as_deref()
+                .is_some_and(|taken| taken.contains("lever ratio"))
+        );
         assert!(
             codes(&sheet).contains(&"brake.ratio-uncommon") && codes(&sheet).contains(&"brake.missing-lever-ratio")
         );

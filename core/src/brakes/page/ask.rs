@@ -4,6 +4,7 @@ use layshaft_wire::wire;
 
 use crate::brakes::formulas::{Bleeding, StoppingLine};
 use crate::brakes::judge::{BrakeChange, BrakeLine, DrumState, FluidCard, Meeting};
+use crate::message::Message;
 use crate::quantity::{Finding, Working};
 use crate::record::{Brake, BrakeKind, End, FluidGrade};
 
@@ -94,7 +95,7 @@ pub struct BrakeAnswer {
     /// Bleeding, where it is a disc.
     pub bleeding: Option<Bleeding>,
     /// What to mind whatever the numbers say.
-    pub cautions: Vec<String>,
+    pub cautions: Vec<Message>,
     /// What is worth saying.
     pub findings: Vec<Finding>,
     /// How it was worked out.

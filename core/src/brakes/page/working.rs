@@ -128,6 +128,6 @@ pub(crate) fn working(lines: Vec<WorkLine>, hydraulic: bool, mass: Option<(f64, 
         sources: first.into_iter().chain([stops]).collect(),
         range: format!(
             "One brake alone on a dry, level road, wheel not locked, machine upright; no return springs, no seal friction. {mass}"
-        ),
+        ).into(),
     }
 }

@@ -68,7 +68,7 @@ formula! {
     it => activation((it.hours, it.celsius), (it.other_hours, it.other_celsius))
         .ok_or_else(|| Refused::Conflict {
             field: "otherHours".to_owned(),
-            reason: "Give two temperatures, with the shorter time at the warmer one".to_owned(),
+            reason: "Give two temperatures, with the shorter time at the warmer one".into(),
         })
         .and_then(|kelvin| Ok([bounds::ACTIVATION.check(kelvin)?]))
 }

@@ -2,6 +2,7 @@
 
 use layshaft_wire::wire;
 
+use crate::message::Message;
 use crate::record::{PaintedPart, ProductKind};
 
 /// Something that must not be done yet.
@@ -33,7 +34,7 @@ pub struct OnHold {
     /// What must not be done.
     pub hold: Hold,
     /// The same in words.
-    pub text: String,
+    pub text: Message,
     /// Until when, milliseconds since 1970 (UTC); none when no end is in sight.
     pub until_ms: Option<i64>,
 }
@@ -88,7 +89,7 @@ pub(crate) fn on_hold(
     (handle, handle_ms): (bool, Option<i64>),
     cured_ms: Option<i64>,
 ) -> Vec<OnHold> {
-    let line = |hold: Hold, until_ms| OnHold { hold, text: hold.words().to_owned(), until_ms };
+    let line = |hold: Hold, until_ms| OnHold { hold, text: hold.words().to_owned().into(), until_ms };
     let touch = handle.then(|| line(Hold::Handle, handle_ms));
     touch.into_iter().chain(holds_of(product, part).into_iter().map(|hold| line(hold, cured_ms))).collect()
 }

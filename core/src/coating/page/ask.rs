@@ -5,6 +5,7 @@ use layshaft_wire::wire;
 use crate::coating::formulas::{ActivationFrom, ClimateLog, Milestone};
 use crate::coating::judge::OnHold;
 use crate::error::Refused;
+use crate::message::Message;
 use crate::quantity::{Finding, Working};
 use crate::record::{Bike, Coat, CureState, PaintedPart, Product, Stay};
 
@@ -74,7 +75,7 @@ pub struct CureAnswer {
     /// The process that it belongs to, by its id.
     pub process: Option<String>,
     /// The reason in one sentence: “31 h on the can at 20 °C; 53 h here at 13 °C”.
-    pub reason: String,
+    pub reason: Message,
     /// Dew point of the air, °C, where the humidity is known.
     pub dew_point_celsius: Option<f64>,
     /// The curve from application to full cure.

@@ -92,17 +92,17 @@ fn subject(bike: &Bike, ask: &CureAsk, now_ms: i64) -> Result<Subject, Refused> 
     match (&ask.coat, &ask.product) {
         (Some(id), None) => match bike.coats.get(id) {
             Some(coat) => Subject::of_coat(bike, id, coat),
-            None => Err(Refused::Unknown { what: "coat".to_owned(), id: id.clone() }),
+            None => Err(Refused::Unknown { what: "coat".into(), id: id.clone() }),
         },
         (None, Some(product)) => Ok(Subject::of_product(product.clone().checked()?, now_ms)),
         (Some(_), Some(_)) => Err(Refused::Conflict {
             field: "product".to_owned(),
-            reason: "Ask for a coat of the bike or for a product to try, not for both".to_owned(),
+            reason: "Ask for a coat of the bike or for a product to try, not for both".into(),
         }),
         (None, None) => Err(Refused::Missing {
             field: "product".to_owned(),
-            label: "Product".to_owned(),
-            help: "choose a coat of the bike or a product to try".to_owned(),
+            label: "Product".into(),
+            help: "choose a coat of the bike or a product to try".into(),
         }),
     }
 }
@@ -136,14 +136,14 @@ fn lay_out(subject: Subject, climate: &ClimateLog, air: &Air, moment: &Moment) -
         stay: subject.stays.iter().rev().find(|stay| stay.from_ms <= now_ms).cloned(),
         on_hold: Vec::new(),
         process: subject.process.clone(),
-        reason: String::new(),
+        reason: String::new().into(),
         dew_point_celsius: air.humidity.map(|humidity| dew_point(air.celsius, humidity)),
         curve: curve(&pace, applied_ms, end_ms, climate),
         findings: Vec::new(),
-        working: Working { lines: Vec::new(), sources: Vec::new(), range: String::new() },
+        working: Working { lines: Vec::new(), sources: Vec::new(), range: String::new().into() },
     };
     let mean_celsius = end_ms.and_then(|end_ms| mean_celsius(climate, now_ms.max(applied_ms), end_ms));
-    sheet.reason = words::reason(&sheet, mean_celsius);
+    sheet.reason = words::reason(&sheet, mean_celsius).into();
     if !done && subject.coat.is_some() {
         let handle = sheet.milestones.iter().find(|milestone| milestone.state == CureState::Handle);
         let touch = (handle.is_some_and(|handle| !handle.reached), handle.and_then(|handle| handle.due_ms));

@@ -85,17 +85,17 @@ pub fn process_answer(bike: &Bike, ask: &ProcessAsk, moment: &Moment) -> Result<
     match (&ask.process, &ask.plan) {
         (Some(id), None) => match bike.processes.get(id) {
             Some(process) => Ok(lay_out(bike, Some(id), process.clone().checked()?, moment)),
-            None => Err(Refused::Unknown { what: "process".to_owned(), id: id.clone() }),
+            None => Err(Refused::Unknown { what: "process".into(), id: id.clone() }),
         },
         (None, Some(plan)) => Ok(lay_out(bike, None, plan.clone().checked()?, moment)),
         (Some(_), Some(_)) => Err(Refused::Conflict {
             field: "plan".to_owned(),
-            reason: "Ask for a process of the bike or for a plan to try, not for both".to_owned(),
+            reason: "Ask for a process of the bike or for a plan to try, not for both".into(),
         }),
         (None, None) => Err(Refused::Missing {
             field: "process".to_owned(),
-            label: "Process".to_owned(),
-            help: "choose a process of the bike or a plan to try".to_owned(),
+            label: "Process".into(),
+            help: "choose a process of the bike or a plan to try".into(),
         }),
     }
 }
@@ -155,7 +155,7 @@ fn lay_out(bike: &Bike, id: Option<&String>, process: Process, moment: &Moment) 
     ProcessAnswer {
         id: id.cloned(),
         state,
-        sentence: process_words::sentence(&said, &moment.zone),
+        sentence: process_words::sentence(&said, &moment.zone).into(),
         cured_ms,
         on_hold: holds(&walked, &process, next.is_some().then_some(cured_ms), now_ms),
         jobs_waiting: if state == ProcessState::Cured {
@@ -205,7 +205,7 @@ fn walk<'a>(bike: &'a Bike, id: Option<&String>, process: &'a Process, climate: 
             laid_ms: laid_ms(number),
             from_ms: from_ms.filter(|from_ms| *from_ms > i64::MIN),
             until_ms: below.as_ref().and_then(Below::shuts_ms),
-            reason: below.as_ref().and_then(|paint| paint.window(step.layer)),
+            reason: below.as_ref().and_then(|paint| paint.window(step.layer)).map(Into::into),
             next: next == Some(number),
         };
         if let Some((_, _, coat)) = coat {

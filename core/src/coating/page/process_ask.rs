@@ -3,6 +3,7 @@
 use layshaft_wire::wire;
 
 use crate::coating::judge::{OnHold, PaintNeed};
+use crate::message::Message;
 use crate::quantity::Finding;
 use crate::record::{Layer, Process};
 
@@ -54,7 +55,7 @@ pub struct StepAnswer {
     pub until_ms: Option<i64>,
     /// Why this window, in one sentence: what the can says of the coat below, and what it comes to here. None on the
     /// first step.
-    pub reason: Option<String>,
+    pub reason: Option<Message>,
     /// It is the next.
     pub next: bool,
 }
@@ -69,7 +70,7 @@ pub struct ProcessAnswer {
     /// How far it is.
     pub state: ProcessState,
     /// The same in one sentence, with the next coat and its window.
-    pub sentence: String,
+    pub sentence: Message,
     /// Each step with its window.
     pub steps: Vec<StepAnswer>,
     /// When all of it is fully cured, each step laid as early as it may; none when that cannot be known.

@@ -93,7 +93,7 @@ pub(crate) fn working(sheet: &CureAnswer, pace: &Pace, climate: &ClimateLog, air
             Standing::SecondHand,
         ));
     }
-    Working { lines, sources, range: range(sheet, pace, climate) }
+    Working { lines, sources, range: range(sheet, pace, climate).into() }
 }
 
 /// Where it holds and what was taken for granted.

@@ -5,6 +5,7 @@ use layshaft_wire::wire;
 use super::volts::Volts;
 use crate::bounds;
 use crate::error::Refused;
+use crate::message::Message;
 use crate::quantity::{Source, Standing};
 use crate::quantity::{formula, within};
 use crate::record::{Consumer, LightSource, Slot, Spec, Use};
@@ -32,7 +33,7 @@ pub struct LoadResistor {
     /// Rating to buy, watts: at least twice the peak, because a flasher may stick.
     pub rating_watts: f64,
     /// Where it may be mounted.
-    pub mounting: String,
+    pub mounting: Message,
 }
 
 /// Resistance beside one lamp that makes up the load, ohms; none where the new lamp takes no less than the old one.
@@ -68,7 +69,14 @@ pub fn load_resistor(volts: f64, old_watts: f64, new_watts: f64) -> Option<LoadR
         "Screw it to bare metal of the frame, in moving air, away from tank, fuel hose, wires, plastic and skin. \
                     Never tape it into the loom or hang it in a lamp housing: it gets hot enough to burn."
             .to_owned();
-    Some(LoadResistor { ohms, buy_ohms, peak_watts, mean_watts: DUTY * peak_watts, rating_watts, mounting })
+    Some(LoadResistor {
+        ohms,
+        buy_ohms,
+        peak_watts,
+        mean_watts: DUTY * peak_watts,
+        rating_watts,
+        mounting: mounting.into(),
+    })
 }
 
 fn next_lower(ohms: f64) -> f64 {
@@ -126,7 +134,7 @@ formula! {
         })
         .ok_or_else(|| Refused::Conflict {
             field: "newWatts".to_owned(),
-            reason: "the new lamp takes no less than the old one: there is nothing to make up".to_owned(),
+            reason: "the new lamp takes no less than the old one: there is nothing to make up".into(),
         })
 }
 

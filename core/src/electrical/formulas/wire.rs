@@ -256,7 +256,7 @@ mod tests {
 
     #[test]
     fn a_wire_of_no_length_or_no_section_is_refused_by_name() {
-        let text = check_wire(1.0, 0.0, 20.0).unwrap_err().to_string();
+        let text = check_wire(1.0, 0.0, 20.0).unwrap_err().english();
         assert!(text.starts_with("Length of wire: 0 m is outside"), "{text}");
         assert!(check_wire(0.0, 1.0, 20.0).is_err() && check_wire(1.0, 1.0, f64::NAN).is_err());
     }

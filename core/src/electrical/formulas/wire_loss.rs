@@ -47,7 +47,7 @@ formula! {
             Ok([gauge_section(gauge), gauge_diameter(gauge)])
         } else {
             let reason = format!("gauges are whole numbers, {} is none", it.gauge);
-            Err(Refused::Conflict { field: "gauge".to_owned(), reason })
+            Err(Refused::Conflict { field: "gauge".to_owned(), reason: reason.into() })
         }
     }
 }

@@ -4,6 +4,7 @@
 
 use layshaft_wire::wire;
 
+use crate::message::Message;
 use crate::quantity::{Source, Standing};
 
 /// Least rested voltage of a good battery, for every 12 V: three quarters full in the table of rested voltages.
@@ -49,7 +50,7 @@ pub struct TestLine {
     /// Which.
     pub test: ChargingTest,
     /// How to take it.
-    pub how: String,
+    pub how: Message,
     /// The reading, volts (milliamperes for the drain); none when not measured.
     pub reading: Option<f64>,
     /// Least that is good.
@@ -59,7 +60,7 @@ pub struct TestLine {
     /// Outcome.
     pub verdict: TestVerdict,
     /// A caution with it.
-    pub caution: Option<String>,
+    pub caution: Option<Message>,
 }
 
 /// What the outcomes mean together.

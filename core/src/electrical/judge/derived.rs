@@ -32,7 +32,7 @@ pub fn derive_electrical(bike: &Bike, spec: &Spec) -> (Vec<Quantity>, Vec<Findin
     quantities.extend(balances.iter().filter_map(|balance| balance_quantity(balance.state, balance.from_rpm?)));
     quantities.extend(stationary(&supply, &loads).map(|standing| Quantity {
         id: "battery.standing-minutes".to_owned(),
-        label: "Battery flat, key on and lights on".to_owned(),
+        label: "Battery flat, key on and lights on".to_owned().into(),
         value: standing.minutes,
         unit: Unit::Minute,
         judgement: Judgement::Open,
@@ -75,7 +75,7 @@ fn load_quantity(load: &StateLoad, most: Option<f64>) -> Option<Quantity> {
         Some(most) => (Judgement::Fine, Some(format!("Within the {most:.0} W that the alternator gives at best."))),
         None => (Judgement::Open, None),
     };
-    Some(Quantity::new(id, label, load.watts, Unit::Watt, (judgement, why), sources::filament_law()))
+    Some(Quantity::new(id, label, load.watts, Unit::Watt, (judgement, why.map(Into::into)), sources::filament_law()))
 }
 
 fn balance_quantity(state: RidingState, from_rpm: f64) -> Option<Quantity> {
@@ -87,26 +87,26 @@ fn balance_quantity(state: RidingState, from_rpm: f64) -> Option<Quantity> {
     let judged = if state == RidingState::Busy {
         (Judgement::Open, None)
     } else if from_rpm <= COMPARED_AT_RPM {
-        (Judgement::Fine, Some(format!("At or below {COMPARED_AT_RPM:.0} rpm, as in town (common practice).")))
+        (Judgement::Fine, Some(format!("At or below {COMPARED_AT_RPM:.0} rpm, as in town (common practice).").into()))
     } else {
-        (Judgement::Outside, Some(format!("Above {COMPARED_AT_RPM:.0} rpm, as in town (common practice).")))
+        (Judgement::Outside, Some(format!("Above {COMPARED_AT_RPM:.0} rpm, as in town (common practice).").into()))
     };
     Some(Quantity::new(id, label, from_rpm, Unit::Rpm, judged, sources::balance_limit()))
 }
 
 fn indicator_quantity(watts: f64, as_made: Option<f64>, minds_no_load: bool) -> Quantity {
     let judged = match as_made.filter(|made| *made > 0.0) {
-        _ if minds_no_load => (Judgement::Fine, Some("The electronic flasher does not mind the load.".to_owned())),
+        _ if minds_no_load => (Judgement::Fine, Some("The electronic flasher does not mind the load.".into())),
         None => (Judgement::Open, None),
         Some(made) if (FLASHER_FROM * made..=FLASHER_TO * made).contains(&watts) => {
-            (Judgement::Fine, Some(format!("About the {made:.0} W as made, which the flasher was made for.")))
+            (Judgement::Fine, Some(format!("About the {made:.0} W as made, which the flasher was made for.").into()))
         }
         Some(made) => {
             let text = format!(
                 "{made:.0} W as made: a thermal flasher made for that changes its rate or stops. Count the flashes, 60 to \
                  120 a minute; an electronic flasher does not mind the load."
             );
-            (Judgement::Outside, Some(text))
+            (Judgement::Outside, Some(text.into()))
         }
     };
     let label = "Indicators of one side while lit";

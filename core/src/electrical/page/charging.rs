@@ -11,6 +11,7 @@ use crate::electrical::judge::{
     ChargingPattern, ChargingTest, Readings, TestLine, TestVerdict, charging_limits, limit_sources, verdict,
 };
 use crate::error::Refused;
+use crate::message::Message;
 use crate::quantity::{Evaluate, Finding, FindingCode, Source, Standing, Weight, WorkLine, Working};
 use crate::record::Bike;
 use crate::units::Unit;
@@ -49,7 +50,7 @@ pub struct ChargingAnswer {
     /// What they mean together.
     pub pattern: ChargingPattern,
     /// The same in words, and what to do next.
-    pub means: String,
+    pub means: Message,
     /// Charge from the rested voltage, per cent.
     pub charge_by_volts: Option<f64>,
     /// Charge of the weakest cell from its specific gravity, per cent.
@@ -101,7 +102,7 @@ pub fn charging_answer(bike: &Bike, ask: &ChargingAsk) -> Result<ChargingAnswer,
         system_volts: system,
         tests,
         pattern,
-        means,
+        means: means.into(),
         charge_by_volts,
         charge_by_gravity,
         gravity_spread: strongest.zip(weakest).map(|(most, least)| most - least),
@@ -116,7 +117,7 @@ pub fn charging_answer(bike: &Bike, ask: &ChargingAsk) -> Result<ChargingAnswer,
             .map(|((capacity, charge), amperes)| recharge_hours(capacity, charge, amperes)),
         charger_amperes,
         findings: Vec::new(),
-        working: Working { lines: Vec::new(), sources: sources(), range: String::new() },
+        working: Working { lines: Vec::new(), sources: sources(), range: String::new().into() },
     };
     sheet.findings = findings(&sheet, drain, supply.battery_ah);
     sheet.working.lines = lines(&sheet, &readings, weakest, drain, supply.battery_ah, charge);
@@ -125,7 +126,7 @@ pub fn charging_answer(bike: &Bike, ask: &ChargingAsk) -> Result<ChargingAnswer,
          0.2 V higher (from memory).{}{}",
         if supply.system_volts.is_none() { " Assumed: a 12 V system." } else { "" },
         if charge.is_none() && sheet.days_to_flat.is_some() { " Days to flat: of a full battery." } else { "" },
-    );
+    ).into();
     Ok(sheet)
 }
 
@@ -134,7 +135,7 @@ fn tests(readings: &Readings, drain: Option<f64>, system: f64) -> Vec<TestLine> 
         let limits = charging_limits(test, system, readings.rested);
         TestLine {
             test,
-            how: how.to_owned(),
+            how: how.to_owned().into(),
             reading,
             from: limits.0,
             to: limits.1,
@@ -143,7 +144,7 @@ fn tests(readings: &Readings, drain: Option<f64>, system: f64) -> Vec<TestLine> 
                 (ChargingTest::Idle, None) => TestVerdict::Unknown,
                 _ => verdict(reading, limits),
             },
-            caution: caution.map(str::to_owned),
+            caution: caution.map(str::to_owned).map(Into::into),
         }
     };
     vec![
@@ -179,7 +180,7 @@ fn tests(readings: &Readings, drain: Option<f64>, system: f64) -> Vec<TestLine> 
 
 fn findings(sheet: &ChargingAnswer, drain: Option<f64>, capacity: Option<f64>) -> Vec<Finding> {
     let mut findings = Vec::new();
-    let mut say = |code: FindingCode, weight, text: String| findings.push(Finding::new(code, weight, text));
+    let mut say = |code: FindingCode, weight, text: Message| findings.push(Finding::new(code, weight, text));
     match sheet.pattern {
         ChargingPattern::Overcharging => say(FindingCode::ChargingTooHigh, Weight::Stopper, sheet.means.clone()),
         ChargingPattern::Healthy | ChargingPattern::NotEnoughKnown => {}
@@ -197,28 +198,32 @@ fn findings(sheet: &ChargingAnswer, drain: Option<f64>, capacity: Option<f64>) -
         })
         .collect();
     if !unknown.is_empty() {
-        say(FindingCode::ChargingUnknown, Weight::Note, format!("Not measured, so not known: {}.", unknown.join(", ")));
+        say(
+            FindingCode::ChargingUnknown,
+            Weight::Note,
+            format!("Not measured, so not known: {}.", unknown.join(", ")).into(),
+        );
     }
     if let Some(drain) = drain.filter(|drain| *drain > crate::electrical::judge::DRAIN_MILLIAMPERES) {
         let days = sheet.days_to_flat.map_or_else(String::new, |days| format!(", flat in {days:.0} days"));
         say(
             FindingCode::BatteryDrain,
             Weight::Care,
-            format!("{drain:.1} mA with the key off{days}: pull one fuse after the other until it falls."),
+            format!("{drain:.1} mA with the key off{days}: pull one fuse after the other until it falls.").into(),
         );
     }
     if sheet.gravity_spread.is_some_and(|spread| spread > CELL_SPREAD) {
         say(
             FindingCode::BatteryCell,
             Weight::Care,
-            "One cell lies far below the others: the battery is finished.".to_owned(),
+            "One cell lies far below the others: the battery is finished.".to_owned().into(),
         );
     }
     if let Some((volts, gravity)) = sheet.charge_by_volts.zip(sheet.charge_by_gravity)
         && (volts - gravity).abs() > 25.0
     {
         let text = "Voltage and gravity tell different charges: not rested, freshly topped up, or a bad cell. Charge, rest, repeat.";
-        say(FindingCode::BatteryTablesDiffer, Weight::Note, text.to_owned());
+        say(FindingCode::BatteryTablesDiffer, Weight::Note, text.to_owned().into());
     }
     if let Some((amperes, capacity)) = sheet.charger_amperes.zip(capacity)
         && amperes > capacity / 5.0
@@ -226,12 +231,12 @@ fn findings(sheet: &ChargingAnswer, drain: Option<f64>, capacity: Option<f64>) -
         let text = format!(
             "{amperes:.1} A is more than a fifth of {capacity:.0} Ah: it boils a small battery. A tenth is what it is made for."
         );
-        say(FindingCode::ChargerTooStrong, Weight::Care, text);
+        say(FindingCode::ChargerTooStrong, Weight::Care, text.into());
     }
     if sheet.recharge_hours.is_some_and(|hours| hours > 0.0) {
         let text = "Charging gives off a gas that explodes: caps and battery in fresh air, no spark, charger off before the clips \
                     come off. Acid burns: goggles.";
-        say(FindingCode::BatteryGas, Weight::Care, text.to_owned());
+        say(FindingCode::BatteryGas, Weight::Care, text.to_owned().into());
     }
     findings.sort_by_key(|finding| std::cmp::Reverse(finding.weight));
     findings
@@ -331,7 +336,7 @@ mod tests {
     #[test]
     fn a_voltage_that_cannot_be_is_refused_by_name() {
         let ask = ChargingAsk { fast_volts: Some(140.0), ..ChargingAsk::default() };
-        let text = charging_answer(&bike(), &ask).unwrap_err().to_string();
+        let text = charging_answer(&bike(), &ask).unwrap_err().english();
         assert_eq!(text, "Voltage at 5,000 rpm: 140 V is outside 0 to 40 V");
     }
 }

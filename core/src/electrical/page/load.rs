@@ -53,8 +53,8 @@ pub fn load_answer(bike: &Bike, ask: &LoadAsk) -> Result<LoadAnswer, Refused> {
     if tried.is_empty() {
         return Err(Refused::Missing {
             field: "consumers".to_owned(),
-            label: "What draws current".to_owned(),
-            help: "enter the lamps and what else draws current on the bike".to_owned(),
+            label: "What draws current".into(),
+            help: "enter the lamps and what else draws current on the bike".into(),
         });
     }
     let volts = Volts::of(&supply);
@@ -129,7 +129,7 @@ fn working(
             sources.push(sources::rated_hours());
         }
     }
-    Working { lines, sources, range: range(supply, volts) }
+    Working { lines, sources, range: range(supply, volts).into() }
 }
 
 fn consumer_line(slot: &Slot, volts: &Volts) -> WorkLine {

@@ -137,7 +137,7 @@ pub fn wire_answer(ask: &WireAsk) -> Result<WireAnswer, Refused> {
         sources,
         range: "Copper wire, direct current. The list of currents states no ambient temperature; near the engine or in a thick \
                 bundle take the next larger section."
-            .to_owned(),
+            .to_owned().into(),
     };
     Ok(WireAnswer { amperes, allowed_volts, list, suggested, binding, asked, findings, working })
 }
@@ -280,7 +280,7 @@ mod tests {
 
     #[test]
     fn a_missing_load_and_a_length_of_nothing_are_refused_by_name() {
-        assert!(wire_answer(&WireAsk::default()).unwrap_err().to_string().contains("Current"));
-        assert!(wire_answer(&ask(5.0, 0.0)).unwrap_err().to_string().contains("Length of wire"));
+        assert!(wire_answer(&WireAsk::default()).unwrap_err().english().contains("Current"));
+        assert!(wire_answer(&ask(5.0, 0.0)).unwrap_err().english().contains("Length of wire"));
     }
 }

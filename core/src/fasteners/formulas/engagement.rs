@@ -5,6 +5,8 @@
 
 use std::f64::consts::PI;
 
+use crate::message::Message;
+
 use layshaft_wire::wire;
 
 /// Least thread engaged so that the screw breaks before the tapped thread strips, mm.
@@ -98,7 +100,7 @@ pub struct SubstituteRule {
     /// A screw off the shelf of the same size and class may stand in.
     pub may_replace: bool,
     /// The rule.
-    pub text: String,
+    pub text: Message,
 }
 
 impl ScrewPlace {
@@ -138,7 +140,7 @@ impl ScrewPlace {
                 "Same thread and about the same length; class 4.8 and stainless will do. Mind the rubber and its sleeve.",
             ),
         };
-        SubstituteRule { place: self, may_replace, text: text.to_owned() }
+        SubstituteRule { place: self, may_replace, text: text.to_owned().into() }
     }
 }
 

@@ -4,6 +4,8 @@
 
 use layshaft_wire::wire;
 
+use crate::message::Message;
+
 use super::thread::{INCH_MM, THREADS, Thread, ThreadFamily};
 
 /// A screw measures this much above its nominal diameter at the most, mm: caliper and dirt. Common practice.
@@ -28,7 +30,7 @@ pub struct ThreadMatch {
     /// Family.
     pub family: ThreadFamily,
     /// Family in words.
-    pub family_words: String,
+    pub family_words: Message,
     /// Nominal diameter, mm.
     pub diameter_mm: f64,
     /// Pitch, mm.
@@ -44,7 +46,7 @@ pub struct ThreadMatch {
     /// It fits within what measuring and wear allow.
     pub fits: bool,
     /// What tells it apart, or where it is met.
-    pub hint: Option<String>,
+    pub hint: Option<Message>,
 }
 
 /// Threads that fit, the nearest first, and the neighbours that could be taken for them.
@@ -92,7 +94,7 @@ fn set_against(thread: &Thread, diameter_mm: f64, pitch_mm: f64) -> ThreadMatch 
     ThreadMatch {
         name: thread.name.to_owned(),
         family: thread.family,
-        family_words: thread.family.words().to_owned(),
+        family_words: thread.family.words().to_owned().into(),
         diameter_mm: thread.diameter_mm,
         pitch_mm: thread.pitch_mm,
         turns_per_inch: INCH_MM / thread.pitch_mm,
@@ -100,7 +102,7 @@ fn set_against(thread: &Thread, diameter_mm: f64, pitch_mm: f64) -> ThreadMatch 
         below_nominal_mm: below,
         pitch_off_percent: off * 100.0,
         fits: below >= -ABOVE_MM && below <= BELOW_MM + BELOW_SHARE * thread.pitch_mm && off.abs() <= PITCH_FITS,
-        hint: hint(thread),
+        hint: hint(thread).map(Into::into),
     }
 }
 

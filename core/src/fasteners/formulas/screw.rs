@@ -17,7 +17,7 @@ fn size(diameter_mm: f64, pitch_mm: f64) -> Result<(f64, f64), Refused> {
     if core_diameter(diameter_mm, pitch_mm) < LEAST_CORE * diameter_mm {
         return Err(Refused::Conflict {
             field: "pitchMm".to_owned(),
-            reason: format!("a pitch of {pitch_mm} mm leaves no core in a screw of {diameter_mm} mm"),
+            reason: format!("a pitch of {pitch_mm} mm leaves no core in a screw of {diameter_mm} mm").into(),
         });
     }
     Ok((diameter_mm, pitch_mm))
@@ -163,7 +163,7 @@ formula! {
     it => size(it.diameter_mm, it.pitch_mm).and_then(|(d, p)| {
         if it.nut_flank_mm >= d {
             let reason = format!("a nut thread of {} mm flank diameter does not hold a screw of {d} mm", it.nut_flank_mm);
-            return Err(Refused::Conflict { field: "nutFlankMm".to_owned(), reason });
+            return Err(Refused::Conflict { field: "nutFlankMm".to_owned(), reason: reason.into() });
         }
         Ok([engagement_length(it.load_newtons, p, d, it.nut_flank_mm, it.shear_mpa)])
     })

@@ -60,11 +60,11 @@ impl PropertyClass {
     pub fn read(text: &str) -> Result<Self, Refused> {
         CLASSES.into_iter().find(|class| class.name == text.trim()).ok_or_else(|| Refused::Unreadable {
             field: "propertyClass".to_owned(),
-            label: "Property class".to_owned(),
+            label: "Property class".into(),
             reason: format!(
                 "“{text}” is none of {}. A 7 on an old Japanese head means about 8.8, a 4 or no mark about 4.8 (from memory)",
                 CLASSES.map(|class| class.name).join(", ")
-            ),
+            ).into(),
         })
     }
 

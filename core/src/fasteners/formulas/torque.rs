@@ -52,8 +52,8 @@ impl Seat {
             .map(|(_, bearing_mm, hole_mm)| Self { bearing_mm: *bearing_mm, hole_mm: *hole_mm })
             .ok_or_else(|| Refused::Missing {
                 field: "bearingMm".to_owned(),
-                label: "Seat under the head".to_owned(),
-                help: format!("there is no table row for {diameter_mm} mm; measure the seat and the hole"),
+                label: "Seat under the head".into(),
+                help: format!("there is no table row for {diameter_mm} mm; measure the seat and the hole").into(),
             })
     }
 

@@ -75,7 +75,7 @@ fn pitch(ask: &FastenerAsk) -> Result<f64, Refused> {
         (None, _) => bounds::THREAD_PITCH.need(None),
         (Some(_), Some(_)) => Err(Refused::Conflict {
             field: "pitchMm".to_owned(),
-            reason: "give the pitch one way only: millimetres, turns in an inch, or turns over a length".to_owned(),
+            reason: "give the pitch one way only: millimetres, turns in an inch, or turns over a length".into(),
         }),
     }
 }
@@ -94,7 +94,7 @@ fn checked(ask: &FastenerAsk) -> Result<(), Refused> {
     {
         return Err(Refused::Conflict {
             field: "bearingMm".to_owned(),
-            reason: format!("a seat of {bearing} mm falls through a hole of {hole} mm"),
+            reason: format!("a seat of {bearing} mm falls through a hole of {hole} mm").into(),
         });
     }
     Ok(())
@@ -110,7 +110,8 @@ fn chosen(
         Some(thread) => Ok(Some(thread.clone())),
         None => Err(Refused::Conflict {
             field: "thread".to_owned(),
-            reason: format!("“{name}” is not near what was measured; measure again or choose one of those that fit"),
+            reason: format!("“{name}” is not near what was measured; measure again or choose one of those that fit")
+                .into(),
         }),
     }
 }
@@ -157,7 +158,8 @@ fn seat(ask: &FastenerAsk, thread: &ThreadMatch) -> Result<Option<Seat>, Refused
     if bearing_mm <= hole_mm || bearing_mm <= thread.diameter_mm {
         return Err(Refused::Conflict {
             field: "bearingMm".to_owned(),
-            reason: format!("a seat of {bearing_mm} mm does not bear on a hole of {hole_mm} mm for {}", thread.name),
+            reason: format!("a seat of {bearing_mm} mm does not bear on a hole of {hole_mm} mm for {}", thread.name)
+                .into(),
         });
     }
     Ok(Some(Seat { bearing_mm, hole_mm }))
@@ -188,7 +190,7 @@ fn engagement(
         insert: "A stripped thread in aluminium is saved by a wire insert or a solid bush of the same thread: drill and tap square, \
                  no deeper than the maker allows, insert half a turn below the surface. Not where the brake, the axle or the \
                  steering hangs on it, unless a workshop answers for it."
-            .to_owned(),
+            .to_owned().into(),
     }
 }
 

@@ -3,6 +3,7 @@
 use layshaft_wire::wire;
 
 use crate::fasteners::formulas::{ScrewPlace, SubstituteRule, TappedInto, ThreadMatch};
+use crate::message::Message;
 use crate::quantity::{Finding, Working};
 
 /// How thread and head are lubricated.
@@ -146,7 +147,7 @@ pub struct EngagementAdvice {
     /// What is engaged, mm.
     pub engaged_mm: Option<f64>,
     /// Advice on an insert.
-    pub insert: String,
+    pub insert: Message,
 }
 
 /// The fastener page.

@@ -58,7 +58,8 @@ pub(crate) fn working(
         sources,
         range:
             "60° threads, clean and whole; torque by a wrench that is right. The maker's figure wins over all of this."
-                .to_owned(),
+                .to_owned()
+                .into(),
     }
 }
 

@@ -71,7 +71,7 @@ pub fn fault_answer(bike: &Bike, ask: &FaultAsk) -> Result<FaultAnswer, Refused>
     let state = match &search {
         None => None,
         Some(id) => {
-            let unknown = || Refused::Unknown { what: "search".to_owned(), id: id.clone() };
+            let unknown = || Refused::Unknown { what: "search".into(), id: id.clone() };
             let search = bike.searches.get(id).ok_or_else(unknown)?;
             Some(standing(&case_of(bike, search)?, &search.evidence)?)
         }
@@ -118,15 +118,15 @@ pub fn case_of(bike: &Bike, search: &FaultSearch) -> Result<TroubleCase, Refused
     match &search.trouble {
         None => Err(Refused::Missing {
             field: "trouble".to_owned(),
-            label: "What is wrong".to_owned(),
-            help: "begin a new search".to_owned(),
+            label: "What is wrong".into(),
+            help: "begin a new search".into(),
         }),
         Some(Trouble::Table { table }) => knowledge_case(table),
         Some(Trouble::Wiring { circuit, reworked }) => {
             let begun = search.started_ms.map(|at_ms| 1970.0 + at_ms as f64 / YEAR_MS);
             let age = bike.identity.model_year.zip(begun).map_or(OLD, |(year, begun)| begun - f64::from(year));
             let age = age.clamp(bounds::HARNESS_AGE.min, bounds::HARNESS_AGE.max);
-            let unknown = || Refused::Unknown { what: "circuit to search".to_owned(), id: circuit.clone() };
+            let unknown = || Refused::Unknown { what: "circuit to search".into(), id: circuit.clone() };
             let harness = circuit_of(bike, circuit)?;
             let ask = circuit_checks(circuit, harness, age, reworked.unwrap_or(false)).ok_or_else(unknown)?;
             wiring_case(&ask)
@@ -177,7 +177,7 @@ fn still_open(search: &FaultSearch) -> Result<(), Refused> {
 }
 
 fn conflict(field: &str, reason: &str) -> Refused {
-    Refused::Conflict { field: field.to_owned(), reason: reason.to_owned() }
+    Refused::Conflict { field: field.to_owned(), reason: reason.into() }
 }
 
 #[cfg(test)]
@@ -207,9 +207,9 @@ mod tests {
         let one = answered(&bike, empty.clone(), &seen("spark", "strong")).unwrap();
         let state = fault_answer(&bike_with(one.clone()), &FaultAsk::default()).unwrap().state.unwrap();
         assert_eq!((state.answers.len(), state.stop), (1, SearchStop::GoesOn));
-        assert!(state.question.unwrap().why.contains(" means "));
+        assert!(state.question.unwrap().why.english().contains(" means "));
         assert_eq!(taken_back(one).unwrap(), empty);
-        assert!(taken_back(empty).unwrap_err().to_string().contains("nothing to take back"));
+        assert!(taken_back(empty).unwrap_err().english().contains("nothing to take back"));
     }
 
     #[test]
@@ -225,17 +225,17 @@ mod tests {
     #[test]
     fn what_cannot_be_is_refused_and_an_ended_search_stays_ended() {
         let bike = Bike::default();
-        let refused = |trouble: Trouble| started(&bike, &trouble, 5).unwrap_err().to_string();
+        let refused = |trouble: Trouble| started(&bike, &trouble, 5).unwrap_err().english();
         assert!(refused(Trouble::Table { table: "hiccups".to_owned() }).contains("hiccups"));
         assert!(refused(Trouble::Wiring { circuit: "toaster".to_owned(), reworked: None }).contains("toaster"));
         let search = started(&bike, &table(), 5).unwrap();
         assert!(answered(&bike, search.clone(), &seen("spark", "purple")).is_err());
         let done = closed(search, &FaultClosing::Cured { cure: "New plug".to_owned() }, 9).unwrap();
-        assert!(answered(&bike, done.clone(), &seen("spark", "strong")).unwrap_err().to_string().contains("has ended"));
+        assert!(answered(&bike, done.clone(), &seen("spark", "strong")).unwrap_err().english().contains("has ended"));
         let sheet = fault_answer(&bike_with(done), &FaultAsk::default()).unwrap();
         assert_eq!((sheet.search, sheet.state), (None, None), "only open searches come up by themselves");
         let ask = FaultAsk { search: Some("nobody".to_owned()) };
-        assert!(fault_answer(&bike, &ask).unwrap_err().to_string().contains("no search with the id nobody"));
+        assert!(fault_answer(&bike, &ask).unwrap_err().english().contains("no search with the id nobody"));
     }
 
     #[test]

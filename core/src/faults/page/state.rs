@@ -8,6 +8,7 @@ use crate::faults::case::{Check, TroubleCase, check_case};
 use crate::faults::next::{ENOUGH, NextCheck, next_check, settled_share};
 use crate::faults::order::{TryOut, try_order};
 use crate::faults::trouble::{covers_off, trouble_minutes};
+use crate::message::Message;
 use crate::quantity::{Finding, FindingCode, Source, Standing, Weight};
 use crate::record::Evidence;
 
@@ -66,7 +67,7 @@ pub struct Question {
     /// Minutes to take off what is in the way and put it back.
     pub access_minutes: f64,
     /// What each answer would mean, in one sentence.
-    pub why: String,
+    pub why: Message,
     /// A caution at this step.
     pub caution: Option<String>,
 }
@@ -169,7 +170,7 @@ fn question(case: &TroubleCase, check: &Check, meanings: &[Meaning], evidence: &
         take_off: in_the_way().map(|cover| cover.label.clone()).collect(),
         minutes: check.minutes,
         access_minutes: in_the_way().map(|cover| cover.minutes).sum(),
-        why: why(meanings),
+        why: why(meanings).into(),
         caution: check.caution.clone(),
     }
 }

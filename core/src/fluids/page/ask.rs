@@ -2,6 +2,7 @@
 
 use layshaft_wire::wire;
 
+use crate::message::Message;
 use crate::quantity::{Finding, Working};
 use crate::record::{PutOn, Surface};
 
@@ -79,7 +80,7 @@ pub struct MixPart {
 #[wire]
 pub struct OtherReading {
     /// The convention in words.
-    pub words: String,
+    pub words: Message,
     /// The parts by it.
     pub parts: Vec<MixPart>,
 }
@@ -88,7 +89,7 @@ pub struct OtherReading {
 #[wire]
 pub struct MixAnswer {
     /// The answer in one line.
-    pub sentence: String,
+    pub sentence: Message,
     /// The parts, in the order in which they go into the cup.
     pub parts: Vec<MixPart>,
     /// By the other convention, where there are two.
@@ -96,7 +97,7 @@ pub struct MixAnswer {
     /// Paint for an area, where that was asked.
     pub cover: Option<CoverNeed>,
     /// What can hurt.
-    pub cautions: Vec<String>,
+    pub cautions: Vec<Message>,
     /// What is worth saying.
     pub findings: Vec<Finding>,
     /// How it was worked out.

@@ -65,11 +65,11 @@ pub(crate) fn cover_sheet(ask: &CoverAsk) -> Result<MixAnswer, Refused> {
     lines.push(WorkLine::new("Paint at the least loss", amount(low), least_ml, Unit::Millilitre));
     lines.push(WorkLine::new("Paint at the greatest loss", amount(high), most_ml, Unit::Millilitre));
     Ok(MixAnswer {
-        sentence: format!("{range} of {can_ml:.0} mL for {} m², {coats} coats.", in_thousandths(square_metres)),
+        sentence: format!("{range} of {can_ml:.0} mL for {} m², {coats} coats.", in_thousandths(square_metres)).into(),
         parts: vec![by_volume("Paint", most_ml)],
         other: None,
         cover: Some(need),
-        cautions: vec!["Spray in the open or with an extractor; mask, no flame.".to_owned()],
+        cautions: vec!["Spray in the open or with an extractor; mask, no flame.".to_owned().into()],
         findings,
         working: working(
             lines,

@@ -5,6 +5,7 @@ use layshaft_wire::wire;
 use crate::bounds;
 use crate::error::Refused;
 use crate::fluids::formulas::{Pour, in_words, split_pours, volume};
+use crate::message::Message;
 use crate::quantity::{Finding, FindingCode, Source, Standing, Weight, WorkLine, Working};
 use crate::record::{Bike, FillKind};
 use crate::units::Unit;
@@ -47,11 +48,11 @@ pub struct FillAnswer {
     /// The pours, in order.
     pub pours: Vec<Pour>,
     /// In one line: “1 L + 100 mL”.
-    pub sentence: String,
+    pub sentence: Message,
     /// Pouring and level check, step by step.
-    pub steps: Vec<String>,
+    pub steps: Vec<Message>,
     /// What can hurt.
-    pub cautions: Vec<String>,
+    pub cautions: Vec<Message>,
     /// What is worth saying.
     pub findings: Vec<Finding>,
     /// How it was worked out.
@@ -88,15 +89,15 @@ pub fn fill_answer(bike: &Bike, ask: &FillAsk) -> Result<FillAnswer, Refused> {
     let pours = split_pours(volume_ml, cups)?;
     let sentence = in_words(&pours, cups.len());
     Ok(FillAnswer {
-        steps: steps(&sentence, volume_ml),
-        cautions: cautions(),
+        steps: steps(&sentence, volume_ml).into_iter().map(Into::into).collect(),
+        cautions: cautions().into_iter().map(Into::into).collect(),
         findings: findings(&choices, filling.as_ref(), litres, volume_ml),
         working: working(&pours, volume_ml, filling.is_some()),
         choices,
         filling,
         volume_ml,
         pours,
-        sentence,
+        sentence: sentence.into(),
     })
 }
 
@@ -104,7 +105,7 @@ fn chosen(choices: &[FillChoice], ask: &FillAsk) -> Result<Option<FillChoice>, R
     match (&ask.filling, ask.litres) {
         (Some(mark), _) => match choices.iter().find(|choice| choice.id == *mark) {
             Some(choice) => Ok(Some(choice.clone())),
-            None => Err(Refused::Unknown { what: "filling".to_owned(), id: mark.clone() }),
+            None => Err(Refused::Unknown { what: "filling".into(), id: mark.clone() }),
         },
         (None, Some(_)) => Ok(None),
         (None, None) => Ok(choices.iter().find(|choice| choice.litres.is_some()).cloned()),
@@ -193,7 +194,7 @@ fn working(pours: &[Pour], volume_ml: u32, of_bike: bool) -> Working {
             Source::new(of, Standing::Entered),
             Source::new("Full cups first, level afterwards: common practice, no source", Standing::CommonPractice),
         ],
-        range: "Cups with a scale that is right. The level in the engine decides, not the cup.".to_owned(),
+        range: "Cups with a scale that is right. The level in the engine decides, not the cup.".to_owned().into(),
     }
 }
 
@@ -219,7 +220,7 @@ mod tests {
     #[test]
     fn one_litre_one_with_a_litre_cup_is_a_litre_and_a_hundred() {
         let sheet = fill_answer(&demo_bike(), &FillAsk { litres: Some(1.1), ..FillAsk::default() }).unwrap();
-        assert_eq!((sheet.sentence.as_str(), sheet.volume_ml), ("1 L + 100 mL", 1100));
+        assert_eq!((sheet.sentence.english().as_str(), sheet.volume_ml), ("1 L + 100 mL", 1100));
         assert!(sheet.filling.is_none() && sheet.findings.is_empty());
     }
 
@@ -228,10 +229,10 @@ mod tests {
         let ask =
             FillAsk { filling: Some("engine-oil-filter".to_owned()), cups_ml: vec![500, 250], ..FillAsk::default() };
         let sheet = fill_answer(&demo_bike(), &ask).unwrap();
-        assert_eq!(sheet.sentence, "2 × 500 mL + 200 mL in the 250 mL cup");
+        assert_eq!(sheet.sentence, ("2 × 500 mL + 200 mL in the 250 mL cup"));
         assert_eq!(sheet.findings.len(), 1);
-        assert!(sheet.findings[0].text.contains("Engine oil, drain only: 1 L"));
-        assert!(sheet.steps[1].contains("Hold the last 120 mL back"));
+        assert!(sheet.findings[0].text.english().contains("Engine oil, drain only: 1 L"));
+        assert!(sheet.steps[1].english().contains("Hold the last 120 mL back"));
         assert_eq!(fill_answer(&demo_bike(), &FillAsk::default()).unwrap().filling.unwrap().id, "engine-oil");
     }
 

@@ -26,11 +26,11 @@ fn premix(fuel_litres: f64, parts_fuel: f64) -> Result<MixAnswer, Refused> {
     bounds::PREMIX_PARTS.check(parts_fuel)?;
     let oil = premix_oil(fuel_litres, parts_fuel);
     Ok(MixAnswer {
-        sentence: format!("{oil:.0} mL of oil into {fuel_litres} L of fuel."),
+        sentence: format!("{oil:.0} mL of oil into {fuel_litres} L of fuel.").into(),
         parts: vec![by_volume("Oil", oil), by_volume("Fuel", 1000.0 * fuel_litres)],
         other: None,
         cover: None,
-        cautions: vec!["Fuel vapour burns: in the open, engine cold, no flame, can on the ground.".to_owned()],
+        cautions: vec!["Fuel vapour burns: in the open, engine cold, no flame, can on the ground.".to_owned().into()],
         findings: vec![Finding::new(
             FindingCode::MixPremixParts,
             Weight::Note,
@@ -80,14 +80,14 @@ fn two_parts(ask: &TwoPartAsk) -> Result<MixAnswer, Refused> {
     let thinned = thinner_percent > 0.0;
     let thinner = if thinned { format!(", {:.1} {symbol} of thinner", mixed.thinner) } else { String::new() };
     Ok(MixAnswer {
-        sentence: format!("{:.1} {symbol} of base, {:.1} {symbol} of hardener{thinner}.", mixed.base, mixed.hardener),
+        sentence: format!("{:.1} {symbol} of base, {:.1} {symbol} of hardener{thinner}.", mixed.base, mixed.hardener).into(),
         parts: parts(&mixed)?,
-        other: if thinned { Some(OtherReading { words: meaning(that), parts: parts(&reading(that))? }) } else { None },
+        other: if thinned { Some(OtherReading { words: meaning(that).into(), parts: parts(&reading(that))? }) } else { None },
         cover: None,
         cautions: vec![
             "Two-part paint may hold isocyanates: filter mask of the right class or fed air, gloves, no skin bare. The sheet of the \
              product says which."
-                .to_owned(),
+                .to_owned().into(),
         ],
         findings: two_part_findings(thinned, by_weight),
         working: working(
@@ -160,11 +160,12 @@ fn thinning(paint_ml: f64, thinner_percent: f64) -> Result<MixAnswer, Refused> {
     bounds::THINNER.check(thinner_percent)?;
     let thinner = thinner_to_add(paint_ml, thinner_percent);
     Ok(MixAnswer {
-        sentence: format!("{thinner:.1} mL of thinner into {paint_ml:.0} mL of paint: {:.1} mL.", paint_ml + thinner),
+        sentence: format!("{thinner:.1} mL of thinner into {paint_ml:.0} mL of paint: {:.1} mL.", paint_ml + thinner)
+            .into(),
         parts: vec![by_volume("Paint", paint_ml), by_volume("Thinner", thinner)],
         other: None,
         cover: None,
-        cautions: vec!["Thinner burns and harms: air through the room, no flame, gloves and mask.".to_owned()],
+        cautions: vec!["Thinner burns and harms: air through the room, no flame, gloves and mask.".to_owned().into()],
         findings: Vec::new(),
         working: working(
             Vec::from_iter(Thinning { paint_ml, thinner_percent }.line("Thinner")),

@@ -37,7 +37,7 @@ fn refused(mix: Mix) -> String {
 fn premix_says_its_convention() {
     let sheet = sheet(Mix::Premix { fuel_litres: 5.0, parts_fuel: 50.0 });
     assert_eq!(sheet.sentence, "100 mL of oil into 5 L of fuel.");
-    assert!(sheet.findings[0].text.contains("2.00 % of the fuel, 1.96 % of the mixture"));
+    assert!(sheet.findings[0].text.english().contains("2.00 % of the fuel, 1.96 % of the mixture"));
     assert!(!sheet.cautions.is_empty());
 }
 
@@ -46,7 +46,7 @@ fn both_meanings_of_thinner_are_shown() {
     let sheet = sheet(Mix::TwoPart { product: product() });
     assert_eq!(sheet.sentence, "363.6 mL of base, 90.9 mL of hardener, 45.5 mL of thinner.");
     let other = sheet.other.unwrap();
-    assert!((other.parts[2].millilitres.unwrap() - 37.037).abs() < 1e-3 && other.words.contains("alone"));
+    assert!((other.parts[2].millilitres.unwrap() - 37.037).abs() < 1e-3 && other.words.english().contains("alone"));
     assert!(sheet.findings.iter().any(|found| found.code.as_str() == "mix.thinner-meaning"));
 }
 

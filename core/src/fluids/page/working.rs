@@ -8,5 +8,5 @@ pub(crate) fn by_volume(name: &str, millilitres: f64) -> MixPart {
 }
 
 pub(crate) fn working(lines: Vec<WorkLine>, source: Source, range: &str) -> Working {
-    Working { lines, sources: vec![source], range: range.to_owned() }
+    Working { lines, sources: vec![source], range: range.to_owned().into() }
 }

@@ -10,6 +10,7 @@ use crate::bounds;
 use crate::error::Refused;
 use crate::gearing::formulas::{chain_size_source, final_ratio, geometry, kinematics};
 use crate::gearing::judge::{Axle, on_mesh, speedometer_source, teeth};
+use crate::message::Message;
 use crate::quantity::{Finding, FindingCode, Judgement, Source, Standing, Weight, WorkLine, Working};
 use crate::record::{Bike, SpeedometerDrive};
 use crate::tyres::rolling_pair;
@@ -63,9 +64,9 @@ pub struct SprocketChoiceAnswer {
     /// Pairs that were looked through.
     pub pairs_in_all: u32,
     /// The order of the list, in words.
-    pub order: String,
+    pub order: Message,
     /// What to mind.
-    pub cautions: Vec<String>,
+    pub cautions: Vec<Message>,
     /// What is worth saying.
     pub findings: Vec<Finding>,
     /// How the best pair was worked out.
@@ -120,8 +121,8 @@ pub fn sprocket_choice_answer(bike: &Bike, ask: &SprocketChoiceAsk) -> Result<Sp
         working: working(fitted, wanted_ratio, pairs.first()),
         pairs,
         pairs_in_all,
-        order: in_words(goal),
-        cautions: cautions(),
+        order: in_words(goal).into(),
+        cautions: cautions().into_iter().map(Into::into).collect(),
         findings,
     })
 }
@@ -244,6 +245,6 @@ fn working((front, rear): (u32, u32), wanted: Option<f64>, best: Option<&Sprocke
             Source::new("Windows where no limit is known, and the order of the list", Standing::CommonPractice),
         ],
         range: "A chain that is new and taut; no wheelspin. Whether a sprocket clears what stands round it, only the bike can tell."
-            .to_owned(),
+            .to_owned().into(),
     }
 }

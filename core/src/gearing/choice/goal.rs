@@ -57,8 +57,8 @@ pub(super) fn gear_ratio(drive: &Drive, gear: Option<u32>) -> Result<f64, Refuse
     let Some(top) = drive.gear_ratios.last() else {
         return Err(Refused::Missing {
             field: bounds::GEAR_RATIO.field.to_owned(),
-            label: "The ratio of each gear".to_owned(),
-            help: "enter the gear ratios from the manual, first gear first".to_owned(),
+            label: "The ratio of each gear".into(),
+            help: "enter the gear ratios from the manual, first gear first".into(),
         });
     };
     let Some(gear) = gear else { return bounds::GEAR_RATIO.check(*top) };

@@ -7,6 +7,7 @@ use crate::gearing::formulas::{
     common_divisor, engine_speed, final_ratio, overall_ratio, pitch, road_speed, turns_until_same_link,
 };
 use crate::gearing::judge::{Axle, ChainFit, SpeedometerShift, choose_links, counts_that_fit, fit_chain, speedometer};
+use crate::message::Message;
 use crate::quantity::Judgement;
 use crate::record::{Bike, Drive, Spec};
 use crate::tyres::Rolling;
@@ -52,7 +53,7 @@ pub struct SprocketPair {
     /// Whether the chain on the bike can stay; unknown where its links are.
     pub chain_stays: Option<bool>,
     /// Why no chain runs on it.
-    pub cannot_run: Option<String>,
+    pub cannot_run: Option<Message>,
     /// Hunting, where the links are known.
     pub hunting: Option<Hunting>,
     /// The speedometer, where its drive is known.
@@ -121,7 +122,7 @@ impl PairInputs<'_> {
 
     /// The chain of a pair: the one on the bike where the adjuster takes it; else the shortest even count that lands inside with room
     /// to slacken, because it leaves the most for wear; else the next even count where the axle stands.
-    fn chain(&self, drive: &Drive, teeth: (u32, u32)) -> (Option<ChainFit>, Option<String>) {
+    fn chain(&self, drive: &Drive, teeth: (u32, u32)) -> (Option<ChainFit>, Option<Message>) {
         let (Some(size), Some(axle)) = (drive.chain_size, self.axle) else { return (None, None) };
         let fit = |links: u32| fit_chain(size, teeth, links, axle, &[]);
         let chosen = choose_links(pitch(size), teeth, None, drive, axle).and_then(|links| {
@@ -136,7 +137,7 @@ impl PairInputs<'_> {
         });
         match chosen {
             Ok(fit) => (Some(fit), None),
-            Err(refused) => (None, Some(refused.to_string())),
+            Err(refused) => (None, Some(refused.message())),
         }
     }
 

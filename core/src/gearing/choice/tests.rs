@@ -67,7 +67,7 @@ fn the_list_is_in_the_order_that_it_states() {
                 assert!(away(&two[0]) <= away(&two[1]));
             }
         }
-        assert!(sheet.order.contains("inside the adjuster"));
+        assert!(sheet.order.english().contains("inside the adjuster"));
     }
 }
 

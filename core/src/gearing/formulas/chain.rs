@@ -47,7 +47,7 @@ pub fn chain_length(front_teeth: u32, rear_teeth: u32, centre_distance_mm: f64, 
             reason: format!(
                 "at {centre_distance_mm:.1} mm between centres the {front_teeth} and {rear_teeth} tooth sprockets run into \
                  each other: their pitch circles alone need more than {least:.1} mm"
-            ),
+            ).into(),
         });
     }
     Ok(links_at(front_teeth, rear_teeth, centre_distance_mm / pitch_mm))
@@ -115,9 +115,10 @@ pub fn worn_centre_distance(
         return Err(Refused::Conflict {
             field: "chainLinks".to_owned(),
             reason: format!(
-                "a chain of {links} links is too short for {front_teeth} and {rear_teeth} teeth: it takes more than \
+                "A chain of {links} links is too short for {front_teeth} and {rear_teeth} teeth: it takes more than \
                  {least_links:.1} links before the sprockets clear each other"
-            ),
+            )
+            .into(),
         });
     }
     Ok(distance_for(front_teeth, rear_teeth, reach, shortest) * pitch_mm)
@@ -300,7 +301,7 @@ mod tests {
     fn sprockets_that_run_into_each_other_are_refused_in_trade_words() {
         let refused = chain_length(15, 45, 140.0, 15.875).unwrap_err();
         assert!(matches!(&refused, Refused::Conflict { field, .. } if field == "centreDistanceMm"));
-        assert!(refused.to_string().contains("run into each other"), "{refused}");
+        assert!(refused.english().contains("run into each other"), "{refused}");
         assert!(chain_length(15, 45, f64::NAN, 15.875).is_err());
     }
 
@@ -308,7 +309,7 @@ mod tests {
     fn a_chain_too_short_for_the_teeth_is_refused_in_trade_words() {
         let refused = centre_distance(15, 45, 40, 15.875).unwrap_err();
         assert!(matches!(&refused, Refused::Conflict { field, .. } if field == "chainLinks"));
-        assert!(refused.to_string().contains("too short for 15 and 45 teeth"), "{refused}");
+        assert!(refused.english().contains("too short for 15 and 45 teeth"), "{refused}");
     }
 
     #[test]

@@ -87,11 +87,12 @@ pub fn chain_size_named(field: &str, name: &str) -> Result<ChainSize, Refused> {
     let found = ALL.into_iter().find(|size| chain_dimensions(*size).name == name.trim());
     found.ok_or_else(|| Refused::Unreadable {
         field: field.to_owned(),
-        label: "Chain size".to_owned(),
+        label: "Chain size".into(),
         reason: format!(
             "{name} is not in the table; it holds {}",
             ALL.map(|size| chain_dimensions(size).name).join(", ")
-        ),
+        )
+        .into(),
     })
 }
 

@@ -7,6 +7,7 @@ use layshaft_wire::wire;
 
 use super::speedometer::{SpeedometerShift, allowed_reading};
 use crate::bounds;
+use crate::message::Message;
 use crate::quantity::{Source, Standing};
 use crate::quantity::{formula, within};
 
@@ -53,7 +54,7 @@ pub struct Corrector {
     /// Readings at the test speeds.
     pub readings: Vec<CorrectedReading>,
     /// What the band does not say.
-    pub note: String,
+    pub note: Message,
 }
 
 /// Test speeds of type approval, km/h (UN Regulation No. 39, from memory).
@@ -141,7 +142,7 @@ pub(crate) fn corrector(shift: &SpeedometerShift, over_percent: Option<f64>, pre
         readings: readings.to_vec(),
         note: "The band is that of type approval. Production may lie up to 4 km/h above it, and what an inspection asks of a \
                machine in use is national law and differs: ask where you ride."
-            .to_owned(),
+            .to_owned().into(),
     }
 }
 

@@ -5,6 +5,7 @@ use super::mesh::on_mesh;
 use super::speedometer::SpeedometerShift;
 use super::train::GearTrain;
 use crate::gearing::formulas::{centre_distance, pitch};
+use crate::message::Message;
 use crate::quantity::{Finding, FindingCode, Weight};
 use crate::record::{Bike, ChainJoint, Drive, Section, TyreSize, Wheel};
 
@@ -289,10 +290,10 @@ pub(crate) fn on_tyre(wheel: &Wheel, measured: bool) -> Option<Finding> {
     })
 }
 
-fn note(code: FindingCode, text: impl Into<String>) -> Finding {
+fn note(code: FindingCode, text: impl Into<Message>) -> Finding {
     Finding::new(code, Weight::Note, text)
 }
 
-fn care(code: FindingCode, text: impl Into<String>) -> Finding {
+fn care(code: FindingCode, text: impl Into<Message>) -> Finding {
     Finding::new(code, Weight::Care, text)
 }

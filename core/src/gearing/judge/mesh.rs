@@ -75,7 +75,9 @@ const SAME_ROLLER_MM: f64 = 0.05;
 pub fn same_size(chain: ChainSize, sprocket: ChainSize) -> Result<(), Refused> {
     match chain_on_sprocket(chain, sprocket) {
         Mesh::Runs => Ok(()),
-        Mesh::Badly(reason) | Mesh::Never(reason) => Err(Refused::Conflict { field: "chainSize".to_owned(), reason }),
+        Mesh::Badly(reason) | Mesh::Never(reason) => {
+            Err(Refused::Conflict { field: "chainSize".to_owned(), reason: reason.into() })
+        }
     }
 }
 

@@ -4,6 +4,7 @@ use layshaft_wire::wire;
 
 use crate::bounds;
 use crate::error::Refused;
+use crate::message::Message;
 use crate::quantity::{Finding, FindingCode, Judgement, Weight};
 use crate::record::Drive;
 
@@ -25,7 +26,7 @@ pub struct TightSpot {
     /// Whether the tightest place lies in the manual's range; open where the range is not known.
     pub judgement: Judgement,
     /// Why.
-    pub why: String,
+    pub why: Message,
 }
 
 /// Readings taken are no more than this; a chain has no more places that differ.
@@ -45,7 +46,7 @@ pub(crate) fn tight_spot(
     if from_mm.zip(to_mm).is_some_and(|(from, to)| from > to) {
         return Err(Refused::Conflict {
             field: "chainSlackToMm".to_owned(),
-            reason: "Chain slack: the most must not be below the least".to_owned(),
+            reason: "Chain slack: the most must not be below the least".into(),
         });
     }
     for slack in slack_mm {
@@ -57,7 +58,7 @@ pub(crate) fn tight_spot(
     if slack_mm.len() > MOST_READINGS {
         return Err(Refused::Conflict {
             field: "slackMm".to_owned(),
-            reason: format!("{} readings of slack; {MOST_READINGS} at most", slack_mm.len()),
+            reason: format!("{} readings of slack; {MOST_READINGS} at most", slack_mm.len()).into(),
         });
     }
     let tightest_mm = slack_mm.iter().copied().fold(f64::INFINITY, f64::min);
@@ -65,7 +66,7 @@ pub(crate) fn tight_spot(
     let spread_mm = (slack_mm.len() > 1).then_some(slackest_mm - tightest_mm);
     let (judgement, why) = judge(tightest_mm, spread_mm, from_mm, to_mm);
     let readings_mm = slack_mm.to_vec();
-    Ok(Some(TightSpot { readings_mm, tightest_mm, slackest_mm, spread_mm, from_mm, to_mm, judgement, why }))
+    Ok(Some(TightSpot { readings_mm, tightest_mm, slackest_mm, spread_mm, from_mm, to_mm, judgement, why: why.into() }))
 }
 
 fn judge(tightest: f64, spread: Option<f64>, from: Option<f64>, to: Option<f64>) -> (Judgement, String) {
@@ -114,7 +115,8 @@ pub(crate) fn on_tight_spot(spot: &TightSpot) -> Option<Finding> {
         }
         Judgement::Outside => (FindingCode::ChainTooSlack, Weight::Care, " Set it at the tightest place."),
     };
-    let mut letters = spot.why.chars();
+    let why = spot.why.to_string();
+    let mut letters = why.chars();
     let first = letters.next().map(|first| first.to_uppercase().to_string()).unwrap_or_default();
     Some(Finding::new(code, weight, format!("{first}{}.{advice}", letters.as_str())))
 }

@@ -49,8 +49,8 @@ pub(crate) fn gear_train(drive: &Drive, rear: Rolling, road_speed_kmh: f64) -> R
     if drive.gear_ratios.is_empty() {
         return Err(Refused::Missing {
             field: bounds::GEAR_RATIO.field.to_owned(),
-            label: "The ratio of each gear".to_owned(),
-            help: "enter the gear ratios from the manual, first gear first".to_owned(),
+            label: "The ratio of each gear".into(),
+            help: "enter the gear ratios from the manual, first gear first".into(),
         });
     }
     let mut gears = Vec::with_capacity(drive.gear_ratios.len());

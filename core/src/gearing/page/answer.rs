@@ -215,7 +215,7 @@ mod tests {
         let found = codes(&sheet);
         assert!(found.contains(&"chain.odd-count") && found.contains(&"chain.another-chain"), "{found:?}");
         let outside = sheet.findings.iter().find(|finding| finding.code.as_str() == "chain.outside-adjuster").unwrap();
-        assert!(outside.text.ends_with("116 or 118 links would fit."), "{}", outside.text);
+        assert!(outside.text.english().ends_with("116 or 118 links would fit."), "{}", outside.text);
     }
 
     #[test]
@@ -312,7 +312,7 @@ mod tests {
         bike.fitted.rear_wheel.circumference_mm = Some(1880.0);
         let equation = |bike: &Bike| {
             let sheet = gearing_answer(bike, &GearingAsk::default()).unwrap();
-            sheet.working.lines.into_iter().find(|line| line.label.starts_with("Rolling")).unwrap()
+            sheet.working.lines.into_iter().find(|line| line.label.english().starts_with("Rolling")).unwrap()
         };
         assert_eq!(equation(&bike).equation, "roll-out: 1880 mm");
         bike.fitted.rear_wheel.tyre = Some("3.25-18".to_owned());
@@ -328,6 +328,9 @@ mod tests {
         for line in &sheet.working.lines {
             assert!(line.equation.chars().any(|letter| letter.is_ascii_digit()) && line.value.is_finite(), "{line:?}");
         }
-        assert!(sheet.working.sources.len() >= 5 && sheet.working.sources.iter().all(|source| !source.text.is_empty()));
+        assert!(
+            sheet.working.sources.len() >= 5
+                && sheet.working.sources.iter().all(|source| !source.text.english().is_empty())
+        );
     }
 }

@@ -11,6 +11,7 @@ use crate::gearing::judge::{
     Axle, TightSpot, WearLimit, WearRule, WornPosition, judge_wear, links_of, noted_elongation, on_tight_spot, teeth,
     tight_spot, wear_limits, worn_position, worn_positions,
 };
+use crate::message::Message;
 use crate::quantity::{Evaluate, Finding, FindingCode, Judgement, Weight, WorkLine, Working};
 use crate::record::{Bike, ChainJoint, ChainKind, ChainSize, Drive};
 use crate::units::Unit;
@@ -65,7 +66,7 @@ pub struct ChainWearAnswer {
     /// Whether the chain is worn out; open where nothing was measured or the limits differ.
     pub judgement: Judgement,
     /// Why.
-    pub why: String,
+    pub why: Message,
     /// The limits, each by name, with its mark on the rule.
     pub limits: Vec<WearMark>,
     /// Slack round the chain.
@@ -73,7 +74,7 @@ pub struct ChainWearAnswer {
     /// Where the axle stands with this chain: as measured first, then at each limit; empty where the axle is not known.
     pub positions: Vec<WornPosition>,
     /// What to mind.
-    pub cautions: Vec<String>,
+    pub cautions: Vec<Message>,
     /// What is worth saying.
     pub findings: Vec<Finding>,
     /// How it was worked out.
@@ -91,8 +92,8 @@ pub fn chain_wear_answer(bike: &Bike, ask: &ChainWearAsk) -> Result<ChainWearAns
     let drive = &bike.fitted.drive;
     let size = ask.chain_size.or(drive.chain_size).ok_or_else(|| Refused::Missing {
         field: "chainSize".to_owned(),
-        label: "Chain size".to_owned(),
-        help: "it is stamped on the side plates: 428, 520 and so on".to_owned(),
+        label: "Chain size".into(),
+        help: "it is stamped on the side plates: 428, 520 and so on".into(),
     })?;
     let pitches = ask.pitches.unwrap_or(USUAL_PITCHES);
     bounds::PITCHES.check(f64::from(pitches))?;
@@ -135,18 +136,18 @@ pub fn chain_wear_answer(bike: &Bike, ask: &ChainWearAsk) -> Result<ChainWearAns
         elongation_percent: percent,
         noted_percent: noted_elongation(bike),
         judgement,
-        why,
+        why: why.into(),
         limits: limits.into_iter().map(|limit| mark(limit, (pitches, dimensions.pitch_mm), measured_mm)).collect(),
         tight_spot,
         positions,
-        cautions: cautions(drive),
+        cautions: cautions(drive).into_iter().map(Into::into).collect(),
         findings,
         working: Working {
             lines,
             sources,
             range: "Measured pin to pin with the chain pulled taut, the longest of several places. A chain can be worn out below \
                     every limit: look for stiff links, cracked plates, missing rollers and hooked teeth. The maker's manual decides."
-                .to_owned(),
+                .to_owned().into(),
         },
     })
 }
@@ -163,7 +164,7 @@ fn believable(mm: f64, pitches: u32, size: ChainSize) -> Result<f64, Refused> {
                  pitches and check the size",
                 dimensions.name,
                 worn_length(pitches, dimensions.pitch_mm, 0.0)
-            ),
+            ).into(),
         });
     }
     Ok(percent)
@@ -321,7 +322,15 @@ mod tests {
     #[test]
     fn joint_and_kind_choose_what_to_mind() {
         let mut bike = demo_bike();
-        let said = |bike: &Bike| chain_wear_answer(bike, &ChainWearAsk::default()).unwrap().cautions.join(" ");
+        let said = |bike: &Bike| {
+            chain_wear_answer(bike, &ChainWearAsk::default())
+                .unwrap()
+                .cautions
+                .iter()
+                .map(|said| said.english())
+                .collect::<Vec<_>>()
+                .join(" ")
+        };
         assert!(
             said(&bike).contains("clip") && said(&bike).contains("rivet link") && !said(&bike).contains("swing arm")
         );

@@ -177,5 +177,5 @@ pub(crate) fn working(lines: Vec<WorkLine>, measured: bool, chain: bool, speedom
         "No wheelspin, clutch closed. {tyre} The chain is taken as taut and new; the slack that the maker's manual asks for moves the \
          axle a few millimetres forward."
     );
-    Working { lines, sources, range }
+    Working { lines, sources, range: range.into() }
 }

@@ -12,6 +12,7 @@ use super::top_speed::TopSpeed;
 use super::working::working;
 use crate::bounds;
 use crate::error::Refused;
+use crate::message::Message;
 use crate::quantity::{Finding, Working};
 use crate::record::{Bike, PowerPoint};
 
@@ -72,9 +73,9 @@ pub struct ThrustAnswer {
     /// Cruising.
     pub cruises: Vec<Cruise>,
     /// What was taken without being entered.
-    pub assumptions: Vec<String>,
+    pub assumptions: Vec<Message>,
     /// What to mind.
-    pub cautions: Vec<String>,
+    pub cautions: Vec<Message>,
     /// What is worth saying.
     pub findings: Vec<Finding>,
     /// How it was worked out.
@@ -129,7 +130,7 @@ pub fn thrust_answer(bike: &Bike, ask: &ThrustAsk) -> Result<ThrustAnswer, Refus
         drops: drops(&machine),
         cruises: speeds.into_iter().filter_map(|kmh| cruise(&machine, kmh)).collect(),
         assumptions: machine.assumptions.clone(),
-        cautions: cautions(),
+        cautions: cautions().into_iter().map(Into::into).collect(),
         findings: found,
     })
 }
@@ -141,7 +142,7 @@ fn cruise_speeds(asked: &[f64]) -> Result<Vec<f64>, Refused> {
     if asked.len() > MOST_CRUISES {
         return Err(Refused::Conflict {
             field: "cruiseKmh".to_owned(),
-            reason: format!("{} speeds to cruise at; {MOST_CRUISES} at most", asked.len()),
+            reason: format!("{} speeds to cruise at; {MOST_CRUISES} at most", asked.len()).into(),
         });
     }
     let bound = bounds::MOVING_SPEED.named("cruiseKmh", "Cruising speed");

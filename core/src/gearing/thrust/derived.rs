@@ -18,7 +18,7 @@ pub(in crate::gearing) fn derive_thrust(bike: &Bike, spec: &Spec) -> Vec<Quantit
     let Some(top) = machine.top() else { return Vec::new() };
     let quantity = |id: &str, label: &str, value: f64, unit: Unit| Quantity {
         id: id.to_owned(),
-        label: label.to_owned(),
+        label: label.to_owned().into(),
         value,
         unit,
         judgement: Judgement::Open,
@@ -28,7 +28,7 @@ pub(in crate::gearing) fn derive_thrust(bike: &Bike, spec: &Spec) -> Vec<Quantit
     let mut speed = quantity("speed.top", "Top speed, level road, no wind", top.kmh, Unit::KilometreHour);
     if let Some(limit) = tyre_limit(&spec.rear_wheel) {
         speed.judgement = if top.kmh <= limit { Judgement::Fine } else { Judgement::Outside };
-        speed.why = Some(format!("the rear tyre is rated to {limit:.0} km/h"));
+        speed.why = Some(format!("the rear tyre is rated to {limit:.0} km/h").into());
     }
     let mut quantities = vec![speed, quantity("rpm.at-top-speed", "Engine speed at top speed", top.rpm, Unit::Rpm)];
     let off = gearing_match(&machine, &spec.drive).and_then(|matched| matched.off_percent);

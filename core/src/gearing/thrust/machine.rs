@@ -10,6 +10,7 @@ use crate::bounds;
 use crate::error::Refused;
 use crate::gearing::formulas::{engine_speed, road_speed};
 use crate::gearing::judge::{GearTrain, gear_train};
+use crate::message::Message;
 use crate::record::{Bike, Identity, PowerPoint, Spec, USUAL_LOAD_KG};
 use crate::tyres::rolling_pair;
 
@@ -84,7 +85,7 @@ pub(super) struct Machine {
     /// Share of the engine's power that reaches the wheel.
     pub efficiency: f64,
     /// What was taken without being entered, in words.
-    pub assumptions: Vec<String>,
+    pub assumptions: Vec<Message>,
 }
 
 impl Machine {
@@ -124,7 +125,7 @@ impl Machine {
             head_wind_kmh: bounds::HEAD_WIND.check(ask.head_wind_kmh.unwrap_or(0.0))?,
         };
         let efficiency = if at_wheel { 1.0 } else { share.unwrap_or(USUAL_EFFICIENCY) };
-        Ok(Self { engine, train, load, efficiency, assumptions })
+        Ok(Self { engine, train, load, efficiency, assumptions: assumptions.into_iter().map(Into::into).collect() })
     }
 
     /// Radius on which the wheel rolls, mm.
@@ -183,7 +184,7 @@ fn rolling(ask: &ThrustAsk, assumptions: &mut Vec<String>) -> Result<RollingLaw,
     match (coefficient, bar) {
         (Some(_), Some(_)) => Err(Refused::Conflict {
             field: "rollingCoefficient".to_owned(),
-            reason: "Give the rolling coefficient or the tyre pressure, not both".to_owned(),
+            reason: "Give the rolling coefficient or the tyre pressure, not both".into(),
         }),
         (None, Some(tyre_bar)) => Ok(RollingLaw::ByPressure { tyre_bar }),
         (Some(rolling_coefficient), None) => Ok(RollingLaw::Constant { rolling_coefficient }),

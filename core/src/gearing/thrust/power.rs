@@ -181,7 +181,8 @@ fn between_points(points: &[PowerPoint], rpm: f64) -> f64 {
 /// assert!(peaks_agree((11.8, 8500.0), (20.0, 7000.0)).is_err());
 /// ```
 pub fn peaks_agree((kw, rpm): (f64, f64), (nm, at): (f64, f64)) -> Result<(), Refused> {
-    let conflict = |field: &str, reason: String| Err(Refused::Conflict { field: field.to_owned(), reason });
+    let conflict =
+        |field: &str, reason: String| Err(Refused::Conflict { field: field.to_owned(), reason: reason.into() });
     if at >= rpm {
         return conflict(
             "peakTorqueRpm",

@@ -153,7 +153,15 @@ fn a_tyre_rated_below_the_top_speed_is_named() {
 #[test]
 fn what_was_assumed_is_said() {
     let mut bike = demo_bike();
-    let said = |bike: &Bike| thrust_answer(bike, &ThrustAsk::default()).unwrap().assumptions.join(" ");
+    let said = |bike: &Bike| {
+        thrust_answer(bike, &ThrustAsk::default())
+            .unwrap()
+            .assumptions
+            .iter()
+            .map(|said| said.english())
+            .collect::<Vec<_>>()
+            .join(" ")
+    };
     assert!(said(&bike).contains("Drag area 0.6") && said(&bike).contains("smoothest one through both"));
     bike.identity.peak_torque_nm = None;
     bike.fitted.drive.rev_limit_rpm = None;

@@ -101,7 +101,8 @@ pub fn power_limited_speed(wheel_kw: f64, load: &RoadLoad) -> Result<f64, Refuse
             field: "wheelKw".to_owned(),
             reason: format!(
                 "{wheel_kw} kW at the wheel finds no balance between 0 and {HIGHEST_KMH} km/h with this load"
-            ),
+            )
+            .into(),
         }),
     }
 }

@@ -119,7 +119,8 @@ pub(super) fn working(machine: &Machine, top: Option<&TopSpeed>, matched: Option
         ],
         range: format!(
             "Steady speed, no wheelspin, wind along the road. {} An old engine gives less than its papers say.",
-            machine.assumptions.join(" ")
-        ),
+            machine.assumptions.iter().map(ToString::to_string).collect::<Vec<_>>().join(" ")
+        )
+        .into(),
     }
 }

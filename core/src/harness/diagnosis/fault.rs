@@ -158,11 +158,11 @@ pub(crate) fn is_contact(component: &Component) -> bool {
 
 fn short_to_frame(harness: &Harness, point: &str) -> Result<Element, Refused> {
     if !harness.elements.iter().any(|element| element.from == point || element.to == point) {
-        return Err(Refused::Unknown { what: "point".to_owned(), id: point.to_owned() });
+        return Err(Refused::Unknown { what: "point".into(), id: point.to_owned() });
     }
     if point == harness.frame {
         let reason = format!("{point} is the frame itself");
-        return Err(Refused::Conflict { field: "point".to_owned(), reason });
+        return Err(Refused::Conflict { field: "point".to_owned(), reason: reason.into() });
     }
     Ok(Element {
         id: "fault.short".to_owned(),
@@ -176,9 +176,9 @@ fn short_to_frame(harness: &Harness, point: &str) -> Result<Element, Refused> {
 }
 
 fn find<'a>(harness: &'a Harness, id: &str) -> Result<&'a Element, Refused> {
-    harness.element(id).ok_or_else(|| Refused::Unknown { what: "element".to_owned(), id: id.to_owned() })
+    harness.element(id).ok_or_else(|| Refused::Unknown { what: "element".into(), id: id.to_owned() })
 }
 
 fn cannot(element: &Element, why: &str) -> Refused {
-    Refused::Conflict { field: "element".to_owned(), reason: format!("{} {why}", element.label) }
+    Refused::Conflict { field: "element".to_owned(), reason: format!("{} {why}", element.label).into() }
 }

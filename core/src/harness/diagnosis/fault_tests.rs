@@ -53,7 +53,11 @@ fn every_kind_of_fault_has_its_places() {
 
 fn seen(id: &str, fault: &Fault, setting: &[(&str, &str)]) -> Vec<String> {
     let harness = template(id, 12.0).unwrap();
-    symptoms(&harness, fault, &Setting::of(setting)).unwrap().into_iter().map(|symptom| symptom.text).collect()
+    symptoms(&harness, fault, &Setting::of(setting))
+        .unwrap()
+        .into_iter()
+        .map(|symptom| symptom.text.english())
+        .collect()
 }
 
 #[test]
@@ -121,7 +125,7 @@ fn a_burnt_out_indicator_stops_the_flasher_and_a_corroded_cable_slows_the_starte
 #[test]
 fn a_fault_where_it_cannot_be_is_refused() {
     let harness = template("horn", 12.0).unwrap();
-    let refused = |fault: Fault| with_fault(&harness, &fault).unwrap_err().to_string();
+    let refused = |fault: Fault| with_fault(&harness, &fault).unwrap_err().english();
     assert!(refused(Fault::Open { element: "sidecar".to_owned() }).contains("no element with the id sidecar"));
     assert!(refused(Fault::StuckContact { element: "horn".to_owned() }).contains("no contacts"));
     assert!(refused(Fault::ShortToFrame { point: "frame".to_owned() }).contains("the frame itself"));

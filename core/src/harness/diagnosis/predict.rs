@@ -171,9 +171,8 @@ mod tests {
     #[test]
     fn an_unsound_harness_a_fault_that_cannot_be_and_an_unknown_position_are_refused() {
         let horn = template("horn", 12.0).unwrap();
-        let of = |faults: &[Fault], settings: &[Setting]| {
-            Predictions::of(&horn, faults, settings).err().unwrap().to_string()
-        };
+        let of =
+            |faults: &[Fault], settings: &[Setting]| Predictions::of(&horn, faults, settings).err().unwrap().english();
         let fault = Fault::WrongLamp { element: "horn".to_owned(), watts: 5.0 };
         assert!(of(&[fault], &[Setting::default()]).contains("Horn is no lamp"));
         assert!(of(&[], &[Setting::of(&[("key", "half")])]).contains("no position of Key"));

@@ -5,6 +5,7 @@ use layshaft_wire::wire;
 use super::fault::{Fault, with_fault};
 use crate::harness::model::{Harness, Setting};
 use crate::harness::solver::{LampLook, OperatingPoint, Unsolved, solve};
+use crate::message::Message;
 
 /// Kind of symptom.
 #[wire]
@@ -29,7 +30,7 @@ pub struct Symptom {
     /// Id of the element it is seen at.
     pub element: String,
     /// In words.
-    pub text: String,
+    pub text: Message,
 }
 
 /// The symptoms that a fault shows in a setting; none when it hides there.
@@ -54,11 +55,11 @@ pub(crate) fn difference(harness: &Harness, sound: &OperatingPoint, faulty: &Ope
         let Some(now) = faulty.look(&lamp.element).filter(|now| *now != lamp.look) else { continue };
         let kind = if now < lamp.look { SymptomKind::Weaker } else { SymptomKind::Stronger };
         let text = format!("{}: {} instead of {}", lamp.label, look_spoken(now), look_spoken(lamp.look));
-        seen.push(Symptom { kind, element: lamp.element.clone(), text });
+        seen.push(Symptom { kind, element: lamp.element.clone(), text: text.into() });
     }
     let mut fresh = |kind, what: &str, before: &[String], after: &[String]| {
         for id in after.iter().filter(|id| !before.contains(id)) {
-            seen.push(Symptom { kind, element: id.clone(), text: format!("{} {what}", label(id)) });
+            seen.push(Symptom { kind, element: id.clone(), text: format!("{} {what}", label(id)).into() });
         }
     };
     fresh(SymptomKind::FuseBlows, "blows", &sound.blown, &faulty.blown);

@@ -16,12 +16,9 @@ pub(crate) fn quantities(indicators: &Indicators) -> Vec<Quantity> {
     let mut quantities = Vec::new();
     if let Some(rate) = indicators.certain_rate() {
         let judged = if (least..=most).contains(&rate) {
-            (
-                Judgement::Fine,
-                Some("An electronic flasher that does not mind this load; count it all the same.".to_owned()),
-            )
+            (Judgement::Fine, Some("An electronic flasher that does not mind this load; count it all the same.".into()))
         } else {
-            (Judgement::Outside, Some(why_not(indicators)))
+            (Judgement::Outside, Some(why_not(indicators).into()))
         };
         let label = "Indicators flash";
         quantities.push(Quantity::new(
@@ -44,14 +41,14 @@ pub(crate) fn quantities(indicators: &Indicators) -> Vec<Quantity> {
     }
     if let Some(seen) = &indicators.behaviour {
         let other = if seen.other_side > LampLook::Off {
-            (Judgement::Outside, Some("Both sides light: the pilot feeds the other side.".to_owned()))
+            (Judgement::Outside, Some("Both sides light: the pilot feeds the other side.".into()))
         } else {
-            (Judgement::Fine, Some("The other side stays dark.".to_owned()))
+            (Judgement::Fine, Some("The other side stays dark.".into()))
         };
         let pilot = if seen.pilot >= LampLook::Dim {
-            (Judgement::Fine, Some("Seen by day or nearly so.".to_owned()))
+            (Judgement::Fine, Some("Seen by day or nearly so.".into()))
         } else {
-            (Judgement::Outside, Some("The rider does not see it.".to_owned()))
+            (Judgement::Outside, Some("The rider does not see it.".into()))
         };
         for (id, label, value, judged) in [
             ("indicator.other-side", "Light of the side that should be dark", seen.other_percent, other),

@@ -102,8 +102,9 @@ pub fn apply(harness: &mut Harness, id: &str, change: &ElementChange) -> Result<
 fn added(id: &str, change: &ElementChange) -> Result<Element, Refused> {
     let missing = |field: &str, label: &str| Refused::Missing {
         field: field.to_owned(),
-        label: label.to_owned(),
-        help: format!("{id} is not in this circuit; to add it, say where it begins, where it ends and what it is"),
+        label: label.into(),
+        help: format!("{id} is not in this circuit; to add it, say where it begins, where it ends and what it is")
+            .into(),
     };
     let id = check::check_text("element", "Id of the element", id, 80)?;
     Ok(Element {
@@ -122,7 +123,7 @@ fn figures(element: &mut Element, change: &ElementChange) -> Result<(), Refused>
     let label = element.label.clone();
     let no_place = |field: &str, what: &str| Refused::Conflict {
         field: field.to_owned(),
-        reason: format!("{label} is no {what}"),
+        reason: format!("{label} is no {what}").into(),
     };
     if change.section_mm2.is_some() || change.length_metres.is_some() {
         let Component::Wire { section_mm2, length_metres, .. } = &mut element.component else {
@@ -219,7 +220,7 @@ mod tests {
 
     #[test]
     fn what_cannot_be_is_refused_plainly() {
-        let refused = |id: &str, change| with(id, change).unwrap_err().to_string();
+        let refused = |id: &str, change| with(id, change).unwrap_err().english();
         let change = ElementChange { length_metres: Some(0.0), ..ElementChange::default() };
         assert!(refused("horn.feed.wire", change).contains("0 m is outside"));
         let change = ElementChange { colour: Some("QQ".to_owned()), ..ElementChange::default() };

@@ -7,7 +7,7 @@ use super::element::{Condition, Element, Harness};
 use crate::bounds;
 use crate::check;
 use crate::electrical::check_wire;
-use crate::error::Refused;
+use crate::error::{Refused, RefusedMessage};
 use crate::quantity::{Finding, FindingCode, Weight};
 use crate::record::Component;
 
@@ -49,8 +49,8 @@ pub(crate) fn refuse_unsound(harness: &Harness) -> Result<(), Refused> {
     if !source {
         return Err(Refused::Missing {
             field: "elements".to_owned(),
-            label: "A battery".to_owned(),
-            help: "a circuit needs a source; add the battery".to_owned(),
+            label: "A battery".into(),
+            help: "a circuit needs a source; add the battery".into(),
         });
     }
     let touches = |node: &str| harness.elements.iter().any(|element| element.from == node || element.to == node);
@@ -133,7 +133,7 @@ fn check_element(harness: &Harness, element: &Element) -> Result<(), Refused> {
         Component::RelayContact { coil, ohms: value, .. } => {
             let is_coil = |element: &Element| matches!(element.component, Component::Coil { .. });
             if !harness.element(coil).is_some_and(is_coil) {
-                return Err(Refused::Unknown { what: "coil".to_owned(), id: coil.clone() });
+                return Err(Refused::Unknown { what: "coil".into(), id: coil.clone() });
             }
             ohms(*value)?;
         }
@@ -153,7 +153,7 @@ fn check_element(harness: &Harness, element: &Element) -> Result<(), Refused> {
 }
 
 fn known_positions(harness: &Harness, id: &str, positions: &[String]) -> Result<(), Refused> {
-    let unknown = |what: String, id: &str| Refused::Unknown { what, id: id.to_owned() };
+    let unknown = |what: String, id: &str| Refused::Unknown { what: what.into(), id: id.to_owned() };
     let card = harness.switches.iter().find(|card| card.id == id).ok_or_else(|| unknown("switch".to_owned(), id))?;
     match positions.iter().find(|position| !card.positions.contains(position)) {
         Some(position) => Err(unknown(format!("position of {}", card.label), position)),
@@ -162,28 +162,24 @@ fn known_positions(harness: &Harness, id: &str, positions: &[String]) -> Result<
 }
 
 fn conflict(field: &str, reason: String) -> Refused {
-    Refused::Conflict { field: field.to_owned(), reason }
+    Refused::Conflict { field: field.to_owned(), reason: reason.into() }
 }
 
-/// The refusal with the element's name before its label.
+/// The refusal with the element's name beside its label.
 fn named(refused: Refused, element: &str) -> Refused {
+    let of = |label| RefusedMessage::OfElement { element: element.to_owned(), label }.into();
     match refused {
-        Refused::OutOfRange { bound, field, label, value, min, max, unit } => Refused::OutOfRange {
-            bound,
-            field,
-            label: format!("{element}, {}", label.to_lowercase()),
-            value,
-            min,
-            max,
-            unit,
-        },
+        Refused::OutOfRange { bound, field, label, value, min, max, unit } => {
+            Refused::OutOfRange { bound, field, label: of(label), value, min, max, unit }
+        }
         Refused::NotANumber { bound, field, label, min, max, unit } => {
-            Refused::NotANumber { bound, field, label: format!("{element}, {}", label.to_lowercase()), min, max, unit }
+            Refused::NotANumber { bound, field, label: of(label), min, max, unit }
         }
-        Refused::Conflict { field, reason } => Refused::Conflict { field, reason: format!("{element}: {reason}") },
-        Refused::Unreadable { field, label, reason } => {
-            Refused::Unreadable { field, label: format!("{element}, {}", label.to_lowercase()), reason }
+        Refused::Conflict { field, reason } => {
+            let reason = RefusedMessage::Unreadable { label: element.into(), reason };
+            Refused::Conflict { field, reason: reason.into() }
         }
+        Refused::Unreadable { field, label, reason } => Refused::Unreadable { field, label: of(label), reason },
         other => other,
     }
 }
@@ -280,7 +276,7 @@ mod tests {
         set(&mut harness, "main.wire", |element| {
             element.component = Component::Wire { section_mm2: 2.0, length_metres: 0.0, celsius: 20.0 };
         });
-        let text = check_harness(&harness).unwrap_err().to_string();
+        let text = check_harness(&harness).unwrap_err().english();
         assert!(text.contains("Main live") && text.contains("0 m is outside 0.01 to 30 m"), "{text}");
     }
 
@@ -289,7 +285,7 @@ mod tests {
         let refuses = |change: &dyn Fn(&mut Harness)| {
             let mut harness = sound();
             change(&mut harness);
-            check_harness(&harness).unwrap_err().to_string()
+            check_harness(&harness).unwrap_err().english()
         };
         assert!(
             refuses(&|h| set(h, "main.wire", |e| e.colour = Some("QQ".to_owned()))).contains("QQ is no colour code")

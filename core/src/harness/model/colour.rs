@@ -27,7 +27,7 @@ pub const COLOUR_CODES: [(&str, &str); 13] = [
 /// ```
 /// use layshaft_core::harness::check_colour;
 /// assert_eq!(check_colour("GN/YE").unwrap(), "green with yellow tracer");
-/// assert!(check_colour("XY").unwrap_err().to_string().contains("XY is no colour code"));
+/// assert!(check_colour("XY").unwrap_err().english().contains("XY is no colour code"));
 /// ```
 pub fn check_colour(code: &str) -> Result<String, Refused> {
     let name = |part: &str| {
@@ -36,12 +36,13 @@ pub fn check_colour(code: &str) -> Result<String, Refused> {
             let known: Vec<&str> = COLOUR_CODES.iter().map(|(code, _)| *code).collect();
             Refused::Unreadable {
                 field: "colour".to_owned(),
-                label: "Colour of a wire".to_owned(),
+                label: "Colour of a wire".into(),
                 reason: format!(
                     "{} is no colour code; use {}, with a stroke before the tracer",
                     part.trim(),
                     known.join(" ")
-                ),
+                )
+                .into(),
             }
         })
     };

@@ -122,7 +122,7 @@ impl Harness {
     /// A setting whose switches and positions all exist, or the refusal that names the wrong one.
     pub fn check_setting(&self, setting: &Setting) -> Result<(), Refused> {
         for at in &setting.positions {
-            let unknown = |what: &str, id: &str| Refused::Unknown { what: what.to_owned(), id: id.to_owned() };
+            let unknown = |what: &str, id: &str| Refused::Unknown { what: what.into(), id: id.to_owned() };
             let card = self.switches.iter().find(|card| card.id == at.switch);
             let card = card.ok_or_else(|| unknown("switch", &at.switch))?;
             if !card.positions.contains(&at.position) {

@@ -9,6 +9,7 @@ use crate::harness::drawing::{Diagram, layout};
 use crate::harness::model::{Harness, NotThere, Setting, adapted, change_id, check_harness, not_there};
 use crate::harness::solver::{OperatingPoint, Unsolved, solve};
 use crate::harness::templates::{TEMPLATES, bike_circuit};
+use crate::message::Message;
 use crate::quantity::{Finding, FindingCode, Source, Standing, Weight};
 use crate::record::{Bike, Component};
 
@@ -41,7 +42,7 @@ pub struct FaultPlace {
     /// The fault.
     pub fault: Fault,
     /// In words.
-    pub text: String,
+    pub text: Message,
 }
 
 /// Volts lost on the way to and from a part that takes current.
@@ -77,7 +78,7 @@ pub struct HarnessAnswer {
     /// Volts lost on the way to each part that takes current.
     pub drops: Vec<WayDrop>,
     /// The fault that is tried, in words.
-    pub fault: Option<String>,
+    pub fault: Option<Message>,
     /// What the fault shows in this position; empty: it hides.
     pub symptoms: Vec<Symptom>,
     /// The faults that can be tried.
@@ -104,7 +105,7 @@ pub fn circuit_of(bike: &Bike, id: &str) -> Result<Harness, Refused> {
 
 /// The same before the owner changed anything.
 fn drawn(bike: &Bike, id: &str) -> Result<Harness, Refused> {
-    let unknown = || Refused::Unknown { what: "circuit".to_owned(), id: id.to_owned() };
+    let unknown = || Refused::Unknown { what: "circuit".into(), id: id.to_owned() };
     bike_circuit(&bike.standard, &bike.fitted, id).ok_or_else(unknown)
 }
 
@@ -148,11 +149,11 @@ pub fn harness_answer(bike: &Bike, ask: &HarnessAsk) -> Result<HarnessAnswer, Re
         setting: ask.setting.clone(),
         point,
         drops,
-        fault: ask.fault.as_ref().map(|fault| fault.spoken(&harness)),
+        fault: ask.fault.as_ref().map(|fault| fault.spoken(&harness)).map(Into::into),
         symptoms,
         places: fault_places(&harness)
             .into_iter()
-            .map(|fault| FaultPlace { text: fault.spoken(&harness), fault })
+            .map(|fault| FaultPlace { text: fault.spoken(&harness).into(), fault })
             .collect(),
         diagram: layout(&harness),
         findings,
@@ -266,7 +267,7 @@ mod tests {
 
     #[test]
     fn bad_input_is_said_plainly() {
-        let refused = |ask: &HarnessAsk| harness_answer(&Bike::default(), ask).unwrap_err().to_string();
+        let refused = |ask: &HarnessAsk| harness_answer(&Bike::default(), ask).unwrap_err().english();
         assert!(refused(&ask("toaster", &[], None)).contains("no circuit with the id toaster"));
         assert!(refused(&ask("horn", &[("key", "half")], None)).contains("no position of Key with the id half"));
         let fault = Fault::Open { element: "sidecar".to_owned() };

@@ -10,6 +10,7 @@ use crate::electrical::{
 };
 use crate::error::Refused;
 use crate::harness::lamps::{Indicators, indicators, pilot};
+use crate::message::Message;
 use crate::quantity::{Evaluate, Finding, FindingCode, Weight, WorkLine, Working};
 use crate::record::{Bike, Consumer, FlasherKind, Indication, LightSource, PilotFitting, Slot, Spec, Use};
 use crate::units::Unit;
@@ -87,9 +88,9 @@ pub struct FlashColumn {
     /// Load, rate, pilot.
     pub indicators: Indicators,
     /// What will be seen, in a sentence or two.
-    pub text: String,
+    pub text: Message,
     /// What it takes, one line each: parts and work.
-    pub takes: Vec<String>,
+    pub takes: Vec<Message>,
 }
 
 /// The lamp page.
@@ -102,7 +103,7 @@ pub struct LampAnswer {
     /// Whether the lamp tried (or fitted) goes into the holder as made.
     pub fits: CapFit,
     /// Why.
-    pub fits_why: String,
+    pub fits_why: Message,
     /// For indicators: standard, fitted, proposed and both cures; empty for other lamps.
     pub flashing: Vec<FlashColumn>,
     /// The load resistor beside each lamp, where the lamp tried takes less.
@@ -114,7 +115,7 @@ pub struct LampAnswer {
     /// Flashes a minute as counted.
     pub counted_per_minute: Option<f64>,
     /// How to count.
-    pub how_to_count: String,
+    pub how_to_count: Message,
     /// Types of filament lamps to choose from.
     pub types: Vec<LampCard>,
     /// What is worth saying.
@@ -137,8 +138,8 @@ pub fn lamp_answer(bike: &Bike, ask: &LampsAsk) -> Result<LampAnswer, Refused> {
     let Some(now) = at(&tried, &place).or_else(|| standard.clone()) else {
         return Err(Refused::Missing {
             field: "place".to_owned(),
-            label: format!("A lamp with the id {place}"),
-            help: "enter what draws current on the bike".to_owned(),
+            label: format!("A lamp with the id {place}").into(),
+            help: "enter what draws current on the bike".into(),
         });
     };
     let volts = Volts::of(&spec.supply);
@@ -167,7 +168,7 @@ pub fn lamp_answer(bike: &Bike, ask: &LampsAsk) -> Result<LampAnswer, Refused> {
         place,
         lamps,
         fits,
-        fits_why,
+        fits_why: fits_why.into(),
         flashing,
         resistor,
         least_per_minute: FLASH_RULE.0,
@@ -176,7 +177,7 @@ pub fn lamp_answer(bike: &Bike, ask: &LampsAsk) -> Result<LampAnswer, Refused> {
         how_to_count:
             "Outdoors, engine at fast idle, lights on. Let it flash five times, then count whole flashes for 30 seconds and \
                        double the count; each side for itself, the worse one counts."
-                .to_owned(),
+                .to_owned().into(),
         types: lamp_cards(),
         findings,
         working,
@@ -219,9 +220,9 @@ fn compared(bike: &Bike, tried: &Spec, is_tried: bool, resistor: Option<&LoadRes
     let mut add = |side, spec: &Spec, takes: Vec<String>| {
         columns.extend(indicators(bike, spec).map(|indicators| FlashColumn {
             side,
-            text: in_words(&indicators),
+            text: in_words(&indicators).into(),
             indicators,
-            takes,
+            takes: takes.into_iter().map(Into::into).collect(),
         }));
     };
     add(LampSide::Standard, &Spec { supply: tried.supply.clone(), ..bike.standard.clone() }, Vec::new());
@@ -381,7 +382,7 @@ fn working(
     let range = "Filament lamps within 0.8 to 1.2 of their test voltage, halogen only near it; LED lamps held by their driver. \
                  The rate of a flasher is a range: nothing but counting tells."
         .to_owned();
-    Working { lines, sources, range }
+    Working { lines, sources, range: range.into() }
 }
 
 #[cfg(test)]

@@ -73,20 +73,20 @@ fn both_cures_are_compared() {
     let share = resistors.indicators.side_watts / resistors.indicators.made_for_watts.unwrap();
     assert!((0.97..1.15).contains(&share), "the load is back: {share}");
     assert!(!resistors.indicators.both_sides(), "{:?}", resistors.indicators.behaviour);
-    assert!(resistors.takes.iter().any(|text| text.starts_with("4 resistors")));
+    assert!(resistors.takes.iter().any(|text| text.english().starts_with("4 resistors")));
 
     let flasher = column(&sheet, LampSide::WithFlasher);
     assert_eq!(flasher.indicators.certain_rate(), Some(90.0));
     assert_eq!(flasher.indicators.behaviour.as_ref().unwrap().pilot, LampLook::Full);
     assert!(!flasher.indicators.both_sides() && flasher.indicators.outage_tells == Some(false));
-    assert!(flasher.text.contains("A lamp out does not show"));
+    assert!(flasher.text.english().contains("A lamp out does not show"));
 }
 
 #[test]
 fn the_working_names_each_comparison_in_words() {
     let lines = lamp_answer(&bike(), &led()).unwrap().working.lines;
-    let labels: Vec<&str> =
-        lines.iter().map(|line| line.label.as_str()).filter(|label| label.contains("share")).collect();
+    let labels: Vec<String> =
+        lines.iter().map(|line| line.label.english()).filter(|label| label.contains("share")).collect();
     let shares = ["as made", "as fitted", "as proposed", "with load resistors", "with an electronic flasher"];
     assert_eq!(labels, shares.map(|side| format!("Load share, {side}")));
 }
@@ -100,7 +100,7 @@ fn mixed_lamps_are_a_load_between() {
     assert_eq!(mixed.flashing, Some(Flashing::Stops));
     assert!(!mixed.both_sides(), "the filament that stays is an earth for the pilot: {:?}", mixed.behaviour);
     let takes = &column(&sheet, LampSide::WithResistors).takes;
-    assert!(takes[0].starts_with("2 resistors"), "{takes:?}");
+    assert!(takes[0].english().starts_with("2 resistors"), "{takes:?}");
     let electronic = Indication { flasher: Some(FlasherKind::ElectronicTwo), ..Indication::default() };
     let ask = LampsAsk { replaced: Some(1), indication: Some(electronic), ..led() };
     let sheet = lamp_answer(&bike(), &ask).unwrap();
@@ -113,7 +113,7 @@ fn an_unknown_flasher_gives_no_rate() {
     bike.fitted.indication.flasher = None;
     let sheet = lamp_answer(&bike, &LampsAsk::default()).unwrap();
     assert_eq!(column(&sheet, LampSide::Fitted).indicators.rate, None);
-    assert!(column(&sheet, LampSide::Fitted).text.contains("not known"));
+    assert!(column(&sheet, LampSide::Fitted).text.english().contains("not known"));
 }
 
 #[test]
@@ -133,7 +133,7 @@ fn a_count_is_judged_and_a_place_that_is_not_there_is_refused() {
     assert_eq!((slow.counted_per_minute, slow.findings[0].weight), (Some(50.0), Weight::Stopper));
     assert_eq!(lamp_answer(&bike(), &count(45)).unwrap().findings[0].weight, Weight::Note);
     let ask = LampsAsk { place: Some("fog-lamp".to_owned()), ..LampsAsk::default() };
-    assert!(lamp_answer(&bike(), &ask).unwrap_err().to_string().contains("fog-lamp"));
+    assert!(lamp_answer(&bike(), &ask).unwrap_err().english().contains("fog-lamp"));
 }
 
 #[test]

@@ -226,6 +226,7 @@ fn a_source_that_nothing_limits_still_settles() {
 #[test]
 fn an_unknown_position_is_refused() {
     let harness = template("horn", 12.0).unwrap();
-    let text = solve(&harness, &Setting::of(&[("key", "sideways")])).unwrap_err().to_string();
-    assert_eq!(text, "there is no position of Key with the id sideways");
+    let text = solve(&harness, &Setting::of(&[("key", "sideways")])).unwrap_err();
+    let Unsolved::Refused(refused) = text else { panic!("{text}") };
+    assert_eq!(refused.english(), "there is no position of Key with the id sideways");
 }

@@ -8,6 +8,7 @@ use crate::inspection::judge::{ItemVerdict, judge_item};
 use crate::inspection::pack::{Pack, PackCard};
 use crate::inspection::verdict::Verdict;
 use crate::inspection::written::built_in;
+use crate::message::Message;
 use crate::quantity::Weight;
 use crate::record::Bike;
 
@@ -32,9 +33,9 @@ pub struct Readiness {
     /// Items that are not asked of this machine.
     pub does_not_apply: u32,
     /// What forbids riding, one sentence each.
-    pub stoppers: Vec<String>,
+    pub stoppers: Vec<Message>,
     /// The verdict in one sentence.
-    pub sentence: String,
+    pub sentence: Message,
 }
 
 /// The inspection page.
@@ -75,7 +76,7 @@ pub fn inspection_answer(bike: &Bike, ask: &InspectionAsk) -> Result<InspectionA
 /// shown and the caution says so, because a page that stays empty helps nobody.
 fn chosen(bike: &Bike, ask: &InspectionAsk) -> Result<(&'static Pack, String), Refused> {
     let by_id = |id: &str| built_in().iter().find(|pack| pack.id == id);
-    let unknown = |id: &str| Refused::Unknown { what: "inspection pack".to_owned(), id: id.to_owned() };
+    let unknown = |id: &str| Refused::Unknown { what: "inspection pack".into(), id: id.to_owned() };
     if let Some(id) = &ask.pack {
         return by_id(id).map(|pack| (pack, pack.caution.clone())).ok_or_else(|| unknown(id));
     }
@@ -101,15 +102,15 @@ pub fn readiness(items: &[ItemVerdict]) -> Readiness {
 }
 
 /// The fold, with stoppers that follow from the bike and belong to no item. One of them is enough to fail.
-fn fold(items: &[ItemVerdict], found: impl Iterator<Item = String>) -> Readiness {
+fn fold(items: &[ItemVerdict], found: impl Iterator<Item = Message>) -> Readiness {
     let count = |verdict| {
         let counted = items.iter().filter(|item| item.verdict == verdict).count();
         u32::try_from(counted).unwrap_or(u32::MAX)
     };
     let (passes, fails, unknowns) = (count(Verdict::Pass), count(Verdict::Fail), count(Verdict::Unknown));
     let failing = items.iter().filter(|item| item.stopper && item.verdict == Verdict::Fail);
-    let stoppers: Vec<String> =
-        failing.map(|item| format!("Not met: {}. {}", item.item.title, item.reason)).chain(found).collect();
+    let stoppers: Vec<Message> =
+        failing.map(|item| format!("Not met: {}. {}", item.item.title, item.reason).into()).chain(found).collect();
     let verdict = if fails > 0 || !stoppers.is_empty() {
         Verdict::Fail
     } else if unknowns > 0 || passes == 0 {
@@ -123,7 +124,15 @@ fn fold(items: &[ItemVerdict], found: impl Iterator<Item = String>) -> Readiness
         Verdict::Fail if fails == 0 => format!("{counts}, but the bike has a stopper: not ready to book."),
         _ => format!("{counts}: not ready to book."),
     };
-    Readiness { verdict, passes, fails, unknowns, does_not_apply: count(Verdict::DoesNotApply), stoppers, sentence }
+    Readiness {
+        verdict,
+        passes,
+        fails,
+        unknowns,
+        does_not_apply: count(Verdict::DoesNotApply),
+        stoppers,
+        sentence: sentence.into(),
+    }
 }
 
 #[cfg(test)]

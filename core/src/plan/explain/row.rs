@@ -2,6 +2,7 @@
 
 use layshaft_wire::wire;
 
+use crate::message::Message;
 use crate::plan::WorkSpan;
 use crate::record::{JobState, Stage};
 
@@ -34,7 +35,7 @@ pub struct PlanRow {
     /// recoat window does.
     pub begin_by_ms: Option<i64>,
     /// What it waits for, by name; empty when it can begin now.
-    pub blocked_by: Vec<String>,
+    pub blocked_by: Vec<Message>,
     /// Ids of the jobs that it must follow.
     pub after: Vec<String>,
 }

@@ -103,7 +103,11 @@ fn bare(bike: &Bike, id: &str, job: &Job, needs: &Needs, now_ms: i64) -> PlanRow
         critical_share: None,
         slack_hours: None,
         begin_by_ms: None,
-        blocked_by: if done { Vec::new() } else { blocked_by(bike, (id, job), needs, now_ms) },
+        blocked_by: if done {
+            Vec::new()
+        } else {
+            blocked_by(bike, (id, job), needs, now_ms).into_iter().map(Into::into).collect()
+        },
         after: job.after.clone(),
     }
 }

@@ -81,11 +81,11 @@ mod tests {
             BenchTime { spans: vec![span], days_off: Vec::new(), ..BenchTime::default() }
                 .checked()
                 .unwrap_err()
-                .to_string()
+                .english()
         };
         assert!(refuse(span(8, 0, 60)).starts_with("Day of the week: 8"));
-        assert_eq!(refuse(span(1, 0, 1500)), "Bench time to: 1500 min is outside 0 to 1440 min");
-        assert_eq!(refuse(span(1, 2000, 60)), "Bench time from: 2000 min is outside 0 to 1440 min");
+        assert_eq!(refuse(span(1, 0, 1500)), "Bench time to: 1 500 min is outside 0 to 1 440 min");
+        assert_eq!(refuse(span(1, 2000, 60)), "Bench time from: 2 000 min is outside 0 to 1 440 min");
         assert!(refuse(span(1, 960, 540)).contains("ends at 9:00 and begins at 16:00"));
         assert!(refuse(span(1, 540, 540)).contains("the end must come after the beginning"));
         let off = BenchTime {
@@ -93,7 +93,7 @@ mod tests {
             days_off: vec![DayOff { day: "2026-02-30".to_owned() }],
             ..BenchTime::default()
         };
-        assert!(off.checked().unwrap_err().to_string().starts_with("Day without bench time: '2026-02-30'"));
+        assert!(off.checked().unwrap_err().english().starts_with("Day without bench time: '2026-02-30'"));
     }
 
     #[test]

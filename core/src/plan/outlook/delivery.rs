@@ -85,7 +85,7 @@ fn in_order(field: &str, days: &[f64]) -> Result<(), Refused> {
         return Ok(());
     }
     let reason = format!("{days:?} days must stand in this order");
-    Err(Refused::Conflict { field: field.to_owned(), reason })
+    Err(Refused::Conflict { field: field.to_owned(), reason: reason.into() })
 }
 
 fn quantiles() -> Source {

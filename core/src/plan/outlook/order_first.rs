@@ -2,6 +2,7 @@
 
 use layshaft_wire::wire;
 
+use crate::message::Message;
 use crate::plan::explain::PlanRow;
 use crate::record::{Bike, JobState, Part, PartState};
 use crate::time::{Day, HOUR_MS, Moment};
@@ -19,7 +20,7 @@ pub struct ToOrder {
     /// That day is today or has passed.
     pub now: bool,
     /// Why, in one sentence.
-    pub why: String,
+    pub why: Message,
 }
 
 /// The parts to order, the most urgent first; those of which nothing is known come before all, as no date holds without
@@ -36,7 +37,13 @@ pub(crate) fn order_first(bike: &Bike, rows: &[PlanRow], moment: &Moment) -> Vec
             });
             let why = why(part, by, today, &need.title);
             let now = by.is_none_or(|day| day <= today);
-            let to_order = ToOrder { part: id.clone(), title: part.title.clone(), by_day: by.map(Day::text), now, why };
+            let to_order = ToOrder {
+                part: id.clone(),
+                title: part.title.clone(),
+                by_day: by.map(Day::text),
+                now,
+                why: why.into(),
+            };
             (by, to_order)
         })
         .collect();
@@ -110,7 +117,7 @@ mod tests {
         let list = listed(&with(&[("liner", Some(30.0)), ("bulbs", Some(5.0))]));
         assert_eq!(list.iter().map(|each| each.part.as_str()).collect::<Vec<_>>(), ["liner", "bulbs"]);
         let day = |at: usize| Day::read(list[at].by_day.as_deref().unwrap()).unwrap();
-        assert!(day(0) < day(1) && list[1].why.contains("even at its longest"), "{list:?}");
+        assert!(day(0) < day(1) && list[1].why.english().contains("even at its longest"), "{list:?}");
         // Ordered on that day and coming at its longest, the date still holds; three weeks later it does not.
         let ready = |ordered: Day| {
             let mut bike = with(&[("bulbs", Some(5.0)), ("liner", Some(30.0))]);
@@ -129,7 +136,7 @@ mod tests {
     fn a_part_of_which_nothing_is_known_comes_first_and_says_so() {
         let list = listed(&with(&[("liner", Some(4.0)), ("bulbs", None)]));
         assert_eq!((list[0].part.as_str(), list[0].by_day.clone(), list[0].now), ("bulbs", None, true));
-        assert!(list[0].why.contains("nothing is known"));
+        assert!(list[0].why.english().contains("nothing is known"));
     }
 
     #[test]

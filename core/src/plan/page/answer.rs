@@ -6,6 +6,7 @@ use super::offers::{Offer, offers};
 use super::suppose::{Supposed, Supposition, suppose};
 use crate::bounds;
 use crate::error::Refused;
+use crate::message::Message;
 use crate::plan::outlook::{Odds, ToOrder, order_first};
 use crate::plan::schedule::Scheduled;
 use crate::plan::{PlanRow, WorkSpan};
@@ -55,7 +56,7 @@ pub struct PlanAnswer {
     /// What the supposition comes to, where one was asked for.
     pub what_if: Option<Supposed>,
     /// What holds the date, in one sentence.
-    pub held_by: String,
+    pub held_by: Message,
     /// Jobs not done.
     pub jobs_left: u32,
     /// Hands-on minutes left.
@@ -157,7 +158,7 @@ mod tests {
     fn days_outside_the_range_are_refused_with_field_and_range() {
         for days in [0, 367, u32::MAX] {
             let refused = asked(&Bike::default(), Some(days), &tuesday_noon()).unwrap_err();
-            assert!(refused.to_string().contains("is outside 1 to 366 days"), "{refused}");
+            assert!(refused.english().contains("is outside 1 to 366 days"), "{refused}");
         }
     }
 }

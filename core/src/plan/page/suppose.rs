@@ -5,6 +5,7 @@ use layshaft_wire::wire;
 use crate::bounds;
 use crate::coating::ClimateLog;
 use crate::error::Refused;
+use crate::message::Message;
 use crate::plan::schedule::{Scheduled, schedule_keeping};
 use crate::record::{BenchTime, Bike, Climate, ExtraTime};
 use crate::time::{Day, HOUR_MS, Moment};
@@ -34,7 +35,7 @@ pub struct Supposed {
     /// How much later that is than without it, hours; negative when earlier.
     pub later_hours: Option<f64>,
     /// What holds the date then.
-    pub held_by: String,
+    pub held_by: Message,
 }
 
 /// Days that a part comes later, or that the cold lasts, when no number is given.
@@ -59,7 +60,7 @@ pub(crate) fn suppose(
         if spans.is_empty() {
             return Err(Refused::Conflict {
                 field: bounds::WEEKDAY.field.to_owned(),
-                reason: "Without that day there is no bench time left".to_owned(),
+                reason: "Without that day there is no bench time left".into(),
             });
         }
         supposed.bench_time.spans = spans;
@@ -97,11 +98,8 @@ fn colder(bike: &mut Bike, kelvin: f64, days: f64, moment: &Moment) {
 
 /// Lets a part come so many days later.
 fn later(bike: &mut Bike, id: &str, days: f64, moment: &Moment) -> Result<(), Refused> {
-    let unreadable = |reason: &str| Refused::Unreadable {
-        field: "part".to_owned(),
-        label: "Part".to_owned(),
-        reason: reason.to_owned(),
-    };
+    let unreadable =
+        |reason: &str| Refused::Unreadable { field: "part".to_owned(), label: "Part".into(), reason: reason.into() };
     let part = bike.parts.get_mut(id).ok_or(unreadable("there is no such part on this bike"))?;
     let expected = part.expected.as_deref().and_then(Day::read);
     if expected.is_none() && part.delivery.is_none() {
@@ -170,12 +168,12 @@ mod tests {
         assert!(0.0 < one_day && one_day < colder, "{one_day} {colder}");
         let soaked = bike(vec![waiting(job("soak", 1.0, &[]), "soaks", 24.0)]);
         assert_eq!(later(&soaked, 5.0), 0.0);
-        assert!(supposed(&made, &ask(31.0)).unwrap_err().to_string().contains("31"));
+        assert!(supposed(&made, &ask(31.0)).unwrap_err().english().contains("31"));
     }
 
     #[test]
     fn what_cannot_be_supposed_is_refused_and_named() {
-        let refused = |supposition: Supposition| supposed(&with_parcel(), &supposition).unwrap_err().to_string();
+        let refused = |supposition: Supposition| supposed(&with_parcel(), &supposition).unwrap_err().english();
         let part = Some("nothing".to_owned());
         assert!(refused(Supposition { part, ..Supposition::default() }).contains("no such part"));
         assert!(refused(Supposition { without_weekday: Some(8), ..Supposition::default() }).contains("8"));

@@ -113,7 +113,7 @@ mod tests {
         assert_eq!(work_ms(&plan, "lamps").0, at("2026-03-24", 20 * 60));
         assert_eq!(work_ms(&plan, "wheel").0, at("2026-03-28", 9 * 60));
         assert!(
-            plan.held_by.contains("tank: the oven or heat lamp is taken until Fri 27 Mar, 20:00"),
+            plan.held_by.english().contains("tank: the oven or heat lamp is taken until Fri 27 Mar, 20:00"),
             "{}",
             plan.held_by
         );
@@ -139,7 +139,7 @@ mod tests {
         assert_eq!(work_ms(&plan, "tank").0, at("2026-03-26", 19 * 60));
         assert_eq!(row(&plan, "tank").blocked_by, ["the oven or heat lamp, taken by “wheel”"]);
         assert!(
-            plan.held_by.contains("wheel: the oven or heat lamp is taken until Wed 25 Mar, 12:00"),
+            plan.held_by.english().contains("wheel: the oven or heat lamp is taken until Wed 25 Mar, 12:00"),
             "{}",
             plan.held_by
         );
@@ -178,6 +178,6 @@ mod tests {
     #[test]
     fn hours_out_of_range_are_refused_by_name() {
         let job = taking(job("tank", 1.0, &[]), WorkSpot::Oven, Some(-1.0));
-        assert!(job.checked().unwrap_err().to_string().contains("Hours that a spot stays taken: -1 h"));
+        assert!(job.checked().unwrap_err().english().contains("Hours that a spot stays taken: −1 h"));
     }
 }

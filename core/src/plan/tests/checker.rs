@@ -101,8 +101,10 @@ fn link_broken(
         let closes_ms = wait.at_most_hours.map(|hours| ended_ms + (hours * HOUR_MS as f64) as i64);
         let late = closes_ms.is_some_and(|closes_ms| begins_ms > closes_ms) && job.state == JobState::Open;
         let code = if closes_ms < Some(moment.now_ms) { "plan.limit-passed" } else { "plan.limit-missed" };
-        let said =
-            plan.findings.iter().any(|finding| finding.code.as_str() == code && finding.text.contains(&job.title));
+        let said = plan
+            .findings
+            .iter()
+            .any(|finding| finding.code.as_str() == code && finding.text.english().contains(&job.title));
         if late && !(before.state == JobState::Done && said) {
             broken.push(format!("{} begins after the time limit of {}", row.title, before.title));
         }

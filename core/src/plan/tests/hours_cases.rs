@@ -37,8 +37,8 @@ fn plan(bike: &Bike) -> Scheduled {
     schedule(bike, &tuesday_noon())
 }
 
-fn text(scheduled: &Scheduled) -> &str {
-    scheduled.findings.first().map_or("", |finding| &finding.text)
+fn text(scheduled: &Scheduled) -> String {
+    scheduled.findings.first().map_or_else(String::new, |finding| finding.text.english())
 }
 
 #[test]
@@ -77,7 +77,7 @@ fn where_no_helper_ever_comes_a_job_for_two_has_no_date_and_says_what_would_help
     let scheduled = plan(&made);
     assert_eq!((codes(&scheduled), scheduled.ready_ms), (vec!["plan.no-own-time"], None));
     assert!(text(&scheduled).contains("“fork”") && text(&scheduled).contains("Say when a helper is there"));
-    assert!(scheduled.held_by.starts_with("No date yet. “fork” can only be done while a helper is there"));
+    assert!(scheduled.held_by.english().starts_with("No date yet. “fork” can only be done while a helper is there"));
 }
 
 #[test]
@@ -176,7 +176,7 @@ fn a_limit_that_runs_tells_by_when_and_says_when_it_cannot_be_kept() {
         "{}",
         text(&missed)
     );
-    assert!(missed.held_by.starts_with("No date yet. “clear” must begin by"));
+    assert!(missed.held_by.english().starts_with("No date yet. “clear” must begin by"));
     // Over since Monday: it is said, and the plan goes on.
     let passed = with(noon - 86_400_000, 6.0);
     assert_eq!(codes(&passed), ["plan.limit-passed"]);

@@ -78,7 +78,7 @@ fn a_window_that_no_bench_time_reaches_is_given_up_for_sanding_and_there_is_stil
     let plan = plan(&tank(4.0, 1, at("2026-03-24", 11 * 60)));
     assert!(codes(&plan).contains(&"plan.sand-first"), "{:?}", plan.findings);
     let text = &plan.findings.iter().find(|finding| finding.code.as_str() == "plan.sand-first").unwrap().text;
-    assert!(text.contains("closes Tue 24 Mar, 15:00") && text.contains("adds 30 min"), "{text}");
+    assert!(text.english().contains("closes Tue 24 Mar, 15:00") && text.english().contains("adds 30 min"), "{text}");
     assert_eq!(work_ms(&plan, "paint"), (at("2026-03-24", 19 * 60), at("2026-03-24", 20 * 60 + 30)));
     assert!(plan.ready_ms.is_some());
 }
@@ -128,7 +128,11 @@ fn a_paint_job_that_belongs_to_no_job_holds_the_ready_date() {
     let plan = plan(&bike);
     assert_eq!(work_ms(&plan, "fit").1, at("2026-03-24", 21 * 60));
     assert!(near(plan.ready_ms, at("2026-03-26", 15 * 60)));
-    assert!(plan.held_by.contains("Tank: coats to come, and their cure until Thu 26 Mar, 15:00"), "{}", plan.held_by);
+    assert!(
+        plan.held_by.english().contains("Tank: coats to come, and their cure until Thu 26 Mar, 15:00"),
+        "{}",
+        plan.held_by
+    );
 }
 
 #[test]

@@ -58,7 +58,7 @@ impl Coat {
         if self.ended_ms.is_some_and(|ended_ms| ended_ms < self.applied_ms) {
             return Err(Refused::Conflict {
                 field: "endedMs".to_owned(),
-                reason: "A coat cannot end before it went on".to_owned(),
+                reason: "A coat cannot end before it went on".into(),
             });
         }
         self.stays = self.stays.into_iter().map(Stay::checked).collect::<Result<_, _>>()?;
@@ -74,19 +74,20 @@ impl Coat {
 /// use layshaft_core::time::Moment;
 /// let now = Moment { now_ms: 1_775_000_000_000, ..Moment::default() };
 /// assert_eq!(went_on(None, &now).unwrap(), now.now_ms);
-/// assert!(went_on(Some(now.now_ms + 3_600_000), &now).unwrap_err().to_string().contains("Wed 1 Apr, 00:33"));
+/// assert!(went_on(Some(now.now_ms + 3_600_000), &now).unwrap_err().english().contains("Wed 1 Apr, 00:33"));
 /// ```
 pub fn went_on(told_ms: Option<i64>, moment: &Moment) -> Result<i64, Refused> {
     let at_ms = told_ms.unwrap_or(moment.now_ms);
     if at_ms > moment.now_ms.saturating_add(CLOCKS_DIFFER_MS) {
         return Err(Refused::Unreadable {
             field: "appliedMs".to_owned(),
-            label: "When it went on".to_owned(),
+            label: "When it went on".into(),
             reason: format!(
                 "{} lies ahead; give a time up to now, {}",
                 moment.zone.spoken(at_ms),
                 moment.zone.spoken(moment.now_ms)
-            ),
+            )
+            .into(),
         });
     }
     Ok(at_ms)

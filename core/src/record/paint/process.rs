@@ -83,7 +83,7 @@ impl Process {
             area_of(&self.surfaces)?;
         }
         self.steps = self.steps.into_iter().map(ProcessStep::checked).collect::<Result<_, _>>()?;
-        let conflict = |reason: &str| Err(Refused::Conflict { field: "steps".to_owned(), reason: reason.to_owned() });
+        let conflict = |reason: &str| Err(Refused::Conflict { field: "steps".to_owned(), reason: reason.into() });
         if self.steps.first().is_some_and(|first| first.layer == Layer::Decal) {
             return conflict("A decal needs a coat to lie on");
         }
@@ -118,12 +118,12 @@ impl ProcessStep {
         match (&product, self.layer) {
             (None, Layer::Base | Layer::Colour | Layer::Clear) => Err(Refused::Missing {
                 field: "product".to_owned(),
-                label: format!("Product of “{name}”"),
-                help: "choose what goes on, or make the step a decal".to_owned(),
+                label: format!("Product of “{name}”").into(),
+                help: "choose what goes on, or make the step a decal".into(),
             }),
             (Some(_), Layer::Decal) => Err(Refused::Conflict {
                 field: "product".to_owned(),
-                reason: format!("“{name}” is a decal: it takes no product"),
+                reason: format!("“{name}” is a decal: it takes no product").into(),
             }),
             _ => Ok(Self { name, product, ..self }),
         }

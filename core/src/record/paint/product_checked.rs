@@ -35,8 +35,8 @@ impl Product {
         if self.end_hours().is_none() {
             return Err(Refused::Missing {
                 field: "fullCureHours".to_owned(),
-                label: "How long it takes".to_owned(),
-                help: "enter at least one time from the can: touch dry, recoat from, handle or full cure".to_owned(),
+                label: "How long it takes".into(),
+                help: "enter at least one time from the can: touch dry, recoat from, handle or full cure".into(),
             });
         }
         self.check_order()?;
@@ -53,7 +53,7 @@ impl Product {
         let in_order = |first: Option<f64>, then: Option<f64>, field: &str, reason: &str| match (first, then) {
             (Some(first), Some(then)) if then < first => {
                 let reason = format!("{reason}: {then} h is before {first} h");
-                Err(Refused::Conflict { field: field.to_owned(), reason })
+                Err(Refused::Conflict { field: field.to_owned(), reason: reason.into() })
             }
             _ => Ok(()),
         };
@@ -82,7 +82,8 @@ impl Product {
                 field: "lowestCelsius".to_owned(),
                 reason: format!(
                     "The lowest temperature, {lowest} °C, is above the {at} °C at which the times on the can hold"
-                ),
+                )
+                .into(),
             }),
             _ => Ok(()),
         }
@@ -105,8 +106,8 @@ impl Product {
         };
         Err(Refused::Missing {
             field: missing.to_owned(),
-            label: "Mixing ratio".to_owned(),
-            help: "enter both sides of the ratio, base and hardener".to_owned(),
+            label: "Mixing ratio".into(),
+            help: "enter both sides of the ratio, base and hardener".into(),
         })
     }
 }
@@ -162,8 +163,8 @@ mod tests {
 
     #[test]
     fn numbers_outside_their_range_are_refused_with_field_range_and_unit() {
-        let text = Product { touch_dry_hours: Some(-1.0), ..can() }.checked().unwrap_err().to_string();
-        assert_eq!(text, "Touch dry: -1 h is outside 0.02 to 2000 h");
+        let text = Product { touch_dry_hours: Some(-1.0), ..can() }.checked().unwrap_err().english();
+        assert_eq!(text, "Touch dry: −1 h is outside 0.02 to 2 000 h");
         let out = |field: &str| (Code::OutOfRange, Some(field.to_owned()));
         assert_eq!(refusal(Product { highest_humidity: Some(0.0), ..can() }), out("highestHumidity"));
         assert_eq!(refusal(Product { activation_kelvin: Some(5.0), ..can() }), out("activationKelvin"));

@@ -48,7 +48,7 @@ pub(crate) fn check(product: &Product) -> Result<(), Refused> {
     let celsius = second("secondCelsius", "Second temperature", bounds::TEMPERATURE, product.second_celsius)?;
     let hours = second("secondHours", "Time at the second temperature", bounds::CURE_HOURS, product.second_hours)?;
     let missing = |field: &str, label: &str, help: &str| {
-        Err(Refused::Missing { field: field.to_owned(), label: label.to_owned(), help: help.to_owned() })
+        Err(Refused::Missing { field: field.to_owned(), label: label.into(), help: help.into() })
     };
     let (celsius, hours) = match (celsius, hours) {
         (None, None) => return Ok(()),
@@ -62,7 +62,8 @@ pub(crate) fn check(product: &Product) -> Result<(), Refused> {
     let Some(first) = first_hours(product) else {
         return missing("secondHours", "The same time at the first temperature", "enter it, to compare the two");
     };
-    let conflict = |field: &str, reason: String| Err(Refused::Conflict { field: field.to_owned(), reason });
+    let conflict =
+        |field: &str, reason: String| Err(Refused::Conflict { field: field.to_owned(), reason: reason.into() });
     if (celsius - at).abs() < APART {
         return conflict(
             "secondCelsius",

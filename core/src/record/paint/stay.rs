@@ -52,8 +52,8 @@ impl Stay {
         if matches!(self.place, StayPlace::HeatLamp | StayPlace::Elsewhere) && self.celsius.is_none() {
             return Err(Refused::Missing {
                 field: "celsius".to_owned(),
-                label: "Temperature".to_owned(),
-                help: "measure it on the surface and enter it".to_owned(),
+                label: "Temperature".into(),
+                help: "measure it on the surface and enter it".into(),
             });
         }
         Ok(self)

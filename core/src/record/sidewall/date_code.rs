@@ -59,7 +59,7 @@ impl DateCode {
     /// ```
     /// use layshaft_core::record::DateCode;
     /// assert_eq!(DateCode::read("DOT XA3B 4C5D 3202").unwrap().to_string(), "3202");
-    /// assert!(DateCode::read("5402").unwrap_err().to_string().contains("outside 1 to 53"));
+    /// assert!(DateCode::read("5402").unwrap_err().english().contains("outside 1 to 53"));
     /// ```
     pub fn read(code: &str) -> Result<Self, Refused> {
         let code = check::check_text(FIELD, LABEL, code, 40)?;
@@ -173,10 +173,11 @@ pub fn decade_source() -> Source {
 fn unreadable(code: &str) -> Refused {
     Refused::Unreadable {
         field: FIELD.to_owned(),
-        label: LABEL.to_owned(),
+        label: LABEL.into(),
         reason: format!(
             "“{code}” is not three or four figures; week and year are expected, as in 3202, or 324 on old tyres"
-        ),
+        )
+        .into(),
     }
 }
 

@@ -19,7 +19,7 @@ impl TyreSize {
     /// ```
     /// use layshaft_core::record::TyreSize;
     /// assert_eq!(TyreSize::read("130/90 B 16 67H TL").unwrap().to_string(), "130/90B16 67H TL");
-    /// assert!(TyreSize::read("MX90-16").unwrap_err().to_string().contains("the width letter"));
+    /// assert!(TyreSize::read("MX90-16").unwrap_err().english().contains("the width letter"));
     /// ```
     pub fn read(code: &str) -> Result<Self, Refused> {
         read(code)
@@ -299,8 +299,8 @@ impl Reader {
     fn unreadable(&self, part: &str, example: &str) -> Refused {
         Refused::Unreadable {
             field: "tyre".to_owned(),
-            label: "Tyre size".to_owned(),
-            reason: format!("in “{}”, {part} cannot be read; {example} is expected there", self.code),
+            label: "Tyre size".into(),
+            reason: format!("in “{}”, {part} cannot be read; {example} is expected there", self.code).into(),
         }
     }
 }

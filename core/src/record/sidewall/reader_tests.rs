@@ -9,7 +9,7 @@ fn shown(code: &str) -> String {
 }
 
 fn refusal(code: &str) -> String {
-    read(code).err().unwrap_or_else(|| panic!("{code} was read")).to_string()
+    read(code).err().unwrap_or_else(|| panic!("{code} was read")).english()
 }
 
 #[test]
@@ -76,7 +76,7 @@ fn what_cannot_be_read_is_refused_with_the_part_that_failed() {
 
 #[test]
 fn absurd_sizes_get_the_range_and_the_unit() {
-    assert_eq!(refusal("2000/90-16"), "Tyre width: 2000 mm is outside 50 to 350 mm");
+    assert_eq!(refusal("2000/90-16"), "Tyre width: 2 000 mm is outside 50 to 350 mm");
     assert_eq!(refusal("30.00-18"), "Tyre width: 30 in is outside 1.5 to 8 in");
     assert_eq!(refusal("130/900-16"), "Aspect ratio: 900 % is outside 25 to 110 %");
     assert_eq!(refusal("130/90-99"), "Rim diameter code: 99 in is outside 8 to 26 in");

@@ -172,7 +172,7 @@ impl Drive {
         if from.zip(to).is_some_and(|(from, to)| from >= to) {
             return Err(Refused::Conflict {
                 field: "adjusterToMm".to_owned(),
-                reason: "Adjuster: the greatest centre distance must be above the least".to_owned(),
+                reason: "Adjuster: the greatest centre distance must be above the least".into(),
             });
         }
         bounds::SPEEDOMETER_OVER.check_known(self.speedometer_over_percent)?;
@@ -220,7 +220,7 @@ const SLACK: [Bound; 2] = [
 fn rising(ends: Option<(f64, f64)>, field: &str, reason: &str) -> Result<(), Refused> {
     match ends {
         Some((least, most)) if least > most => {
-            Err(Refused::Conflict { field: field.to_owned(), reason: reason.to_owned() })
+            Err(Refused::Conflict { field: field.to_owned(), reason: reason.into() })
         }
         _ => Ok(()),
     }
@@ -237,7 +237,7 @@ pub(crate) fn power_in_order(mut curve: Vec<PowerPoint>) -> Result<Vec<PowerPoin
     if twice || curve.len() == 1 {
         return Err(Refused::Conflict {
             field: "powerCurve".to_owned(),
-            reason: "Power curve: give two points or more, each at its own engine speed".to_owned(),
+            reason: "Power curve: give two points or more, each at its own engine speed".into(),
         });
     }
     Ok(curve)

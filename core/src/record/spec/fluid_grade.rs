@@ -45,8 +45,8 @@ impl FluidGrade {
         let plain = |text: &str| text.to_lowercase().replace([' ', '-'], "");
         Self::ALL.into_iter().find(|grade| plain(grade.name()) == plain(text)).ok_or_else(|| Refused::Unreadable {
             field: "fluid".to_owned(),
-            label: "Brake fluid".to_owned(),
-            reason: format!("“{text}” is none of {}", Self::ALL.map(Self::name).join(", ")),
+            label: "Brake fluid".into(),
+            reason: format!("“{text}” is none of {}", Self::ALL.map(Self::name).join(", ")).into(),
         })
     }
 }

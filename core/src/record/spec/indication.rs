@@ -59,7 +59,7 @@ impl Indication {
         bounds::RESISTORS.check_known(self.resistors_per_side.map(f64::from))?;
         if self.resistors_per_side.is_some_and(|count| count > 0) && self.resistor_ohms.is_none() {
             let reason = "load resistors are fitted: say how many ohms one has".to_owned();
-            return Err(Refused::Conflict { field: "resistorOhms".to_owned(), reason });
+            return Err(Refused::Conflict { field: "resistorOhms".to_owned(), reason: reason.into() });
         }
         Ok(self)
     }
@@ -90,7 +90,7 @@ mod tests {
     #[test]
     fn resistors_without_ohms_are_refused_and_what_is_not_said_stays() {
         let odd = Indication { resistors_per_side: Some(2), ..Indication::default() };
-        assert!(odd.checked().unwrap_err().to_string().contains("how many ohms"));
+        assert!(odd.checked().unwrap_err().english().contains("how many ohms"));
         let below = Indication { flasher: Some(FlasherKind::Thermal), ..Indication::default() };
         let over = Indication { pilot: Some(PilotFitting::OneWithDiodes), ..Indication::default() }.over(&below);
         assert_eq!((over.flasher, over.pilot), (Some(FlasherKind::Thermal), Some(PilotFitting::OneWithDiodes)));

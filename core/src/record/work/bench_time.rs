@@ -103,7 +103,7 @@ impl Span {
                     "Bench time: it ends at {} and begins at {}; the end must come after the beginning, on the same day",
                     clock(self.to_minute),
                     clock(self.from_minute),
-                ),
+                ).into(),
             });
         }
         Ok(())

@@ -194,7 +194,8 @@ impl Air {
         match self.lowest_celsius.zip(self.highest_celsius) {
             Some((lowest, highest)) if lowest > highest => Err(Refused::Conflict {
                 field: bounds::LOWEST_AIR.field.to_owned(),
-                reason: format!("The lowest temperature, {lowest} °C, must not lie above the highest, {highest} °C"),
+                reason: format!("The lowest temperature, {lowest} °C, must not lie above the highest, {highest} °C")
+                    .into(),
             }),
             _ => Ok(()),
         }
@@ -236,20 +237,21 @@ impl Job {
         if self.least_minutes.is_some_and(|least| least > usual) {
             return Err(Refused::Conflict {
                 field: bounds::LEAST_MINUTES.field.to_owned(),
-                reason: format!("The least hands-on time must not be more than the usual {usual} min"),
+                reason: format!("The least hands-on time must not be more than the usual {usual} min").into(),
             });
         }
         if self.most_minutes.is_some_and(|most| most < usual) {
             return Err(Refused::Conflict {
                 field: bounds::MOST_MINUTES.field.to_owned(),
-                reason: format!("The most hands-on time must not be less than the usual {usual} min"),
+                reason: format!("The most hands-on time must not be less than the usual {usual} min").into(),
             });
         }
         let limits = self.wait.as_ref().and_then(|wait| Some((wait.hours?, wait.at_most_hours?)));
         if let Some((hours, at_most)) = limits.filter(|(hours, at_most)| at_most < hours) {
             return Err(Refused::Conflict {
                 field: bounds::AT_MOST_HOURS.field.to_owned(),
-                reason: format!("What follows must begin within {at_most} h, and the wait alone takes {hours} h"),
+                reason: format!("What follows must begin within {at_most} h, and the wait alone takes {hours} h")
+                    .into(),
             });
         }
         Ok(())
@@ -268,10 +270,10 @@ mod tests {
     #[test]
     fn times_out_of_order_are_refused_and_times_in_order_are_taken() {
         assert!(job(Some(30.0), Some(180.0), None).checked().is_ok());
-        let refused = |job: Job| job.checked().unwrap_err().to_string();
+        let refused = |job: Job| job.checked().unwrap_err().english();
         assert!(refused(job(Some(90.0), None, None)).contains("not be more than the usual 60 min"));
         assert!(refused(job(None, Some(30.0), None)).contains("not be less than the usual 60 min"));
-        assert!(refused(job(Some(-5.0), None, None)).contains("-5 min is outside"));
+        assert!(refused(job(Some(-5.0), None, None)).contains("−5 min is outside"));
         let wait = Wait { name: "flash off".to_owned(), hours: Some(8.0), at_most_hours: Some(4.0), ..Wait::default() };
         assert!(refused(job(None, None, Some(wait))).contains("within 4 h"));
     }

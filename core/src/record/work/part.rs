@@ -96,7 +96,7 @@ impl Delivery {
         if self.long_tail == Some(true) && likely <= 0.0 {
             return Err(Refused::Conflict {
                 field: bounds::LIKELY_DAYS.field.to_owned(),
-                reason: "Delivery: what may take far longer takes more than 0 days as a rule".to_owned(),
+                reason: "Delivery: what may take far longer takes more than 0 days as a rule".into(),
             });
         }
         if least <= likely && likely <= most {
@@ -104,7 +104,7 @@ impl Delivery {
         }
         Err(Refused::Conflict {
             field: bounds::LIKELY_DAYS.field.to_owned(),
-            reason: format!("Delivery: {least}, {likely} and {most} days must stand in this order"),
+            reason: format!("Delivery: {least}, {likely} and {most} days must stand in this order").into(),
         })
     }
 }

@@ -18,18 +18,18 @@ pub fn ripple_answer(bike: &Bike, ask: &RippleAsk) -> Result<RippleAnswer, Refus
     if ask.proposals.is_empty() {
         return Err(Refused::Missing {
             field: "proposals".to_owned(),
-            label: "A proposal".to_owned(),
-            help: "say what would be fitted".to_owned(),
+            label: "A proposal".into(),
+            help: "say what would be fitted".into(),
         });
     }
     let proposed = propose(bike, &ask.proposals)?;
     let (before, after) = (derive(bike, &bike.fitted), derive(bike, &proposed));
     Ok(RippleAnswer {
-        proposal: in_words(&ask.proposals),
+        proposal: in_words(&ask.proposals).into(),
         shifts: shifts(&before, &after),
         new_findings: new_findings(&before, &after),
         items: item_shifts(bike, &before, &after),
-        follows: follows(&bike.fitted, &proposed),
+        follows: follows(&bike.fitted, &proposed).into_iter().map(Into::into).collect(),
     })
 }
 

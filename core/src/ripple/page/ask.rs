@@ -2,6 +2,7 @@
 
 use layshaft_wire::wire;
 
+use crate::message::Message;
 use crate::quantity::{Finding, Quantity};
 use crate::ripple::proposal::Proposal;
 
@@ -46,7 +47,7 @@ pub struct RippleAsk {
 #[wire]
 pub struct RippleAnswer {
     /// What is proposed, in one sentence.
-    pub proposal: String,
+    pub proposal: Message,
     /// Quantities that change, limits crossed first.
     pub shifts: Vec<Shift>,
     /// Findings that were not there before.
@@ -54,5 +55,5 @@ pub struct RippleAnswer {
     /// Inspection items that it touches.
     pub items: Vec<ItemShift>,
     /// Parts and jobs that follow, one sentence each.
-    pub follows: Vec<String>,
+    pub follows: Vec<Message>,
 }

@@ -5,6 +5,7 @@ use layshaft_wire::wire;
 use super::working;
 use crate::bounds;
 use crate::error::Refused;
+use crate::message::Message;
 use crate::quantity::{Finding, FindingCode, Judgement, Working};
 use crate::record::{Bike, End, Spec, TyreSize, Wheel};
 use crate::time::Moment;
@@ -49,7 +50,7 @@ pub struct TyreAnswer {
     /// How old it is, where its date code is known.
     pub age: Option<TyreAge>,
     /// What to mind whatever the numbers say.
-    pub cautions: Vec<String>,
+    pub cautions: Vec<Message>,
     /// What is worth saying.
     pub findings: Vec<Finding>,
     /// How it was worked out.
@@ -108,7 +109,7 @@ pub fn tyre_answer(
         checks,
         top_speed_kmh: top,
         age,
-        cautions: findings::cautions(),
+        cautions: findings::cautions().into_iter().map(Into::into).collect(),
         findings: found,
     })
 }

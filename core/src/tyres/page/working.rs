@@ -95,6 +95,6 @@ pub(crate) fn working(lines: Vec<WorkLine>, measured: bool, checks: &[TyreCheck]
         sources,
         range: "Diameters are those of a new tyre as designed, unloaded; a new one may differ by some millimetres (97 to 107 % of the \
                 section height, from memory) and a loaded one rolls some per cent shorter. A roll-out overrides the code."
-            .to_owned(),
+            .to_owned().into(),
     }
 }

@@ -24,7 +24,7 @@ fn altered(sql: &str) -> Vec<u8> {
 
 fn code(bytes: &[u8]) -> (Code, String) {
     let refusal = Refusal::from(Store::read_bundle(bytes).unwrap_err());
-    (refusal.code, refusal.message)
+    (refusal.code, refusal.message.to_string())
 }
 
 #[test]

@@ -31,8 +31,8 @@ fn codes(sheet: &CureAnswer) -> Vec<&str> {
     sheet.findings.iter().map(|finding| finding.code.as_str()).collect()
 }
 
-fn finding<'a>(sheet: &'a CureAnswer, code: &str) -> &'a str {
-    &sheet.findings.iter().find(|finding| finding.code.as_str() == code).unwrap().text
+fn finding(sheet: &CureAnswer, code: &str) -> String {
+    sheet.findings.iter().find(|finding| finding.code.as_str() == code).unwrap().text.english()
 }
 
 #[test]
@@ -123,7 +123,7 @@ fn a_place_whose_nights_are_too_cold_says_that_the_clock_stands_in_them() {
     assert!(codes(&at_noon).contains(&"cold.part-of-day") && !at_noon.stands_still);
     let at_night = cure_answer(&bike, &of_coat(), &moment(17.0)).unwrap();
     assert!(codes(&at_night).contains(&"cold.stands-still") && at_night.stands_still);
-    assert!(at_night.reason.ends_with("here with the warmer hours to come."), "{}", at_night.reason);
+    assert!(at_night.reason.english().ends_with("here with the warmer hours to come."), "{}", at_night.reason);
     bike.place.night_celsius = Some(11.0);
     let mild = cure_answer(&bike, &of_coat(), &moment(4.0)).unwrap();
     assert!(!codes(&mild).contains(&"cold.part-of-day"));
@@ -186,7 +186,7 @@ fn a_sheet_without_full_cure_runs_to_its_last_time_and_never_says_cured() {
     let sheet = cure_answer(&bike, &of_coat(), &moment(1000.0)).unwrap();
     assert_eq!((sheet.state, sheet.percent), (CureState::RecoatShut, 100.0));
     assert!(codes(&sheet).contains(&"cure.full-unknown"));
-    assert!(!sheet.reason.contains("Fully cured"));
+    assert!(!sheet.reason.english().contains("Fully cured"));
 }
 
 #[test]
@@ -196,7 +196,7 @@ fn what_the_can_does_not_say_is_assumed_cautiously_and_said() {
     let sheet = cure_answer(&Bike::default(), &ask, &moment(0.0)).unwrap();
     assert_eq!(sheet.at_celsius, 23.0);
     assert!(codes(&sheet).contains(&"cold.limit-unknown"));
-    assert!(sheet.working.range.contains("5000 K") && sheet.working.range.contains("23 °C"));
+    assert!(sheet.working.range.english().contains("5000 K") && sheet.working.range.english().contains("23 °C"));
 }
 
 #[test]

@@ -71,7 +71,7 @@ fn hours_of(at_ms: Option<i64>) -> Option<f64> {
 #[test]
 fn before_anything_is_on_the_whole_job_is_foreseen_as_early_as_each_coat_may() {
     let sheet = sheet(&bike(), 0.0);
-    assert_eq!((sheet.state, sheet.sentence.as_str()), (ProcessState::Ready, "Begin with “Colour”."));
+    assert_eq!((sheet.state, sheet.sentence.english().as_str()), (ProcessState::Ready, "Begin with “Colour”."));
     let windows: Vec<_> = sheet.steps.iter().map(|step| (hours_of(step.from_ms), hours_of(step.until_ms))).collect();
     // Clear an hour after the colour; the decal when the clear may be handled; the last clear right after the decal.
     assert_eq!(windows, [(None, None), (Some(1.0), Some(24.0)), (Some(13.0), Some(25.0)), (Some(13.0), Some(25.0)),]);
@@ -89,15 +89,29 @@ fn each_window_says_what_the_can_names_and_what_it_comes_to_here() {
     assert_eq!(cool.steps[0].reason, None);
     // An hour at 20 °C with Q = 5,000 K is exp(5000 (1/285.15 - 1/293.15)) = 1.614 h at 12 °C, 24 h are 38.7 h.
     assert_eq!(
-        cool.steps[1].reason.as_deref(),
+        cool.steps[1].reason.as_ref().map(|said| said.english()).as_deref(),
         Some("“Colour” on the can at 20 °C: 1 h to 24 h; here at 12 °C: 1.6 h to 39 h.")
     );
     // A decal waits until the clear below bears a finger: 12 h on the can.
-    assert!(cool.steps[2].reason.as_deref().unwrap().starts_with("“Clear” on the can at 20 °C: 12 h to 24 h; here"));
+    assert!(
+        cool.steps[2]
+            .reason
+            .as_ref()
+            .map(|said| said.english())
+            .as_deref()
+            .unwrap()
+            .starts_with("“Clear” on the can at 20 °C: 12 h to 24 h; here")
+    );
     bike.place = Place { night_celsius: Some(2.0), day_celsius: Some(2.0), humidity: Some(50.0) };
     let cold = sheet(&bike, 0.5);
     assert!(
-        cold.steps[1].reason.as_deref().unwrap().contains("here it stands still, below 10 °C"),
+        cold.steps[1]
+            .reason
+            .as_ref()
+            .map(|said| said.english())
+            .as_deref()
+            .unwrap()
+            .contains("here it stands still, below 10 °C"),
         "{:?}",
         cold.steps[1]
     );
@@ -144,7 +158,7 @@ fn a_decal_lies_between_clears_while_the_window_of_the_clear_below_runs_on() {
     let late = sheet(&bike, 27.0);
     assert_eq!(late.state, ProcessState::SandFirst);
     let words = &late.findings.iter().find(|finding| finding.code.as_str() == "process.sand-first").unwrap().text;
-    assert!(words.contains("never over it"), "{words}");
+    assert!(words.english().contains("never over it"), "{words}");
 }
 
 #[test]
@@ -191,7 +205,7 @@ fn too_cold_the_next_coat_has_no_date_and_is_warned_of_before_it_goes_on() {
     lay(&mut bike, 0, 0.0);
     let cold = sheet(&bike, 30.0);
     assert_eq!((cold.state, cold.cured_ms), (ProcessState::TooSoon, None));
-    assert!(cold.sentence.contains("stands still"), "{}", cold.sentence);
+    assert!(cold.sentence.english().contains("stands still"), "{}", cold.sentence);
     assert_eq!(codes(&cold.against), ["cold.stands-still", "dew.too-close", "humidity.too-high"]);
     assert_eq!(codes(&cold.before), ["product.caution"]);
     // In the house it goes on.
@@ -237,7 +251,7 @@ fn what_speaks_against_the_air_stands_apart_and_the_sentence_does_not_say_now() 
         assert_eq!(sheet.sentence, begins);
     }
     let cold = in_air(8.0, Some(50.0));
-    assert!(cold.against[0].text.contains("8 °C here, and the can asks for 10 °C or more. Warm it, or wait"));
+    assert!(cold.against[0].text.english().contains("8 °C here, and the can asks for 10 °C or more. Warm it, or wait"));
 }
 
 #[test]
@@ -247,8 +261,8 @@ fn a_window_that_is_open_in_cold_air_is_not_now_and_an_unknown_limit_is_no_pass(
     bike.climate = vec![Climate { from_ms: at(2.0).now_ms, celsius: 8.0, humidity: Some(50.0) }];
     let open = sheet(&bike, 2.5);
     assert_eq!((open.state, codes(&open.against)), (ProcessState::Open, vec!["cold.stands-still"]));
-    assert!(open.sentence.ends_with("but not in this air."), "{}", open.sentence);
-    assert!(!open.sentence.contains("now"), "{}", open.sentence);
+    assert!(open.sentence.english().ends_with("but not in this air."), "{}", open.sentence);
+    assert!(!open.sentence.english().contains("now"), "{}", open.sentence);
     bike.processes.get_mut("tank").unwrap().steps[1].product.as_mut().unwrap().lowest_celsius = None;
     assert_eq!(codes(&sheet(&bike, 2.5).against), ["cold.limit-unknown"]);
 }

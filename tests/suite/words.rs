@@ -1,0 +1,146 @@
+//! The catalogue has words for everything that the core says, and for nothing else.
+
+use std::collections::{BTreeMap, BTreeSet};
+
+use fluent_syntax::ast::{Entry, Expression, InlineExpression, Message, Pattern, PatternElement};
+use fluent_syntax::parser::parse;
+use layshaft_core::catalogue::MESSAGES;
+use layshaft_core::message::ArgumentKind;
+
+/// What the catalogue says for itself: parts of lists, days, lengths of time, units.
+const OWN: [&str; 11] = [
+    "day",
+    "duration-",
+    "list-",
+    "local-time",
+    "month-short-",
+    "number-decimal-sign",
+    "unit-",
+    "weekday-short-",
+    "work-",
+    "pattern-",
+    "term-",
+];
+
+/// The arguments that a message of the catalogue uses, those that choose a form apart.
+#[derive(Default)]
+struct Used {
+    shown: BTreeSet<String>,
+    chosen: BTreeSet<String>,
+}
+
+fn pattern(used: &mut Used, pattern: &Pattern<&str>) {
+    for element in &pattern.elements {
+        let PatternElement::Placeable { expression } = element else { continue };
+        match expression {
+            Expression::Inline(expression) => inline(used, expression),
+            Expression::Select { selector, variants } => {
+                if let InlineExpression::VariableReference { id } = selector {
+                    used.chosen.insert(id.name.to_owned());
+                } else {
+                    inline(used, selector);
+                }
+                variants.iter().for_each(|variant| self::pattern(used, &variant.value));
+            }
+        }
+    }
+}
+
+fn inline(used: &mut Used, expression: &InlineExpression<&str>) {
+    match expression {
+        InlineExpression::VariableReference { id } => {
+            used.shown.insert(id.name.to_owned());
+        }
+        InlineExpression::FunctionReference { arguments, .. } => {
+            arguments.positional.iter().for_each(|argument| inline(used, argument));
+        }
+        InlineExpression::Placeable { expression } => {
+            if let Expression::Inline(expression) = expression.as_ref() {
+                inline(used, expression);
+            }
+        }
+        _ => {}
+    }
+}
+
+/// The messages of the English files, with what they use.
+fn catalogue() -> BTreeMap<String, Used> {
+    let mut all = BTreeMap::new();
+    for (file, text) in layshaft_words::FILES {
+        let resource = parse(*text).unwrap_or_else(|(_, errors)| panic!("{file}: {errors:?}"));
+        for entry in &resource.body {
+            let Entry::Message(Message { id, value: Some(value), .. }) = entry else { continue };
+            let mut used = Used::default();
+            pattern(&mut used, value);
+            assert!(all.insert(id.name.to_owned(), used).is_none(), "{file}: {} stands twice", id.name);
+        }
+    }
+    all
+}
+
+#[test]
+fn each_message_of_the_core_has_words_and_they_use_what_it_brings() {
+    let catalogue = catalogue();
+    let mut wrong = Vec::new();
+    for declared in MESSAGES.iter().copied().flatten() {
+        let Some(used) = catalogue.get(declared.id) else {
+            wrong.push(format!("{}: no words", declared.id));
+            continue;
+        };
+        let named: BTreeSet<&str> = declared.arguments.iter().map(|(name, _)| *name).collect();
+        for name in used.shown.union(&used.chosen).filter(|name| !named.contains(name.as_str())) {
+            wrong.push(format!("{}: there is no ${name}", declared.id));
+        }
+        for (name, kind) in declared.arguments {
+            let (shown, chosen) = (used.shown.contains(*name), used.chosen.contains(*name));
+            match kind {
+                ArgumentKind::Choice if shown => {
+                    wrong.push(format!("{}: ${name} chooses, and has no words", declared.id))
+                }
+                _ if !shown && !chosen => wrong.push(format!("{}: ${name} is not used", declared.id)),
+                _ => {}
+            }
+        }
+    }
+    assert!(wrong.is_empty(), "{}", wrong.join("\n"));
+}
+
+#[test]
+fn the_catalogue_has_no_words_for_what_nobody_says() {
+    let declared: BTreeSet<&str> = MESSAGES.iter().copied().flatten().map(|declared| declared.id).collect();
+    assert_eq!(declared.len(), MESSAGES.iter().map(|of| of.len()).sum::<usize>(), "an id stands twice");
+    let of_its_own = |id: &str| OWN.iter().any(|own| id == *own || (own.ends_with('-') && id.starts_with(own)));
+    let catalogue = catalogue();
+    let idle: Vec<&String> = catalogue.keys().filter(|id| !declared.contains(id.as_str()) && !of_its_own(id)).collect();
+    assert!(idle.is_empty(), "{idle:?}");
+}
+
+#[test]
+fn every_enum_of_messages_is_listed() {
+    let core = crate::root().join("core/src");
+    let listed = std::fs::read_to_string(core.join("catalogue.rs")).unwrap();
+    let mut missing = Vec::new();
+    let mut files = Vec::new();
+    crate::architecture::rust_files(&core, &mut files);
+    for path in files {
+        let text = std::fs::read_to_string(&path).unwrap();
+        for (_, after) in text.match_indices("#[message(\"").map(|(at, _)| text.split_at(at)) {
+            let name = after.split("enum ").nth(1).and_then(|rest| rest.split_whitespace().next()).unwrap_or_default();
+            if !listed.contains(&format!("{name}::DECLARED")) {
+                missing.push(format!("{}: {name}", path.display()));
+            }
+        }
+    }
+    assert!(missing.is_empty(), "{missing:?}");
+}
+
+#[test]
+fn every_file_of_the_core_in_the_catalogue_is_read() {
+    let folder = crate::root().join("fixtures/words/en/core");
+    let there: BTreeSet<String> = std::fs::read_dir(folder)
+        .unwrap()
+        .map(|entry| format!("core/{}", entry.unwrap().file_name().to_string_lossy()))
+        .collect();
+    let read: BTreeSet<String> = layshaft_words::FILES.iter().map(|(name, _)| (*name).to_owned()).collect();
+    assert_eq!(there, read);
+}
