@@ -3,7 +3,7 @@ import type { Door, DoorState } from '../../door/index.ts';
 import { forgetAnswers, takeAnswer, takeDoor } from './early.ts';
 import type { Command, Outcome, Query, QueryMap, Refusal } from '../../door/wire.ts';
 import { together } from './together.svelte.ts';
-import { words } from '../../words/index.ts';
+import { t } from '../../words/index.ts';
 
 export type Kind = Query['kind'];
 export type AskOf<K extends Kind> = Extract<Query, { kind: K }>;
@@ -115,7 +115,7 @@ class Desk {
     for (const batch of [...batches].reverse()) {
       if (!(await this.tryAct({ kind: 'undo', batch }))) return;
     }
-    this.say(words.toast.undone);
+    this.say(t('toast-undone'));
   }
 
   say(text: string, batches: string[] = []) {
@@ -135,7 +135,7 @@ class Desk {
   }
 
   #ready(): Promise<Door> {
-    return this.#door ?? Promise.reject(new Error(words.boot.notOpen));
+    return this.#door ?? Promise.reject(new Error(t('boot-not-open')));
   }
 }
 
