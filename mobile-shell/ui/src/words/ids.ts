@@ -178,7 +178,6 @@ export interface Words {
   'brakes-travel': null;
   'brakes-travel-short': null;
   'brakes-try-name': { end: string | number };
-  'brakes-turns': null;
   'brakes-twin-leading': null;
   'brakes-which': null;
   'bundle-as-second': null;
@@ -305,6 +304,7 @@ export interface Words {
   'circuits-changed': { count: number };
   'circuits-circuit': null;
   'circuits-colour': null;
+  'circuits-colour-hint': null;
   'circuits-drop-row': { earth: string | number; feed: string | number };
   'circuits-drops': null;
   'circuits-fault': null;
@@ -324,7 +324,6 @@ export interface Words {
   'circuits-saved': null;
   'circuits-section': null;
   'circuits-shows': null;
-  'circuits-switches': null;
   'circuits-taken-off': null;
   'circuits-through': null;
   'circuits-title': null;
@@ -542,6 +541,10 @@ export interface Words {
   'device-units-more': null;
   'device-used': { room: string | number; used: string | number };
   'device-window': null;
+  'door-interrupted': null;
+  'door-no-files': null;
+  'door-not-loaded': { why: string | null };
+  'door-stopped': { place: string | number };
   'draft-discard': null;
   'draft-found': null;
   'draft-more': null;
@@ -566,7 +569,6 @@ export interface Words {
   'faults-purpose': null;
   'faults-reading': null;
   'faults-settled': null;
-  'faults-sources': null;
   'faults-spent': null;
   'faults-started': { count: number };
   'faults-suspects': null;
@@ -798,7 +800,6 @@ export interface Words {
   'job-form-hands': null;
   'job-form-helper': null;
   'job-form-highest': null;
-  'job-form-humidity': null;
   'job-form-least': null;
   'job-form-lowest': null;
   'job-form-most': null;
@@ -1300,7 +1301,6 @@ export interface Words {
   'sprockets-best': null;
   'sprockets-best-fitted': null;
   'sprockets-best-is': { off: string | number };
-  'sprockets-chain': null;
   'sprockets-compared': null;
   'sprockets-count': { all: number; shown: string | number };
   'sprockets-fitted': null;
@@ -1432,7 +1432,6 @@ export interface Words {
   'sure-safe': null;
   'sure-safe-more': null;
   'sure-same': null;
-  'sure-share': { percent: string | number };
   'sure-suppose-hint': null;
   'sure-suppose-title': null;
   'sure-to-parts': null;
@@ -1458,7 +1457,6 @@ export interface Words {
   'surfaces-presets-tube': null;
   'surfaces-replaces': null;
   'surfaces-shape': null;
-  'surfaces-title': null;
   'surfaces-tube-length': null;
   'tapped-into-castAluminium': null;
   'tapped-into-castIron': null;
@@ -1639,11 +1637,9 @@ export interface Words {
   'torques-torque': null;
   'tyres-age': null;
   'tyres-alt': { made: string | number; now: string | number };
-  'tyres-as-fitted': null;
   'tyres-axle-load': null;
   'tyres-carcass': null;
   'tyres-carries': null;
-  'tyres-change': null;
   'tyres-changes': null;
   'tyres-code': null;
   'tyres-code-hint': null;
