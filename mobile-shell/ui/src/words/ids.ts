@@ -84,10 +84,12 @@ export interface Words {
   'brake-kind-drum': null;
   'brakes-air-hides': null;
   'brakes-applied': null;
+  'brakes-applied-at': { angle: string | number };
   'brakes-as-made': null;
   'brakes-at-best': null;
   'brakes-at-worst': null;
   'brakes-bleed': null;
+  'brakes-boils': { base: string | number; dry: string | number; wet: string | number };
   'brakes-boils-new': null;
   'brakes-boils-wet': null;
   'brakes-caliper': null;
@@ -241,7 +243,6 @@ export interface Words {
   'chain-wear-new-word': null;
   'chain-wear-not-measured': null;
   'chain-wear-noted': { percent: string | number };
-  'chain-wear-now': null;
   'chain-wear-outside': null;
   'chain-wear-passed': { mm: string | number };
   'chain-wear-picture': { limits: string | number; value: string | null };
@@ -266,6 +267,7 @@ export interface Words {
   'chain-wear-travel-left': null;
   'chain-wear-unknown': null;
   'chain-wear-wear': null;
+  'chain-wear-worn-now': { percent: string | number };
   'charging-acid': null;
   'charging-caution': null;
   'charging-charge': null;
@@ -433,7 +435,7 @@ export interface Words {
   'corrector-title': null;
   'corrector-to-as-made': null;
   'corrector-to-true': null;
-  'corrector-true-speed': null;
+  'corrector-true-speed': { unit: string | number };
   'corrector-unknown': null;
   'cure-applied-at': { moment: string | number };
   'cure-as-logged': null;
@@ -552,6 +554,7 @@ export interface Words {
   'end-rear': null;
   'faults-answers': null;
   'faults-chance': { percent: string | number };
+  'faults-chance-means': { list: string | number; percent: string | number };
   'faults-closed': null;
   'faults-cured': { cure: string | number };
   'faults-ended': null;
@@ -561,7 +564,6 @@ export interface Words {
   'faults-given-up': null;
   'faults-is-cured': null;
   'faults-judgement': null;
-  'faults-means': { list: string | number };
   'faults-odd': null;
   'faults-offers': null;
   'faults-open': null;
@@ -587,12 +589,13 @@ export interface Words {
   'filling-cups-none': null;
   'filling-empty': null;
   'filling-full': null;
-  'filling-of-cup': { cup: string | number };
   'filling-own': null;
+  'filling-pour-full': { part: string | number };
+  'filling-pour-part': { cup: string | number; part: string | number };
   'filling-purpose': null;
   'filling-row-alt': { list: string | number };
   'filling-steps': null;
-  'filling-times': { count: string | number };
+  'filling-times': { count: string | number; part: string | number };
   'filling-title': null;
   'filling-volume': null;
   'filling-volume-own': null;
@@ -609,7 +612,7 @@ export interface Words {
   'fluid-grade-mineral': null;
   'gearing-adjuster': null;
   'gearing-allowed': { from: string | number; to: string | number };
-  'gearing-at-limit': null;
+  'gearing-at-limit': { unit: string | number };
   'gearing-back': { distance: string | number };
   'gearing-chain': { size: string | number };
   'gearing-chain-alt': { distance: string | number; front: string | number; links: string | number; rear: string | number };
@@ -623,15 +626,15 @@ export interface Words {
   'gearing-front': null;
   'gearing-gear': null;
   'gearing-gears': null;
-  'gearing-legend-proposed': null;
-  'gearing-legend-standard': null;
+  'gearing-legend-proposed': { pair: string | number };
+  'gearing-legend-standard': { pair: string | number };
   'gearing-limit-label': { limit: string | number };
   'gearing-links': { links: string | number };
   'gearing-links-of': { links: string | number; size: string | number };
   'gearing-measured': null;
   'gearing-no-standard': null;
   'gearing-outside-adjuster': null;
-  'gearing-per1000': null;
+  'gearing-per1000': { unit: string | number };
   'gearing-picture-alt': { limit: string | number; speeds: string | number };
   'gearing-purpose': null;
   'gearing-reads-high': { percent: string | number };
@@ -673,6 +676,7 @@ export interface Words {
   'history-empty': null;
   'history-holds': null;
   'history-let-hold': null;
+  'history-let-hold-value': { value: string | number };
   'history-lost': null;
   'history-none': null;
   'history-nothing': null;
@@ -734,7 +738,8 @@ export interface Words {
   'inspect-limit-alt': { high: string | null; low: string | null; value: string | null };
   'inspect-limit-from': { low: string | number };
   'inspect-limit-to': { high: string | number };
-  'inspect-local-rules': null;
+  'inspect-local-rules': { place: string | number };
+  'inspect-local-rules-unconfirmed': { place: string | number };
   'inspect-measured': null;
   'inspect-meets': null;
   'inspect-next': null;
@@ -765,7 +770,6 @@ export interface Words {
   'inspect-title': null;
   'inspect-type-again': null;
   'inspect-type-it': null;
-  'inspect-unconfirmed-limit': null;
   'inspect-unknowns': null;
   'job-away': null;
   'job-before': null;
@@ -899,7 +903,6 @@ export interface Words {
   'lamp-look-off': null;
   'lamps-alt': { least: string | number; list: string | number; most: string | number };
   'lamps-as-fitted': null;
-  'lamps-at-volts': { volts: string | number };
   'lamps-band': { from: string | number; to: string | number };
   'lamps-buy': { ohms: string | number };
   'lamps-caution': null;
@@ -907,17 +910,14 @@ export interface Words {
   'lamps-counted': { least: string | number; most: string | number };
   'lamps-counted-cell': null;
   'lamps-counting': null;
-  'lamps-draws': null;
+  'lamps-draws': { volts: string | number };
   'lamps-engine-off': { watts: string | number };
   'lamps-flasher': null;
   'lamps-flashes': null;
-  'lamps-flashing-count': null;
-  'lamps-flashing-right': null;
   'lamps-flashing-stops': null;
-  'lamps-flashing-tooFast': null;
   'lamps-hides': null;
   'lamps-lamp': null;
-  'lamps-light': null;
+  'lamps-light': { volts: string | number };
   'lamps-made-for': { watts: string | number };
   'lamps-mean': { watts: string | number };
   'lamps-not-known': null;
@@ -931,6 +931,7 @@ export interface Words {
   'lamps-pilot-fitted': null;
   'lamps-place': null;
   'lamps-purpose': null;
+  'lamps-rate': { flashing: 'right' | 'stops' | 'tooFast' | 'count' | null };
   'lamps-rating': null;
   'lamps-resistor': null;
   'lamps-seconds': null;
@@ -1022,6 +1023,7 @@ export interface Words {
   'mixing-other': null;
   'mixing-other-more': { meaning: string | number };
   'mixing-paint': null;
+  'mixing-part-up-to': { mark: string | number; name: string | number };
   'mixing-parts': null;
   'mixing-purpose': null;
   'mixing-put-on': null;
@@ -1128,6 +1130,10 @@ export interface Words {
   'parts-page-purpose': null;
   'parts-page-put-away': { title: string | number };
   'parts-page-saved': null;
+  'parts-page-section-fitted': null;
+  'parts-page-section-here': null;
+  'parts-page-section-ordered': null;
+  'parts-page-section-wanted': null;
   'parts-page-spent': null;
   'parts-page-state': null;
   'parts-page-title': null;
@@ -1230,6 +1236,7 @@ export interface Words {
   'ripple-set-beside': null;
   'ripple-title': null;
   'ripple-together': null;
+  'ripple-together-all': { list: string | number };
   'ripple-together-more': null;
   'ripple-together-with': null;
   'ripple-try-more': null;
@@ -1242,6 +1249,7 @@ export interface Words {
   'screw-place-insideEngine': null;
   'screw-place-steering': null;
   'shelf-away': null;
+  'shelf-away-name': { name: string | number };
   'shelf-away-title': null;
   'shelf-bring-back': null;
   'shelf-brought-back': { name: string | number };
@@ -1343,6 +1351,7 @@ export interface Words {
   'sprockets-pairs': null;
   'sprockets-purpose': null;
   'sprockets-ratio': null;
+  'sprockets-ratio-is': { ratio: string | number };
   'sprockets-rear-sizes': null;
   'sprockets-room': { left: string | number };
   'sprockets-rpm': null;
@@ -1477,7 +1486,6 @@ export interface Words {
   'threads-engaged': null;
   'threads-engagement': null;
   'threads-exact': null;
-  'threads-fits': null;
   'threads-fits-more': { below: string | number; off: string | number };
   'threads-flanks': { degrees: string | number };
   'threads-hole': null;
@@ -1488,7 +1496,7 @@ export interface Words {
   'threads-least-friction': null;
   'threads-lubricated': null;
   'threads-maker': null;
-  'threads-maker-mark': null;
+  'threads-maker-mark': { torque: string | number };
   'threads-maker-preload': null;
   'threads-maker-source': null;
   'threads-maker-source-hint': null;
@@ -1501,6 +1509,7 @@ export interface Words {
   'threads-needed': null;
   'threads-none': null;
   'threads-none-more': null;
+  'threads-other': { fits: boolean; off: string | number; what: string | number };
   'threads-over': null;
   'threads-oversize': { size: string | number };
   'threads-pitch': null;
@@ -1518,8 +1527,7 @@ export interface Words {
   'threads-title': null;
   'threads-too-little': null;
   'threads-torque': null;
-  'threads-torque-for': { cls: string | number; name: string | number };
-  'threads-torque-safe': { torque: string | number };
+  'threads-torque-for': { cls: string | number; name: string | number; torque: string | number };
   'threads-turns': null;
   'threads-turns-per-inch': null;
   'threads-under': { size: string | number };
@@ -1527,12 +1535,12 @@ export interface Words {
   'threads-ways-count': null;
   'threads-ways-inch': null;
   'threads-ways-pitch': null;
-  'thrust-air': null;
+  'thrust-air': { force: string | number };
   'thrust-altitude': null;
   'thrust-area': null;
   'thrust-area-note': null;
   'thrust-assumed': null;
-  'thrust-at': null;
+  'thrust-at': { unit: string | number };
   'thrust-best': null;
   'thrust-best-ratio': { ratio: string | number };
   'thrust-celsius': null;
@@ -1658,6 +1666,7 @@ export interface Words {
   'tyres-no-mark': null;
   'tyres-now': null;
   'tyres-outer': null;
+  'tyres-outer-between': { least: string | number; most: string | number };
   'tyres-purpose': null;
   'tyres-reads': null;
   'tyres-ride': null;
@@ -1670,8 +1679,7 @@ export interface Words {
   'tyres-try-name': { code: string | number; end: string | number };
   'tyres-turn': null;
   'tyres-turns': null;
-  'tyres-week': { week: string | number; year: string | number };
-  'tyres-week-age': { years: string | number };
+  'tyres-week': { week: string | number; year: string | number; years: string | number };
   'tyres-which': null;
   'tyres-worked': null;
   'tyres-years': { years: string | number };
@@ -1702,9 +1710,10 @@ export interface Words {
   'who-peak-power': null;
   'who-peak-power-rpm': null;
   'who-peak-torque': null;
+  'who-peak-torque-rpm': null;
   'who-saved': null;
   'who-title': null;
-  'wire-accepted': null;
+  'wire-accepted': { volts: string | number };
   'wire-allowed': null;
   'wire-alt': { drop: string | number; fuse: string | number; left: string | number; metres: string | number; section: string | number };
   'wire-amperes': null;
@@ -1734,5 +1743,5 @@ export interface Words {
   'wire-system': null;
   'wire-title': null;
   'wire-wire-answer': null;
-  'wire-yours': null;
+  'wire-yours': { section: string | number };
 }

@@ -93,7 +93,7 @@ export function speedometer(pair: SprocketPair): { mark: string; word: string; l
 
 /** The small lines of a row: what follows from the pair. */
 export function inShort(pair: SprocketPair): string[] {
-  const parts = [`${t('sprockets-ratio')} ${digits(pair.finalRatio, 3)}`];
+  const parts = [t('sprockets-ratio-is', { ratio: digits(pair.finalRatio, 3) })];
   if (pair.offGoalPercent !== null && pair.offGoalPercent !== undefined)
     parts.push(t('sprockets-against', { percent: signed(pair.speedChangePercent, 'percent', 1) }));
   if (pair.chain) parts.push(t('sprockets-links', { links: pair.chain.links, stays: pair.chainStays ?? null }));

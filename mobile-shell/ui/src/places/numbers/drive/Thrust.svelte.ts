@@ -90,7 +90,7 @@ export function lines(sheet: ThrustAnswer): Row[] {
     rows.push({
       label: t('thrust-resistance'),
       value: amount(held.totalNewtons, 'newton', 0),
-      below: `${t('thrust-air')} ${amount(held.airNewtons, 'newton', 0)}`,
+      below: t('thrust-air', { force: amount(held.airNewtons, 'newton', 0) }),
     });
   }
   rows.push({ label: t('thrust-mass'), value: amount(sheet.massKg, 'kilogram', 0) });

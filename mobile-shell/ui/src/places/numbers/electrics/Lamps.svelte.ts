@@ -67,17 +67,17 @@ export function flashAnswer(column: FlashColumn): { value: string; unit: string;
   return {
     value: same ? digits(rate.from, 0) : t('lamps-band', { from: digits(rate.from, 0), to: digits(rate.to, 0) }),
     unit: '',
-    meaning: `${t('lamps-per-minute')}: ${flashing ? t(`lamps-flashing-${flashing}`) : t('lamps-not-known')}`,
+    meaning: t('lamps-rate', { flashing: flashing ?? null }),
   };
 }
 
 /** The large answer for any other lamp: its light, or what it draws. */
 export function lampAnswer(column: LampColumn): { value: string; unit: string; meaning: string } {
   const { lumens, watts, volts } = column.charging;
-  const at = t('lamps-at-volts', { volts: amount(volts, 'volt', 1) });
+  const at = { volts: amount(volts, 'volt', 1) };
   return lumens
-    ? { value: digits(lumens, 0), unit: 'lm', meaning: `${t('lamps-light')}, ${at}` }
-    : { value: digits(watts, 1), unit: 'W', meaning: `${t('lamps-draws')}, ${at}` };
+    ? { value: digits(lumens, 0), unit: 'lm', meaning: t('lamps-light', at) }
+    : { value: digits(watts, 1), unit: 'W', meaning: t('lamps-draws', at) };
 }
 
 export function flashRows(column: FlashColumn): Row[] {

@@ -95,9 +95,9 @@ export function torqueAnswer(band: TorqueBand, sheet: FastenerAnswer): { value: 
   const write = (torque: number) => figure(torque, 'newtonMetre', 1);
   const unit = write(1).symbol;
   if (band.maker) return { value: write(band.maker.torqueNm).number, unit, meaning: t('threads-maker-wins', { source: band.maker.source }) };
-  const bears = t('threads-torque-for', { name: sheet.thread?.name ?? '', cls: sheet.strength?.propertyClass ?? '' });
+  const bearer = { name: sheet.thread?.name ?? '', cls: sheet.strength?.propertyClass ?? '' };
   const value = `${write(band.least.torqueNm).number} – ${write(band.most.torqueNm).number}`;
-  return { value, unit, meaning: `${bears}; ${t('threads-torque-safe', { torque: amount(band.least.torqueNm, 'newtonMetre', 1) })}` };
+  return { value, unit, meaning: t('threads-torque-for', { ...bearer, torque: amount(band.least.torqueNm, 'newtonMetre', 1) }) };
 }
 
 export function depthLines(advice: EngagementAdvice): Row[] {

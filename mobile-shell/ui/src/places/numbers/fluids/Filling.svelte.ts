@@ -41,7 +41,7 @@ export function tried(): FillAsk {
 
 /** The pours in one short line: 1 L + 100 mL. */
 export function inShort(sheet: FillAnswer): string {
-  return sheet.pours.map((pour) => (pour.times > 1 ? `${t('filling-times', { count: pour.times })} ${part(pour)}` : part(pour))).join(' + ');
+  return sheet.pours.map((pour) => (pour.times > 1 ? t('filling-times', { count: pour.times, part: part(pour) }) : part(pour))).join(' + ');
 }
 
 /** Millilitres inside a cup stay millilitres: that is what its scale says. */
