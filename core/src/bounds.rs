@@ -183,6 +183,7 @@ bounds! {
     LITRES Litres "litres" "Volume" 0.01 60.0 Litre;
     MONEY Money "priceMinor" "Price" 0.0 100000000.0 None;
     READING Reading "reading" "Reading" -1000000.0 1000000.0 None;
+    COMPARED Compared "before" "Before" 0.000001 1000000.0 None;
     BENCH_START BenchStart "fromMinute" "Bench time from" 0.0 1440.0 Minute;
     BENCH_END BenchEnd "toMinute" "Bench time to" 0.0 1440.0 Minute;
     TIME_AT_HAND TimeAtHand "minutesAtHand" "Time at hand" 1.0 1440.0 Minute;

@@ -7,7 +7,7 @@ use layshaft_wire::wire;
 
 use crate::error::Refused;
 use crate::quantity::{Definition, Evaluate, Figures, FormulaCard};
-use crate::{brakes, coating, electrical, fasteners, fluids, gearing, plan, record, tyres};
+use crate::{brakes, coating, electrical, fasteners, fluids, gearing, plan, quantity, record, tyres};
 
 /// Makes the enum of all formulas, and what can be asked of each.
 macro_rules! formulas {
@@ -50,6 +50,7 @@ formulas! {
     fluids: PourSplit, Premix, TwoPartMix, Thinning, PaintNeeded, ThinnedFilm;
     record: ShellArea, RimArea, TubeArea;
     plan: TriangularQuantile, LognormalQuantile, LaterOfTwo;
+    quantity: PercentChange, Difference;
 }
 
 /// Works a formula out, after checking every input against its range.

@@ -34,4 +34,14 @@ impl WorkLine {
     pub fn new(label: &str, equation: impl Into<String>, value: f64, unit: Unit) -> Self {
         Self { label: label.to_owned(), equation: equation.into(), value, unit }
     }
+
+    /// A number that was measured: nothing was worked out.
+    pub(crate) fn measured(label: &str, value: f64, unit: Unit) -> Self {
+        Self::new(label, value.to_string(), value, unit)
+    }
+
+    /// The same line in another unit, of a formula that holds in any.
+    pub(crate) fn measured_in(self, unit: Unit) -> Self {
+        Self { unit, ..self }
+    }
 }

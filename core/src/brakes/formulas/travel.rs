@@ -90,7 +90,7 @@ formula! {
     }
     gives {
         lever_travel "Travel of the lever" "x" Millimetre;
-        pad_travel "Of that for the pads" "x" Millimetre;
+        pad_travel "Of that for the pads" "2 · c · n · d² / D² · i" Millimetre;
         hose_travel "Of that for the hose" "x" Millimetre;
         volume "Volume" "V" Millilitre;
     }

@@ -4,7 +4,7 @@ use super::ask::{Air, CureAnswer};
 use crate::coating::formulas::{
     ActivationFrom, ClimateLog, DewPoint, Pace, SurfaceMargin, USUAL_ACTIVATION, USUAL_REFERENCE,
 };
-use crate::quantity::{Evaluate, Source, Standing, WorkLine, Working};
+use crate::quantity::{Line, Source, Standing, WorkLine, Working};
 use crate::ready_made::source_of;
 use crate::units::Unit;
 

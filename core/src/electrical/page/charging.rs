@@ -11,7 +11,7 @@ use crate::electrical::judge::{
     ChargingPattern, ChargingTest, Readings, TestLine, TestVerdict, charging_limits, limit_sources, verdict,
 };
 use crate::error::Refused;
-use crate::quantity::{Evaluate, Finding, FindingCode, Source, Standing, Weight, WorkLine, Working};
+use crate::quantity::{Finding, FindingCode, Line, Source, Standing, Weight, WorkLine, Working};
 use crate::record::Bike;
 use crate::units::Unit;
 

@@ -2,7 +2,7 @@
 
 use super::ask::{EngagementAdvice, ScrewStrength, TorqueBand};
 use crate::fasteners::formulas::{StressArea, ThreadMatch, flank_diameter};
-use crate::quantity::{Evaluate, Source, Standing, WorkLine, Working};
+use crate::quantity::{Line, Source, Standing, WorkLine, Working};
 use crate::units::Unit;
 
 /// How the page was worked out.

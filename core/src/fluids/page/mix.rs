@@ -8,7 +8,7 @@ use crate::fluids::formulas::{
     Premix, ThinnerOf, Thinning, TwoPart, premix_oil, thinner_to_add, two_part, volume_of_weight,
 };
 use crate::fluids::{Mix, MixAnswer, MixAsk, MixPart, OtherReading, TwoPartAsk};
-use crate::quantity::{Evaluate, Finding, FindingCode, Source, Standing, Weight, WorkLine};
+use crate::quantity::{Finding, FindingCode, Line, Source, Standing, Weight, WorkLine};
 use crate::units::Unit;
 
 /// Works the mixing page out. Refused: a number outside its range, a cover without any spreading rate.

@@ -11,7 +11,7 @@ use crate::gearing::judge::{
     Axle, TightSpot, WearLimit, WearRule, WornPosition, judge_wear, links_of, noted_elongation, on_tight_spot, teeth,
     tight_spot, wear_limits, worn_position, worn_positions,
 };
-use crate::quantity::{Evaluate, Finding, FindingCode, Judgement, Weight, WorkLine, Working};
+use crate::quantity::{Finding, FindingCode, Judgement, Line, Weight, WorkLine, Working};
 use crate::record::{Bike, ChainJoint, ChainKind, ChainSize, Drive};
 use crate::units::Unit;
 

@@ -6,7 +6,7 @@ use crate::gearing::formulas::{
 use crate::gearing::judge::{
     Axle, ChainFit, Corrector, GearTrain, Sender, SpeedometerShift, production_source, speedometer_source,
 };
-use crate::quantity::{Evaluate, Source, Standing, WorkLine, Working};
+use crate::quantity::{Line, Source, Standing, WorkLine, Working};
 use crate::record::{ChainSize, Drive, TyreSize, Wheel};
 use crate::tyres::tyre_source;
 use crate::units::Unit;

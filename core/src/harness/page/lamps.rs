@@ -10,7 +10,7 @@ use crate::electrical::{
 };
 use crate::error::Refused;
 use crate::harness::lamps::{Indicators, indicators, pilot};
-use crate::quantity::{Evaluate, Finding, FindingCode, Weight, WorkLine, Working};
+use crate::quantity::{Finding, FindingCode, Line, Weight, WorkLine, Working};
 use crate::record::{Bike, Consumer, FlasherKind, Indication, LightSource, PilotFitting, Slot, Spec, Use};
 use crate::units::Unit;
 

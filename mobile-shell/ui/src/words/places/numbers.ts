@@ -76,6 +76,7 @@ export const numbers = {
       fluids: 'Fillings and mixtures',
       fasteners: 'Threads and screws',
       plan: 'Deliveries and dates',
+      general: 'Any two numbers',
     } satisfies Record<Area, string>,
   },
 
