@@ -135,6 +135,9 @@ bounds! {
     TYRE_WIDTH TyreWidth "tyreWidthMm" "Tyre width" 50.0 350.0 Millimetre;
     TYRE_WIDTH_INCH TyreWidthInch "tyreWidthIn" "Tyre width" 1.5 8.0 Inch;
     ASPECT_RATIO AspectRatio "aspectRatio" "Aspect ratio" 25.0 110.0 Percent;
+    SECTION_HEIGHT SectionHeight "heightMm" "Section height" 10.0 350.0 Millimetre;
+    OUTER_DIAMETER OuterDiameter "diameterMm" "Outer diameter of the tyre" 150.0 1500.0 Millimetre;
+    AGE_DAYS AgeDays "days" "Days" 0.0 60000.0 Day;
     RIM_CODE RimCode "rimCode" "Rim diameter code" 8.0 26.0 Inch;
     LOAD_INDEX LoadIndex "loadIndex" "Load index" 10.0 130.0 None;
     PLY_RATING PlyRating "plyRating" "Ply rating" 2.0 12.0 None;

@@ -12,7 +12,6 @@ from statistics import NormalDist
 # A table, or a choice between cases.
 IN_WORDS = {
     "ageOfTyre",
-    "allowedReading",
     "brakeFluidBoiling",
     "caliperPistons",
     "chainOnSprocket",
@@ -27,7 +26,6 @@ IN_WORDS = {
     "nominalOutput",
     "peaksPower",
     "pourSplit",
-    "powerSpeed",
     "preloadFromTorque",
     "restedCharge",
     "screwLoads",

@@ -35,13 +35,15 @@ macro_rules! formulas {
 }
 
 formulas! {
-    gearing: OverallRatio, RoadSpeed, EngineSpeed, WantedRatio, EngineSpeedDrop, ChainLength, CentreDistance,
-        WornCentreDistance, PitchDiameter, HuntingTooth, ChainSizeDimensions, ChainElongation, WornLength, ChainOnSprocket,
-        SpeedometerFactor, AllowedReading, CorrectorRatio, StandardAir, RollingCoefficient, RoadResistance,
-        PowerSpeed, ThrustAtTyre, CubicPower, PeaksPower;
+    gearing: FinalRatio, OverallRatio, RoadSpeed, EngineSpeed, WantedRatio, TallerRatio, EngineSpeedDrop, EngineSpeedChange, ChainLength, CentreDistance,
+        WornCentreDistance, AdjusterUsed, FreeChain, PitchDiameter, HuntingTooth, ChainSizeDimensions, ChainElongation, WornLength, ChainOnSprocket,
+        SpeedometerFactor, ShownSpeed, AllowedReading, CorrectorRatio, StandardAir, RollingCoefficient, RoadResistance,
+        PowerSpeed, TorqueOfPower, WheelPower, ThrustAtTyre, CubicPower, PeaksPower;
     brakes: HydraulicBrake, CaliperPistons, BrakePair, LeverTravel, StoppingDistance, StoppingDeceleration,
         BrakeEfficiency, DirectiveStop, CamLever, DrumShoes, BleedThrough, BrakeFluidBoiling;
-    tyres: TyreDiameter, TyreAgainst, TyreRating, AgeOfTyre;
+    record: OuterDiameter, RollingCircumference;
+    tyres: TyreDiameter, ScaledCircumference, TurnsPerKilometre, RideHeight, TyreAgainst, TyreRating, AgeOfTyre;
+    record: YearsOfDays;
     electrical: BatteryHours, RestedCharge, GravityCharge, DaysToFlat, RechargeHours, LampWatts, LampLight,
         ThermalFlasher, CountedFlashes, LoadResistance, NominalOutput, WireDrop, WireGauge;
     coating: DewPoint, SurfaceMargin, CureRate, CureAge, Activation;
