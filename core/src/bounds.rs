@@ -182,6 +182,7 @@ bounds! {
     DISC Disc "discMm" "Disc diameter" 80.0 400.0 Millimetre;
     DRUM Drum "drumMm" "Drum diameter" 60.0 300.0 Millimetre;
     LEVER_RATIO LeverRatio "leverRatio" "Lever ratio" 1.0 12.0 None;
+    HYDRAULIC_RATIO HydraulicRatio "hydraulicRatio" "Hydraulic ratio" 0.1 200.0 None;
     PISTONS Pistons "pistons" "Pistons" 1.0 12.0 None;
     LITRES Litres "litres" "Volume" 0.01 60.0 Litre;
     MONEY Money "priceMinor" "Price" 0.0 100000000.0 None;

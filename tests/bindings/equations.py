@@ -18,7 +18,6 @@ IN_WORDS = {
     "chainSizeDimensions",
     "cureAge",
     "directiveStop",
-    "drumShoes",
     "gravityCharge",
     "huntingTooth",
     "identifyThread",

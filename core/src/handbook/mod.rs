@@ -39,7 +39,7 @@ formulas! {
         WornCentreDistance, AdjusterUsed, FreeChain, PitchDiameter, HuntingTooth, ChainSizeDimensions, ChainElongation, WornLength, ChainOnSprocket,
         SpeedometerFactor, ShownSpeed, AllowedReading, CorrectorRatio, StandardAir, RollingCoefficient, RoadResistance,
         PowerSpeed, TorqueOfPower, WheelPower, ThrustAtTyre, CubicPower, PeaksPower;
-    brakes: HydraulicBrake, CaliperPistons, BrakePair, LeverTravel, StoppingDistance, StoppingDeceleration,
+    brakes: HydraulicBrake, CaliperPistons, BrakePair, BrakeSwap, LeverTravel, StoppingDistance, StoppingDeceleration,
         BrakeEfficiency, DirectiveStop, CamLever, DrumShoes, BleedThrough, BrakeFluidBoiling;
     record: OuterDiameter, RollingCircumference;
     tyres: TyreDiameter, ScaledCircumference, TurnsPerKilometre, RideHeight, TyreAgainst, TyreRating, AgeOfTyre;
