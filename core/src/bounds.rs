@@ -145,6 +145,7 @@ bounds! {
     AXLE_LOAD AxleLoad "axleLoadKg" "Load on the wheel, rider and luggage up" 20.0 500.0 Kilogram;
     RIM_WIDTH RimWidth "rimWidthInch" "Rim width" 0.8 8.0 Inch;
     WATTS Watts "watts" "Power" 0.0 500.0 Watt;
+    CONSUMER_WATTS ConsumerWatts "watts" "Power" 0.0 10000.0 Watt;
     COUNT Count "count" "How many" 1.0 20.0 None;
     DUTY Duty "duty" "Share of the time on" 0.0 1.0 None;
     TEST_VOLTS TestVolts "testVolts" "Voltage of the rating" 4.0 30.0 Volt;

@@ -22,6 +22,7 @@ IN_WORDS = {
     "huntingTooth",
     "identifyThread",
     "laterOfTwo",
+    "loadSum",
     "nominalOutput",
     "peaksPower",
     "pourSplit",

@@ -44,8 +44,8 @@ formulas! {
     record: OuterDiameter, RollingCircumference;
     tyres: TyreDiameter, ScaledCircumference, TurnsPerKilometre, RideHeight, TyreAgainst, TyreRating, AgeOfTyre;
     record: YearsOfDays;
-    electrical: BatteryHours, RestedCharge, GravityCharge, DaysToFlat, RechargeHours, LampWatts, LampLight,
-        ThermalFlasher, CountedFlashes, LoadResistance, NominalOutput, WireDrop, WireGauge;
+    electrical: BatteryHours, RestedCharge, GravityCharge, ChargeBetween, DaysToFlat, RechargeHours, LampWatts, LampLight, ConsumerPower, LoadSum, ChargeCurrent,
+        ThermalFlasher, CountedFlashes, FlasherShare, LoadResistance, ResistorWatts, NominalOutput, WireDrop, LeastFuse, WireGauge;
     coating: DewPoint, SurfaceMargin, CureRate, CureAge, Activation;
     fasteners: StressArea, ScrewLoads, TighteningTorque, PreloadFromTorque, NutFactorTorque, ThreadEngagement,
         IdentifyThread;
