@@ -226,6 +226,9 @@ bounds! {
     TORQUE Torque "torqueNm" "Torque" 0.1 500.0 NewtonMetre;
     NUT_FACTOR NutFactor "nutFactor" "Nut factor" 0.05 0.5 None;
     PRELOAD_SHARE PreloadShare "sharePercent" "Share of the proof load" 1.0 100.0 Percent;
+    STRESS_AREA StressArea "stressAreaMm2" "Stress area" 0.1 1000.0 SquareMillimetre;
+    STRESS Stress "stressMpa" "Stress" 1.0 2000.0 Megapascal;
+    ENGAGED_DIAMETERS EngagedDiameters "diameters" "Diameters engaged" 0.1 5.0 None;
     SCREW_LOAD ScrewLoad "loadNewtons" "Load of the screw" 1.0 500000.0 Newton;
     SHEAR_STRENGTH ShearStrength "shearMpa" "Shear strength of the tapped material" 20.0 1000.0 Megapascal;
     ENGAGEMENT Engagement "engagementMm" "Thread engaged" 0.5 100.0 Millimetre;

@@ -47,7 +47,7 @@ formulas! {
     electrical: BatteryHours, RestedCharge, GravityCharge, ChargeBetween, DaysToFlat, RechargeHours, LampWatts, LampLight, ConsumerPower, LoadSum, ChargeCurrent,
         ThermalFlasher, CountedFlashes, FlasherShare, LoadResistance, ResistorWatts, NominalOutput, WireDrop, LeastFuse, WireGauge;
     coating: DewPoint, SurfaceMargin, CureRate, CureAge, Activation;
-    fasteners: StressArea, ScrewLoads, TighteningTorque, PreloadFromTorque, NutFactorTorque, ThreadEngagement,
+    fasteners: StressArea, ScrewLoad, ScrewLoads, AssemblyPreload, PreloadTorque, TighteningTorque, PreloadFromTorque, NutFactorTorque, EngagementRule, ThreadEngagement,
         IdentifyThread;
     fluids: PourSplit, Premix, TwoPartMix, Thinning, PaintNeeded, ThinnedFilm;
     record: ShellArea, RimArea, TubeArea;
