@@ -164,6 +164,7 @@ bounds! {
     DAMPEST_AIR DampestAir "highestHumidity" "Highest humidity" 1.0 100.0 RelativeHumidity;
     HUMIDITY Humidity "humidity" "Relative humidity" 1.0 100.0 RelativeHumidity;
     CURE_HOURS CureHours "hours" "Time" 0.02 2000.0 Hour;
+    MEAN_RATE MeanRate "rate" "Rate" 0.0 10000.0 None;
     ACTIVATION Activation "activationKelvin" "Activation temperature" 1000.0 15000.0 Kelvin;
     HANDS_ON HandsOn "handsOnMinutes" "Hands-on time" 1.0 2880.0 Minute;
     LEAST_MINUTES LeastMinutes "leastMinutes" "Least hands-on time" 1.0 2880.0 Minute;
@@ -233,6 +234,8 @@ bounds! {
     SHEAR_STRENGTH ShearStrength "shearMpa" "Shear strength of the tapped material" 20.0 1000.0 Megapascal;
     ENGAGEMENT Engagement "engagementMm" "Thread engaged" 0.5 100.0 Millimetre;
     CUP Cup "cupMl" "Cup" 1.0 20000.0 Millilitre;
+    POURS Pours "times" "Full cups" 0.0 60000.0 None;
+    LAST_POUR LastPour "lastMl" "Last pour" 0.0 20000.0 Millilitre;
     CUPS Cups "cupsMl" "Number of cups" 1.0 12.0 None;
     FUEL Fuel "fuelLitres" "Fuel" 0.05 60.0 Litre;
     PREMIX_PARTS PremixParts "partsFuel" "Parts of fuel to one of oil" 10.0 200.0 None;

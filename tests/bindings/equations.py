@@ -31,12 +31,10 @@ IN_WORDS = {
     "screwLoads",
     "shellArea",
     "standardAir",
-    "surfaceMargin",
     "thermalFlasher",
     "tighteningTorque",
     "nutFactorTorque",
     "triangularQuantile",
-    "twoPartMix",
     "tyreAgainst",
     "tyreDiameter",
     "tyreRating",
@@ -64,7 +62,7 @@ def arithmetic(text):
     text = re.sub(r"\|([^|]*)\|", r"abs(\1)", text)
     text = re.sub(r"⌈([^⌉]*)⌉", r"ceil(\1)", text)
     text = re.sub(r"[⁰¹²³⁴⁵⁶⁷⁸⁹⁻]+", lambda found: "**" + found[0].translate(SUPERSCRIPTS), text)
-    text = text.replace("√", "sqrt").replace("^", "**").replace("·", "*").replace("−", "-")
+    text = text.replace("√", "sqrt").replace("^", "**").replace("·", "*").replace("−", "-").replace("≥", ">=")
     text = re.sub(r"(?<=\d),(?=\d{3})", "", text)
 
     def named(found):

@@ -46,10 +46,10 @@ formulas! {
     record: YearsOfDays;
     electrical: BatteryHours, RestedCharge, GravityCharge, ChargeBetween, DaysToFlat, RechargeHours, LampWatts, LampLight, ConsumerPower, LoadSum, ChargeCurrent,
         ThermalFlasher, CountedFlashes, FlasherShare, LoadResistance, ResistorWatts, NominalOutput, WireDrop, LeastFuse, WireGauge;
-    coating: DewPoint, SurfaceMargin, CureRate, CureAge, Activation;
+    coating: DewPoint, SurfaceMargin, CureRate, CurePace, CureAge, HoursAtRate, Activation;
     fasteners: StressArea, ScrewLoad, ScrewLoads, AssemblyPreload, PreloadTorque, TighteningTorque, PreloadFromTorque, NutFactorTorque, EngagementRule, ThreadEngagement,
         IdentifyThread;
-    fluids: PourSplit, Premix, TwoPartMix, Thinning, PaintNeeded, ThinnedFilm;
+    fluids: PourSplit, Poured, Premix, TwoPartMix, Thinning, PaintNeeded, PaintForArea, ThinnedFilm;
     record: ShellArea, RimArea, TubeArea;
     plan: TriangularQuantile, LognormalQuantile, LaterOfTwo;
     quantity: PercentChange, Difference;

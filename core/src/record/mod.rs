@@ -28,7 +28,7 @@ pub use paint::{
     Climate, Coat, CureState, Layer, PaintedPart, Process, ProcessStep, Product, ProductKind, PutOn, RimArea,
     ShellArea, Stay, StayPlace, Surface, TubeArea, activation, area_of, rim_area, shell_area, tube_area, went_on,
 };
-pub(crate) use paint::{IN_THE_HOUSE, from_two, laid};
+pub(crate) use paint::{IN_THE_HOUSE, first_hours, from_two, laid};
 pub(crate) use sidewall::{AlphaLetter, FIELD, age_days, is_low_section};
 pub use sidewall::{
     Construction, DateCode, OuterDiameter, RollingCircumference, Section, Service, SpeedSymbol, Tube, TyreSize,
