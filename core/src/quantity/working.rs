@@ -30,9 +30,9 @@ pub struct Working {
 }
 
 impl WorkLine {
-    /// A line from its parts.
-    pub fn new(label: &str, equation: impl Into<String>, value: f64, unit: Unit) -> Self {
-        Self { label: label.to_owned(), equation: equation.into(), value, unit }
+    /// A line from its parts. Only a formula makes one, so that no page writes an equation of its own.
+    pub(super) fn new(label: &str, equation: String, value: f64, unit: Unit) -> Self {
+        Self { label: label.to_owned(), equation, value, unit }
     }
 
     /// A number that was measured: nothing was worked out.

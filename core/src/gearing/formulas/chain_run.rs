@@ -88,7 +88,7 @@ formula! {
 
 formula! {
     /// How often the same tooth meets the same link.
-    HuntingTooth in Drive, "turns = X / g, g = gcd(z, X)"
+    HuntingTooth in Drive, "turns = X / gcd(z, X)"
     takes {
         /// Teeth.
         "z" teeth: u32 = within(&bounds::SPROCKET_TEETH);
@@ -97,8 +97,8 @@ formula! {
     }
     gives {
         turns "Turns of the sprocket until the same link is met" "turns" None;
-        divisor "Greatest common divisor" "g" None;
-        chain_loops "Turns of the chain meanwhile" "z / g" None;
+        divisor "Greatest common divisor" "gcd(z, X)" None;
+        chain_loops "Turns of the chain meanwhile" "z / gcd(z, X)" None;
     }
     from Source::new("Number theory; odd teeth on an even chain are the handbooks' advice", Standing::SecondHand);
     holds "Whole counts.";
