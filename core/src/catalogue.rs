@@ -1,11 +1,21 @@
 //! Every message that the core can say, listed once: what the catalogue of a language must have words for.
 
+use crate::brakes::message::{BleedingMessage, BrakesFinding, BrakesMessage, BrakesRefused, BrakesSource};
 use crate::error::RefusedMessage;
 use crate::inspection::InspectionMessage;
 use crate::message::{ArgumentKind, Declared};
 
 /// The messages of each enum marked `#[message]`. `tests/suite/words.rs` finds one that is missing here.
-pub const MESSAGES: &[&[Declared]] = &[SHARED, RefusedMessage::DECLARED, InspectionMessage::DECLARED];
+pub const MESSAGES: &[&[Declared]] = &[
+    BleedingMessage::DECLARED,
+    BrakesFinding::DECLARED,
+    BrakesMessage::DECLARED,
+    BrakesRefused::DECLARED,
+    BrakesSource::DECLARED,
+    InspectionMessage::DECLARED,
+    RefusedMessage::DECLARED,
+    SHARED,
+];
 
 /// What every area says with.
 const SHARED: &[Declared] = &[
