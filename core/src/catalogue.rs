@@ -4,6 +4,7 @@ use crate::brakes::message::{BleedingMessage, BrakesFinding, BrakesMessage, Brak
 use crate::error::RefusedMessage;
 use crate::inspection::InspectionMessage;
 use crate::message::{ArgumentKind, Declared};
+use crate::tyres::message::{TyreCheckMessage, TyresFinding, TyresMessage, TyresRefused, TyresSource};
 
 /// The messages of each enum marked `#[message]`. `tests/suite/words.rs` finds one that is missing here.
 pub const MESSAGES: &[&[Declared]] = &[
@@ -15,6 +16,11 @@ pub const MESSAGES: &[&[Declared]] = &[
     InspectionMessage::DECLARED,
     RefusedMessage::DECLARED,
     SHARED,
+    TyreCheckMessage::DECLARED,
+    TyresFinding::DECLARED,
+    TyresMessage::DECLARED,
+    TyresRefused::DECLARED,
+    TyresSource::DECLARED,
 ];
 
 /// What every area says with.
