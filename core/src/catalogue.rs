@@ -2,6 +2,10 @@
 
 use crate::brakes::message::{BleedingMessage, BrakesFinding, BrakesMessage, BrakesRefused, BrakesSource};
 use crate::error::RefusedMessage;
+use crate::gearing::message::{
+    ChainMeshMessage, ChainWearMessage, GearingFinding, GearingMessage, GearingRefused, GearingSource,
+    SprocketChoiceMessage, ThrustMessage,
+};
 use crate::inspection::InspectionMessage;
 use crate::message::{ArgumentKind, Declared};
 use crate::tyres::message::{TyreCheckMessage, TyresFinding, TyresMessage, TyresRefused, TyresSource};
@@ -13,9 +17,17 @@ pub const MESSAGES: &[&[Declared]] = &[
     BrakesMessage::DECLARED,
     BrakesRefused::DECLARED,
     BrakesSource::DECLARED,
+    ChainMeshMessage::DECLARED,
+    ChainWearMessage::DECLARED,
+    GearingFinding::DECLARED,
+    GearingMessage::DECLARED,
+    GearingRefused::DECLARED,
+    GearingSource::DECLARED,
     InspectionMessage::DECLARED,
     RefusedMessage::DECLARED,
     SHARED,
+    SprocketChoiceMessage::DECLARED,
+    ThrustMessage::DECLARED,
     TyreCheckMessage::DECLARED,
     TyresFinding::DECLARED,
     TyresMessage::DECLARED,
