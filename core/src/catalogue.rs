@@ -8,6 +8,7 @@ use crate::gearing::message::{
 };
 use crate::inspection::InspectionMessage;
 use crate::message::{ArgumentKind, Declared};
+use crate::ripple::message::{RippleFollows, RippleMessage};
 use crate::tyres::message::{TyreCheckMessage, TyresFinding, TyresMessage, TyresRefused, TyresSource};
 
 /// The messages of each enum marked `#[message]`. `tests/suite/words.rs` finds one that is missing here.
@@ -25,6 +26,8 @@ pub const MESSAGES: &[&[Declared]] = &[
     GearingSource::DECLARED,
     InspectionMessage::DECLARED,
     RefusedMessage::DECLARED,
+    RippleFollows::DECLARED,
+    RippleMessage::DECLARED,
     SHARED,
     SprocketChoiceMessage::DECLARED,
     ThrustMessage::DECLARED,
