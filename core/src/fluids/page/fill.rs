@@ -4,8 +4,8 @@ use layshaft_wire::wire;
 
 use crate::bounds;
 use crate::error::Refused;
-use crate::message::Message;
 use crate::fluids::formulas::{Pour, Poured, in_words, split_pours, volume};
+use crate::message::Message;
 use crate::quantity::{Finding, FindingCode, Line, Source, Standing, Weight, WorkLine, Working};
 use crate::record::{Bike, FillKind};
 

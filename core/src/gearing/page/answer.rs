@@ -313,7 +313,10 @@ mod tests {
             sheet.working.lines.into_iter().find(|line| line.label.english().starts_with("Rolling")).unwrap()
         };
         let line = equation(&bike);
-        assert_eq!((line.label.english().as_str(), line.equation.as_str()), ("Rolling circumference, rear, rolled out", "1880"));
+        assert_eq!(
+            (line.label.english().as_str(), line.equation.as_str()),
+            ("Rolling circumference, rear, rolled out", "1880")
+        );
         bike.fitted.rear_wheel.tyre = Some("3.25-18".to_owned());
         let line = equation(&bike);
         assert_eq!(line.equation, "1880 × 622.3 / 609.6");
