@@ -1,11 +1,27 @@
 //! Every message that the core can say, listed once: what the catalogue of a language must have words for.
 
+use crate::electrical::{
+    ChargingMessage, ChargingPageMessage, ElectricalMessage, ElectricalSource, FuseColour, LoadMessage,
+    LoadPageMessage, WireMessage,
+};
 use crate::error::RefusedMessage;
 use crate::inspection::InspectionMessage;
 use crate::message::{ArgumentKind, Declared};
 
 /// The messages of each enum marked `#[message]`. `tests/suite/words.rs` finds one that is missing here.
-pub const MESSAGES: &[&[Declared]] = &[SHARED, RefusedMessage::DECLARED, InspectionMessage::DECLARED];
+pub const MESSAGES: &[&[Declared]] = &[
+    SHARED,
+    ChargingMessage::DECLARED,
+    ChargingPageMessage::DECLARED,
+    ElectricalMessage::DECLARED,
+    ElectricalSource::DECLARED,
+    FuseColour::DECLARED,
+    InspectionMessage::DECLARED,
+    LoadMessage::DECLARED,
+    LoadPageMessage::DECLARED,
+    RefusedMessage::DECLARED,
+    WireMessage::DECLARED,
+];
 
 /// What every area says with.
 const SHARED: &[Declared] = &[
