@@ -5,6 +5,11 @@ use crate::electrical::{
     LoadPageMessage, WireMessage,
 };
 use crate::error::RefusedMessage;
+use crate::faults::{CircuitCheckMessage, FaultsMessage, FaultsSource, ReachMessage};
+use crate::harness::{
+    CircuitMessage, FaultMessage, IndicatorMessage, LampsMessage, ModelMessage, SolverMessage, SymptomMessage,
+    WireColour,
+};
 use crate::inspection::InspectionMessage;
 use crate::message::{ArgumentKind, Declared};
 
@@ -13,13 +18,25 @@ pub const MESSAGES: &[&[Declared]] = &[
     SHARED,
     ChargingMessage::DECLARED,
     ChargingPageMessage::DECLARED,
+    CircuitCheckMessage::DECLARED,
+    CircuitMessage::DECLARED,
     ElectricalMessage::DECLARED,
     ElectricalSource::DECLARED,
+    FaultMessage::DECLARED,
+    FaultsMessage::DECLARED,
+    FaultsSource::DECLARED,
     FuseColour::DECLARED,
+    IndicatorMessage::DECLARED,
     InspectionMessage::DECLARED,
+    LampsMessage::DECLARED,
     LoadMessage::DECLARED,
     LoadPageMessage::DECLARED,
+    ModelMessage::DECLARED,
+    ReachMessage::DECLARED,
     RefusedMessage::DECLARED,
+    SolverMessage::DECLARED,
+    SymptomMessage::DECLARED,
+    WireColour::DECLARED,
     WireMessage::DECLARED,
 ];
 
