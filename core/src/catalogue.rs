@@ -5,6 +5,7 @@ use crate::electrical::{
     LoadPageMessage, WireMessage,
 };
 use crate::error::RefusedMessage;
+use crate::events::{EventMessage, EventsMessage};
 use crate::faults::{CircuitCheckMessage, FaultsMessage, FaultsSource, ReachMessage};
 use crate::harness::{
     CircuitMessage, FaultMessage, IndicatorMessage, LampsMessage, ModelMessage, SolverMessage, SymptomMessage,
@@ -22,6 +23,8 @@ pub const MESSAGES: &[&[Declared]] = &[
     CircuitMessage::DECLARED,
     ElectricalMessage::DECLARED,
     ElectricalSource::DECLARED,
+    EventMessage::DECLARED,
+    EventsMessage::DECLARED,
     FaultMessage::DECLARED,
     FaultsMessage::DECLARED,
     FaultsSource::DECLARED,
