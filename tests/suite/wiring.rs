@@ -2,6 +2,7 @@
 
 use layshaft_core::faults::{FaultAsk, SearchStop};
 use layshaft_core::harness::{Fault, HarnessAsk, LampLook, OperatingPoint, Setting, look_id, solve, with_fault};
+use layshaft_core::message::Message;
 use layshaft_core::record::{Component, ElementChange, Evidence, FaultClosing, Trouble};
 use layshaft_door::Bench;
 use layshaft_door::command::{AdaptCircuit, AnswerFault, CloseFault, LoadDemo, StartFault, UndoFaultStep};
@@ -109,7 +110,7 @@ fn bad_wiring_is_refused_or_said_plainly() {
 }
 
 /// What the faulty machine answers to the question.
-fn answer(bench: &Bench, search: &str, points: &[(String, OperatingPoint)]) -> Option<Evidence> {
+fn answer(bench: &Bench, search: &str, points: &[(Message, OperatingPoint)]) -> Option<Evidence> {
     let ask = FaultAsk { search: Some(search.to_owned()) };
     let question = bench.fault(&ask, &at(SATURDAY)).unwrap().state.unwrap().question?;
     let position = question.position.unwrap();

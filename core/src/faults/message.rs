@@ -12,7 +12,7 @@ pub(crate) enum FaultsMessage {
     /// What an answer means.
     Means { answer: Message, suspects: List },
     /// A reading as an answer.
-    Reading { volts: Measure },
+    VoltsRead { volts: Measure },
     /// A search that does not say what is wrong.
     NotSaid,
     /// What was asked for: a check.

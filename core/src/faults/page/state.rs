@@ -191,7 +191,7 @@ fn answers(case: &TroubleCase, evidence: &[Evidence], surprising: Option<&str>) 
     let line = |answer: &Evidence| {
         let check = case.check(answer.check())?;
         let said = match answer {
-            Evidence::Read { volts, .. } => FaultsMessage::Reading { volts: Unit::Volt.of(*volts) }.into(),
+            Evidence::Read { volts, .. } => FaultsMessage::VoltsRead { volts: Unit::Volt.of(*volts) }.into(),
             Evidence::Seen { outcome, .. } => {
                 let known = check.outcomes.iter().find(|at| at.id == *outcome);
                 known.map_or_else(|| Message::as_entered(outcome), |at| at.label.clone())
