@@ -1,11 +1,20 @@
 //! Every message that the core can say, listed once: what the catalogue of a language must have words for.
 
 use crate::brakes::message::{BleedingMessage, BrakesFinding, BrakesMessage, BrakesRefused, BrakesSource};
+use crate::electrical::{
+    ChargingMessage, ChargingPageMessage, ElectricalMessage, ElectricalSource, FuseColour, LoadMessage,
+    LoadPageMessage, WireMessage,
+};
 use crate::error::RefusedMessage;
 use crate::events::{EventMessage, EventsMessage};
+use crate::faults::{CircuitCheckMessage, FaultsMessage, FaultsSource, ReachMessage};
 use crate::gearing::message::{
     ChainMeshMessage, ChainWearMessage, GearingFinding, GearingMessage, GearingRefused, GearingSource,
     SprocketChoiceMessage, ThrustMessage,
+};
+use crate::harness::{
+    CircuitMessage, FaultMessage, IndicatorMessage, LampsMessage, ModelMessage, SolverMessage, SymptomMessage,
+    WireColour,
 };
 use crate::inspection::InspectionMessage;
 use crate::message::{ArgumentKind, Declared};
@@ -22,23 +31,43 @@ pub const MESSAGES: &[&[Declared]] = &[
     BrakesSource::DECLARED,
     ChainMeshMessage::DECLARED,
     ChainWearMessage::DECLARED,
+    ChargingMessage::DECLARED,
+    ChargingPageMessage::DECLARED,
+    CircuitCheckMessage::DECLARED,
+    CircuitMessage::DECLARED,
+    ElectricalMessage::DECLARED,
+    ElectricalSource::DECLARED,
     EventMessage::DECLARED,
     EventsMessage::DECLARED,
+    FaultMessage::DECLARED,
+    FaultsMessage::DECLARED,
+    FaultsSource::DECLARED,
+    FuseColour::DECLARED,
     GearingFinding::DECLARED,
     GearingMessage::DECLARED,
     GearingRefused::DECLARED,
     GearingSource::DECLARED,
+    IndicatorMessage::DECLARED,
     InspectionMessage::DECLARED,
+    LampsMessage::DECLARED,
+    LoadMessage::DECLARED,
+    LoadPageMessage::DECLARED,
+    ModelMessage::DECLARED,
+    ReachMessage::DECLARED,
     RefusedMessage::DECLARED,
     RippleFollows::DECLARED,
     RippleMessage::DECLARED,
+    SolverMessage::DECLARED,
     SprocketChoiceMessage::DECLARED,
+    SymptomMessage::DECLARED,
     ThrustMessage::DECLARED,
     TyreCheckMessage::DECLARED,
     TyresFinding::DECLARED,
     TyresMessage::DECLARED,
     TyresRefused::DECLARED,
     TyresSource::DECLARED,
+    WireColour::DECLARED,
+    WireMessage::DECLARED,
 ];
 
 /// What every area says with.
