@@ -1,11 +1,19 @@
 //! Every message that the core can say, listed once: what the catalogue of a language must have words for.
 
+use crate::coating::{CoatingMessage, CureMessage, ProcessMessage};
 use crate::error::RefusedMessage;
 use crate::inspection::InspectionMessage;
 use crate::message::{ArgumentKind, Declared};
 
 /// The messages of each enum marked `#[message]`. `tests/suite/words.rs` finds one that is missing here.
-pub const MESSAGES: &[&[Declared]] = &[SHARED, RefusedMessage::DECLARED, InspectionMessage::DECLARED];
+pub const MESSAGES: &[&[Declared]] = &[
+    SHARED,
+    CoatingMessage::DECLARED,
+    CureMessage::DECLARED,
+    InspectionMessage::DECLARED,
+    ProcessMessage::DECLARED,
+    RefusedMessage::DECLARED,
+];
 
 /// What every area says with.
 const SHARED: &[Declared] = &[
