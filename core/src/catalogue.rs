@@ -2,6 +2,7 @@
 
 use crate::coating::{CoatingMessage, CureMessage, ProcessMessage};
 use crate::error::RefusedMessage;
+use crate::fluids::{FillMessage, MixMessage};
 use crate::inspection::InspectionMessage;
 use crate::message::{ArgumentKind, Declared};
 
@@ -10,7 +11,9 @@ pub const MESSAGES: &[&[Declared]] = &[
     SHARED,
     CoatingMessage::DECLARED,
     CureMessage::DECLARED,
+    FillMessage::DECLARED,
     InspectionMessage::DECLARED,
+    MixMessage::DECLARED,
     ProcessMessage::DECLARED,
     RefusedMessage::DECLARED,
 ];

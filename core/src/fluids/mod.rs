@@ -3,13 +3,14 @@
 //! Reading order: the arithmetic (`formulas`), and the pages (`page`).
 
 mod formulas;
+mod message;
 mod page;
 
 pub use formulas::{
-    PaintNeeded, Pour, PourSplit, Premix, ThinnedFilm, ThinnerOf, Thinning, TwoPart, TwoPartMix, cans, in_words,
-    paint_needed, premix_oil, split_pours, spreading_rate, thinned_solids, thinner_to_add, two_part, volume_of_weight,
-    wet_film,
+    PaintNeeded, Pour, PourSplit, Premix, ThinnedFilm, ThinnerOf, Thinning, TwoPart, TwoPartMix, cans, paint_needed,
+    premix_oil, split_pours, spreading_rate, thinned_solids, thinner_to_add, two_part, volume_of_weight, wet_film,
 };
+pub(crate) use message::{FillMessage, MixMessage};
 pub use page::{
     CoverAsk, CoverNeed, FillAnswer, FillAsk, FillChoice, Mix, MixAnswer, MixAsk, MixPart, OtherReading, TwoPartAsk,
     fill_answer, mix_answer,

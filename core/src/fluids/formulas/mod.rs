@@ -8,5 +8,5 @@ pub use cover::{PaintNeeded, ThinnedFilm, cans, paint_needed, spreading_rate, th
 pub use mix::{
     Premix, ThinnerOf, Thinning, TwoPart, TwoPartMix, premix_oil, thinner_to_add, two_part, volume_of_weight,
 };
-pub(crate) use pour::volume;
-pub use pour::{Pour, PourSplit, in_words, split_pours};
+pub use pour::{Pour, PourSplit, split_pours};
+pub(crate) use pour::{in_words, volume};

@@ -5,6 +5,7 @@ use super::working::{by_volume, working};
 use crate::bounds;
 use crate::error::Refused;
 use crate::fluids::formulas::{cans, paint_needed, spreading_rate, thinned_solids, wet_film};
+use crate::fluids::message::MixMessage;
 use crate::fluids::{CoverAsk, CoverNeed};
 use crate::quantity::{Finding, FindingCode, Source, Standing, Weight, WorkLine};
 use crate::record::area_of;
@@ -45,16 +46,15 @@ pub(crate) fn cover_sheet(ask: &CoverAsk) -> Result<MixAnswer, Refused> {
     };
     let mut findings = Vec::new();
     if ask.loss_percent.is_none() && ask.put_on.is_none() {
-        findings.push(Finding::new(
-            FindingCode::MixLossUnknown,
-            Weight::Care,
-            "No loss is counted. By brush 5 to 15 % are lost, from an aerosol on small parts about half (common practice).",
-        ));
+        findings.push(Finding::new(FindingCode::MixLossUnknown, Weight::Care, MixMessage::LossUnknown));
     }
-    let range = if need.cans_least == need.cans_most {
-        format!("{}", need.cans_most)
+    let (least, most) = (need.cans_least, need.cans_most);
+    let can = Unit::Millilitre.of(can_ml);
+    let area = Unit::SquareMetre.of(in_thousandths(square_metres));
+    let sentence = if least == most {
+        MixMessage::Cans { cans: most, can, area, coats }.into()
     } else {
-        format!("{} to {}", need.cans_least, need.cans_most)
+        MixMessage::CansRange { least, most, can, area, coats }.into()
     };
     let amount = |loss: f64| format!("1000 × {square_metres:.3} m² × {coats} / ({rate:.2} m²/L × (1 − {loss} / 100))");
     let mut lines = Vec::new();
@@ -65,11 +65,11 @@ pub(crate) fn cover_sheet(ask: &CoverAsk) -> Result<MixAnswer, Refused> {
     lines.push(WorkLine::new("Paint at the least loss", amount(low), least_ml, Unit::Millilitre));
     lines.push(WorkLine::new("Paint at the greatest loss", amount(high), most_ml, Unit::Millilitre));
     Ok(MixAnswer {
-        sentence: format!("{range} of {can_ml:.0} mL for {} m², {coats} coats.", in_thousandths(square_metres)).into(),
-        parts: vec![by_volume("Paint", most_ml)],
+        sentence,
+        parts: vec![by_volume(MixMessage::Paint, most_ml)],
         other: None,
         cover: Some(need),
-        cautions: vec!["Spray in the open or with an extractor; mask, no flame.".to_owned().into()],
+        cautions: vec![MixMessage::CautionSpray.into()],
         findings,
         working: working(
             lines,
