@@ -2,6 +2,7 @@
 
 use crate::coating::{CoatingMessage, CureMessage, ProcessMessage};
 use crate::error::RefusedMessage;
+use crate::fasteners::{ScrewMessage, ThreadMessage};
 use crate::fluids::{FillMessage, MixMessage};
 use crate::inspection::InspectionMessage;
 use crate::message::{ArgumentKind, Declared};
@@ -16,6 +17,8 @@ pub const MESSAGES: &[&[Declared]] = &[
     MixMessage::DECLARED,
     ProcessMessage::DECLARED,
     RefusedMessage::DECLARED,
+    ScrewMessage::DECLARED,
+    ThreadMessage::DECLARED,
 ];
 
 /// What every area says with.
