@@ -4,7 +4,7 @@ use crate::coating::{CoatingMessage, CureMessage, ProcessMessage};
 use crate::error::RefusedMessage;
 use crate::fasteners::{ScrewMessage, ThreadMessage};
 use crate::fluids::{FillMessage, MixMessage};
-use crate::inspection::InspectionMessage;
+use crate::inspection::{InspectionMessage, PackMessage};
 use crate::message::{ArgumentKind, Declared};
 
 /// The messages of each enum marked `#[message]`. `tests/suite/words.rs` finds one that is missing here.
@@ -15,6 +15,7 @@ pub const MESSAGES: &[&[Declared]] = &[
     FillMessage::DECLARED,
     InspectionMessage::DECLARED,
     MixMessage::DECLARED,
+    PackMessage::DECLARED,
     ProcessMessage::DECLARED,
     RefusedMessage::DECLARED,
     ScrewMessage::DECLARED,
