@@ -2,6 +2,7 @@
 
 use crate::coating::{CoatingMessage, CureMessage, ProcessMessage};
 use crate::error::RefusedMessage;
+use crate::events::{EventMessage, EventsMessage};
 use crate::fasteners::{ScrewMessage, ThreadMessage};
 use crate::fluids::{FillMessage, MixMessage};
 use crate::inspection::{InspectionMessage, PackMessage};
@@ -12,6 +13,8 @@ pub const MESSAGES: &[&[Declared]] = &[
     SHARED,
     CoatingMessage::DECLARED,
     CureMessage::DECLARED,
+    EventMessage::DECLARED,
+    EventsMessage::DECLARED,
     FillMessage::DECLARED,
     InspectionMessage::DECLARED,
     MixMessage::DECLARED,

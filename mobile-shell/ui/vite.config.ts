@@ -2,6 +2,7 @@
 import { svelte } from '@sveltejs/vite-plugin-svelte';
 import { defineConfig } from 'vite';
 import { VitePWA } from 'vite-plugin-pwa';
+import { fluent } from './fluent.ts';
 
 /** The colour behind the app while it opens: the paper of the day theme. */
 const PAPER = '#f3eee2';
@@ -9,6 +10,7 @@ const PAPER = '#f3eee2';
 export default defineConfig({
   base: './',
   plugins: [
+    fluent(),
     svelte(),
     VitePWA({
       registerType: 'prompt',

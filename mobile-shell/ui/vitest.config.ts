@@ -2,9 +2,10 @@
 import { svelte } from '@sveltejs/vite-plugin-svelte';
 import { defineConfig } from 'vitest/config';
 import { ZONE } from '../../tests/moment.mjs';
+import { fluent } from './fluent.ts';
 
 export default defineConfig({
-  plugins: [svelte()],
+  plugins: [fluent(), svelte()],
   // Svelte as it runs in the browser.
   resolve: { conditions: ['browser'] },
   test: {

@@ -158,7 +158,7 @@ def check_refusals(folder):
     before = bench.bundle(BareAsk(), SATURDAY).bundle
     for code, field, action in cases:
         refusal = refusal_of(action)
-        same = refusal is not None and refusal.code == code and refusal.field == field and refusal.message
+        same = refusal is not None and refusal.code == code and refusal.field == field and str(refusal.message)
         check(f"the refusal {code.name}", same, refusal)
     check("nothing was stored by what was refused", bench.bundle(BareAsk(), SATURDAY).bundle == before, "it was")
     # A request that cannot be understood is ruled out by the types.

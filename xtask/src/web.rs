@@ -28,7 +28,7 @@ pub fn build() -> Outcome {
 /// Builds everything, then looks at the pages and tests their logic. The build comes first: it makes the types of the door.
 pub fn check() -> Outcome {
     build()?;
-    for script in ["format", "lint", "test"] {
+    for script in ["words-in-step", "format", "lint", "test"] {
         run(&mut needs::npm_script(UI, script))?;
     }
     Ok(())

@@ -158,7 +158,12 @@ impl Bench {
         Ok(coating::process_answer(&self.bike, ask, moment)?)
     }
 
-    /// A calendar file with alarms.
+    /// A calendar file with entries in words.
+    pub fn calendar(&self, ask: &CalendarAsk, moment: &Moment) -> Result<CalendarAnswer, Refusal> {
+        Ok(events::calendar_answer(ask, moment))
+    }
+
+    /// What is still to come.
     pub fn alarms(&self, _: &BareAsk, moment: &Moment) -> Result<AlarmsAnswer, Refusal> {
         self.open_bike_id()?;
         Ok(events::alarms_answer(&self.bike, moment, &self.planned.schedule(&self.bike, moment, false).rows))

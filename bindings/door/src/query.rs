@@ -4,7 +4,7 @@ use layshaft_core::bounds::BoundCard;
 pub use layshaft_core::brakes::{BrakeAnswer, BrakeAsk};
 pub use layshaft_core::coating::{CureAnswer, CureAsk, ProcessAnswer, ProcessAsk};
 pub use layshaft_core::electrical::{ChargingAnswer, ChargingAsk, LoadAnswer, LoadAsk, WireAnswer, WireAsk};
-pub use layshaft_core::events::AlarmsAnswer;
+pub use layshaft_core::events::{AlarmsAnswer, CalendarAnswer, CalendarAsk, CalendarEntry};
 pub use layshaft_core::fasteners::{FastenerAnswer, FastenerAsk};
 pub use layshaft_core::faults::{FaultAnswer, FaultAsk};
 pub use layshaft_core::fluids::{FillAnswer, FillAsk, MixAnswer, MixAsk};

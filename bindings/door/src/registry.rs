@@ -62,8 +62,10 @@ macro_rules! queries {
             inspection Inspection(InspectionAsk) -> InspectionAnswer;
             /// What a proposal does to everything else.
             ripple Ripple(RippleAsk) -> RippleAnswer;
-            /// A calendar file with alarms for cures, waits and parcels.
+            /// What is still to come: cures, waits, parcels.
             alarms Alarms(BareAsk) -> AlarmsAnswer;
+            /// A calendar file with entries in words.
+            calendar Calendar(CalendarAsk) -> CalendarAnswer;
             /// Everything known about the open bike.
             bike Bike(BareAsk) -> BikeAnswer;
             /// Every value that a record has had.

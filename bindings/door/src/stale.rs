@@ -95,7 +95,7 @@ fn reads(asked: Asked) -> &'static [&'static [Source]] {
     match asked {
         Asked::Shelf => &[&[Shelf]],
         Asked::SetAside | Asked::Tables | Asked::ReadyMade | Asked::Products | Asked::Evaluate | Asked::Handbook => &[],
-        Asked::Fasteners | Asked::Mixing | Asked::Wire => &[],
+        Asked::Calendar | Asked::Fasteners | Asked::Mixing | Asked::Wire => &[],
         Asked::Today => &[PLAN, INSPECTION],
         Asked::Plan | Asked::Job => &[PLAN],
         Asked::Alarms => &[&[Job, Part, Coat, Process, Climate, Place]],

@@ -6,3 +6,6 @@
 from .layshaft_core import *
 from .layshaft_door import *
 from .layshaft_uniffi import *
+
+# A message prints as its sentence.
+Message.__str__ = say

@@ -9,6 +9,7 @@ use std::sync::{Mutex, MutexGuard};
 use std::time::{SystemTime, UNIX_EPOCH};
 
 use layshaft_core::error::{Code, Refusal};
+use layshaft_core::message::Message;
 use layshaft_core::time::{Moment, Zone};
 use layshaft_door::command::*;
 use layshaft_door::query::*;
@@ -20,7 +21,7 @@ uniffi::setup_scaffolding!();
 #[derive(Clone, Debug, PartialEq, thiserror::Error, uniffi::Error)]
 pub enum BenchError {
     /// The refusal with its stable code, sentence and field.
-    #[error("{refusal}")]
+    #[error("{}", say(refusal.message.clone()))]
     Refused {
         /// The refusal.
         refusal: Refusal,
@@ -59,6 +60,12 @@ impl Bench {
         let fault = |_| Refusal::new(Code::Storage, "an earlier call broke off; open the bench again");
         Ok(self.door.lock().map_err(fault)?)
     }
+}
+
+/// A message in English. In Python `str(message)` does the same.
+#[uniffi::export]
+pub fn say(message: Message) -> String {
+    layshaft_words::say(&message)
 }
 
 /// The moment given, or now by this machine's clock in UTC.

@@ -4,6 +4,7 @@
 
 use layshaft_wire::wire;
 
+use super::message::{EventMessage, EventsMessage};
 use crate::changes::Record;
 use crate::coating::{CureAnswer, CureAsk, cure_answer};
 use crate::message::Message;
@@ -37,14 +38,64 @@ pub struct Due {
     pub at_ms: i64,
     /// What.
     pub due: DueKind,
+    /// What tells it from every other, also in a calendar that took it in before.
+    pub id: String,
     /// On what: the title of the coat, the job or the part.
     pub title: String,
+    /// On what and what, in a few words.
+    pub summary: Message,
     /// What holds from then on.
     pub text: Message,
     /// Kind of the record: `coat`, `job` or `part`.
     pub record_kind: String,
     /// The record's id.
     pub record: String,
+}
+
+/// The record that something comes about on: its kind, its id, its title.
+type On<'a> = (&'static str, &'a str, &'a str);
+
+impl Due {
+    fn new(bike: &Bike, (kind, record, title): On<'_>, (at_ms, due): (i64, DueKind), text: EventsMessage) -> Self {
+        Self {
+            at_ms,
+            due,
+            id: format!("{kind}-{record}-{}@{}.layshaft.invalid", due.code(), bike.id),
+            title: title.to_owned(),
+            summary: due.summary(title.to_owned()),
+            text: text.into(),
+            record_kind: kind.to_owned(),
+            record: record.to_owned(),
+        }
+    }
+}
+
+impl DueKind {
+    /// As it stands in the id. A calendar that took an event in knows it again by this, so none may ever change.
+    fn code(self) -> &'static str {
+        match self {
+            Self::TouchDry => "touchdry",
+            Self::RecoatOpen => "recoatopen",
+            Self::RecoatShut => "recoatshut",
+            Self::Handle => "handle",
+            Self::Cured => "cured",
+            Self::WaitOver => "waitover",
+            Self::PartExpected => "partexpected",
+        }
+    }
+
+    fn summary(self, title: String) -> Message {
+        let said = match self {
+            Self::TouchDry => EventMessage::TouchDry { title },
+            Self::RecoatOpen => EventMessage::RecoatOpen { title },
+            Self::RecoatShut => EventMessage::RecoatShut { title },
+            Self::Handle => EventMessage::Handle { title },
+            Self::Cured => EventMessage::Cured { title },
+            Self::WaitOver => EventMessage::WaitOver { title },
+            Self::PartExpected => EventMessage::PartExpected { title },
+        };
+        said.into()
+    }
 }
 
 /// Local time of day at which a part is said to be expected: 8 in the morning, minutes after midnight.
@@ -71,16 +122,10 @@ fn of_coats(bike: &Bike, moment: &Moment) -> Vec<Due> {
         .flat_map(|(id, coat, sheet)| {
             let topmost = is_topmost(bike, coat.process.as_deref(), coat.step);
             let ended_ms = coat.ended_ms.unwrap_or(i64::MAX);
-            milestones(&sheet, topmost).into_iter().filter(move |(at_ms, _, _)| *at_ms < ended_ms).map(
-                move |(at_ms, due, text)| Due {
-                    at_ms,
-                    due,
-                    title: coat.title.clone(),
-                    text: format!("{}: {text}.", coat.product.name).into(),
-                    record_kind: Coat::KIND.to_owned(),
-                    record: id.clone(),
-                },
-            )
+            milestones(&sheet, topmost)
+                .into_iter()
+                .filter(move |(when, _)| when.0 < ended_ms)
+                .map(move |(when, text)| Due::new(bike, (Coat::KIND, id, &coat.title), when, text))
         })
         .collect()
 }
@@ -91,22 +136,21 @@ fn is_topmost(bike: &Bike, process: Option<&str>, step: Option<u32>) -> bool {
     process.zip(step).is_some_and(|(process, step)| !process.paint_follows(step))
 }
 
-fn milestones(sheet: &CureAnswer, topmost: bool) -> Vec<(i64, DueKind, &'static str)> {
-    let due = |state| match state {
-        CureState::Wet => None,
-        CureState::TouchDry => Some((DueKind::TouchDry, "dry to the touch")),
-        CureState::RecoatOpen => Some((DueKind::RecoatOpen, "may be recoated from now on")),
-        CureState::RecoatShut => Some((DueKind::RecoatShut, "recoat window closed, sand before the next coat")),
-        CureState::Handle => Some((DueKind::Handle, "may be handled")),
-        CureState::Cured => Some((DueKind::Cured, "fully cured")),
+fn milestones(sheet: &CureAnswer, topmost: bool) -> Vec<((i64, DueKind), EventsMessage)> {
+    let of = |state| {
+        let product = sheet.product.name.clone();
+        match state {
+            CureState::Wet => None,
+            CureState::TouchDry => Some((DueKind::TouchDry, EventsMessage::TouchDry { product })),
+            CureState::RecoatOpen => Some((DueKind::RecoatOpen, EventsMessage::RecoatOpen { product })),
+            CureState::RecoatShut => Some((DueKind::RecoatShut, EventsMessage::RecoatShut { product })),
+            CureState::Handle => Some((DueKind::Handle, EventsMessage::Handle { product })),
+            CureState::Cured => Some((DueKind::Cured, EventsMessage::Cured { product })),
+        }
     };
     let matters = |due: DueKind| !topmost || !matches!(due, DueKind::RecoatOpen | DueKind::RecoatShut);
-    let milestones = sheet.milestones.iter();
-    milestones
-        .filter_map(|milestone| due(milestone.state).zip(milestone.due_ms))
-        .filter(|((due, _), _)| matters(*due))
-        .map(|((due, text), at_ms)| (at_ms, due, text))
-        .collect()
+    let milestones = sheet.milestones.iter().filter_map(|milestone| of(milestone.state).zip(milestone.due_ms));
+    milestones.filter(|((due, _), _)| matters(*due)).map(|((due, text), at_ms)| ((at_ms, due), text)).collect()
 }
 
 /// Waits of jobs that are done. Where a coat belongs to the job, the coat says it.
@@ -114,15 +158,11 @@ fn of_waits(bike: &Bike, rows: &[PlanRow]) -> Vec<Due> {
     let has_coat = |job: &str| bike.coats.values().any(|coat| coat.job.as_deref() == Some(job));
     let done = rows.iter().filter(|row| row.state == JobState::Done && !has_coat(&row.job));
     done.filter_map(|row| {
-        let name = row.wait_name.clone().unwrap_or_else(|| "the wait".to_owned());
-        Some(Due {
-            at_ms: row.wait_until_ms?,
-            due: DueKind::WaitOver,
-            title: row.title.clone(),
-            text: format!("Over: {name}. What follows may begin.").into(),
-            record_kind: Job::KIND.to_owned(),
-            record: row.job.clone(),
-        })
+        let text = match row.wait_name.clone() {
+            Some(name) => EventsMessage::WaitOver { name },
+            None => EventsMessage::AWaitOver,
+        };
+        Some(Due::new(bike, (Job::KIND, &row.job, &row.title), (row.wait_until_ms?, DueKind::WaitOver), text))
     })
     .collect()
 }
@@ -132,14 +172,9 @@ fn of_parts(bike: &Bike, moment: &Moment) -> Vec<Due> {
     let ordered = bike.parts.iter().filter(|(_, part)| part.state == PartState::Ordered);
     ordered
         .filter_map(|(id, part)| {
-            Some(Due {
-                at_ms: moment.zone.instant_on(part.expected.as_deref()?, MORNING)?,
-                due: DueKind::PartExpected,
-                title: part.title.clone(),
-                text: "Expected on this day: is it here?".to_owned().into(),
-                record_kind: Part::KIND.to_owned(),
-                record: id.clone(),
-            })
+            let at_ms = moment.zone.instant_on(part.expected.as_deref()?, MORNING)?;
+            let when = (at_ms, DueKind::PartExpected);
+            Some(Due::new(bike, (Part::KIND, id, &part.title), when, EventsMessage::PartExpected))
         })
         .collect()
 }
@@ -192,6 +227,24 @@ mod tests {
         assert_eq!(kinds(&halves), kinds(&came(&bike, 0, 48)));
         assert!(came(&bike, 48, 48).is_empty());
         assert!(came(&bike, 0, 1).iter().all(|due| due.at_ms <= later(1).now_ms));
+    }
+
+    #[test]
+    fn a_calendar_knows_an_event_again_by_the_id_that_it_always_had() {
+        let bike = Bike { id: "orrin".to_owned(), ..Bike::default() };
+        let ids = [
+            (DueKind::TouchDry, "coat-mark-1-touchdry@orrin.layshaft.invalid"),
+            (DueKind::RecoatOpen, "coat-mark-1-recoatopen@orrin.layshaft.invalid"),
+            (DueKind::RecoatShut, "coat-mark-1-recoatshut@orrin.layshaft.invalid"),
+            (DueKind::Handle, "coat-mark-1-handle@orrin.layshaft.invalid"),
+            (DueKind::Cured, "coat-mark-1-cured@orrin.layshaft.invalid"),
+            (DueKind::WaitOver, "coat-mark-1-waitover@orrin.layshaft.invalid"),
+            (DueKind::PartExpected, "coat-mark-1-partexpected@orrin.layshaft.invalid"),
+        ];
+        for (kind, id) in ids {
+            let due = Due::new(&bike, (Coat::KIND, "mark-1", "x"), (1, kind), EventsMessage::PartExpected);
+            assert_eq!(due.id, id);
+        }
     }
 
     #[test]

@@ -58,8 +58,8 @@ impl Place {
     fn events(&self) -> Vec<Notice> {
         let sheet: Value = serde_json::from_str(&self.ask(json!({ "kind": "alarms" }))).unwrap();
         let notice = |event: &Value| {
-            let text = |field: &str| event[field].as_str().unwrap().to_owned();
-            Notice { title: text("title"), body: text("text"), due_ms: event["atMs"].as_i64().unwrap() }
+            let (title, body) = (event["title"].as_str().unwrap().to_owned(), layshaft_words::say(&event["text"]));
+            Notice { title, body, due_ms: event["atMs"].as_i64().unwrap() }
         };
         sheet["alarms"].as_array().unwrap().iter().map(notice).collect()
     }

@@ -3,7 +3,7 @@ import { beforeAll, beforeEach, expect, test } from 'vitest';
 import { desk } from '../src/app/asking/desk.svelte.ts';
 import { Saving } from '../src/app/forms/saving.svelte.ts';
 import type { Command } from '../src/door/wire.ts';
-import { words } from '../src/words/index.ts';
+import { t } from '../src/words/index.ts';
 import { openDesk, settled } from './desk.ts';
 import { done, door, refusal } from './door.ts';
 
@@ -71,7 +71,7 @@ test('several are taken back last first, and one that is refused ends it and is 
   expect(door.acts[1]?.asked).toEqual({ kind: 'undo', batch: 'first' });
   door.acts[1]?.answer(done('u2'));
   await undoing;
-  expect(desk.toast).toEqual({ text: words.toast.undone, batches: [], bad: false });
+  expect(desk.toast).toEqual({ text: t('toast-undone'), batches: [], bad: false });
 
   const failing = desk.undo(['first', 'second']);
   await settled();

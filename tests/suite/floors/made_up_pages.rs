@@ -39,12 +39,17 @@ fn a_page_knows_what_stands_below_it_and_nobody_knows_a_page() {
         ("parts/base/Button.svelte", "import { today } from '../../places/today/Today.svelte';"),
         ("door/wire.ts", "export type * from '../../../bindings/door.ts';"),
         ("words/index.ts", "import '../../../bindings/door.ts'; import '../door/gone.ts'; import './look.css';"),
+        ("words/all.ts", "import.meta.glob<Text>('../../../fixtures/words/en/*.ftl');"),
+        ("show/some.ts", "const all = import.meta.glob(\"../../../fixtures/words/en/*.ftl\", {});"),
         ("words/look.css", ""),
         ("gadgets/a.ts", ""),
         ("App.svelte", "import './places/today/Today.svelte';"),
     ]);
     assert_eq!(found.upward(), ["parts/base/Button.svelte imports places/today/Today.svelte"]);
-    assert_eq!(found.past_the_door(), ["words/index.ts imports ../../../bindings/door.ts"]);
+    assert_eq!(
+        found.past_the_door(),
+        ["show/some.ts imports ../../../fixtures/words/en/*.ftl", "words/index.ts imports ../../../bindings/door.ts"]
+    );
     assert_eq!(found.lost(), ["words/index.ts imports ../door/gone.ts"]);
     assert_eq!(found.homeless(), ["gadgets/a.ts"]);
 }

@@ -9,6 +9,9 @@ use super::graph::{Edges, circles};
 /// The folders of `ui/src`, the lowest first; each knows only what stands below it. Last the frame, which lies in no folder.
 const FLOORS: [&str; 8] = ["door", "words", "app", "show", "parts", "pictures", "places", ""];
 
+/// What the words alone read from outside `src`.
+const CATALOGUE: &str = "fixtures/words/";
+
 /// The one folder that its neighbours in a place may import.
 const SHARED: &str = "shared";
 
@@ -97,9 +100,13 @@ impl Pages {
         found
     }
 
-    /// Imports from outside `src` by anything but the door.
+    /// Imports from outside `src` by anything but the door, and but for the words, which read their catalogue there.
     pub fn past_the_door(&self) -> Vec<String> {
-        let past = self.out.iter().filter(|(from, _)| self.folder(*from) != "door");
+        let past = self.out.iter().filter(|(from, path)| match self.folder(*from) {
+            "door" => false,
+            "words" => !path.contains(CATALOGUE),
+            _ => true,
+        });
         past.map(|(from, path)| format!("{} imports {path}", self.files[*from])).collect()
     }
 
@@ -138,16 +145,25 @@ fn plain(path: &Path) -> Option<String> {
     Some(kept.to_string_lossy().into_owned())
 }
 
-/// The relative paths that a script imports: `import x from './a'`, `export … from './a'`, `import './a'`, `import('./a')`.
+/// The relative paths that a script imports: `import x from './a'`, `export … from './a'`, `import './a'`, `import('./a')`,
+/// `import.meta.glob<T>('./a/*')`.
 /// A line of a comment is none.
 fn imports(text: &str) -> Vec<String> {
+    const QUOTES: [char; 2] = ['\'', '"'];
     let mut found = Vec::new();
     for line in text.lines().map(str::trim_start).filter(|line| !line.starts_with("//") && !line.starts_with('*')) {
         let mut rest = line;
-        while let Some(at) = ["from", "import"].iter().filter_map(|word| Some(rest.find(word)? + word.len())).min() {
+        while let Some(at) =
+            ["from", "import", "meta.glob"].iter().filter_map(|word| Some(rest.find(word)? + word.len())).min()
+        {
+            let many = rest[..at].ends_with("glob");
             rest = &rest[at..];
-            let quoted = rest.trim_start_matches([' ', '(']);
-            let Some(quote) = quoted.chars().next().filter(|first| ['\'', '"'].contains(first)) else { continue };
+            let quoted = if many {
+                rest.trim_start_matches(|each| !QUOTES.contains(&each))
+            } else {
+                rest.trim_start_matches([' ', '('])
+            };
+            let Some(quote) = quoted.chars().next().filter(|first| QUOTES.contains(first)) else { continue };
             let path = quoted[1..].split(quote).next().unwrap();
             if path.starts_with('.') {
                 found.push(path.to_owned());

@@ -68,6 +68,7 @@ fn asks() -> Vec<Value> {
             { "kind": "brake", "end": "front", "brake": { "masterMm": 14.0 } },
         ] }),
         json!({ "kind": "alarms" }),
+        json!({ "kind": "calendar", "entries": [{ "id": "one", "atMs": NOW, "summary": "Tank: cured", "text": "Cured." }] }),
         json!({ "kind": "bike" }),
         json!({ "kind": "photo", "id": "attachPhoto" }),
         json!({ "kind": "evaluate", "formula": overall }),

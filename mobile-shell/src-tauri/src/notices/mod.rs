@@ -43,7 +43,9 @@ pub fn stale(queries: &[String]) -> bool {
 pub fn ahead(bench: &Bench, moment: &Moment) -> Vec<Notice> {
     let Ok(sheet) = bench.alarms(&BareAsk {}, moment) else { return Vec::new() };
     let events = sheet.alarms.into_iter();
-    events.map(|event| Notice { title: event.title, body: event.text, due_ms: event.at_ms }).collect()
+    events
+        .map(|event| Notice { title: event.title, body: layshaft_words::say(&event.text), due_ms: event.at_ms })
+        .collect()
 }
 
 /// Now, by this machine's clock, in milliseconds since 1970 (UTC).

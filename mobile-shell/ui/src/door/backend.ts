@@ -1,11 +1,20 @@
 // What a backend of the door is, and what page and worker say to each other.
 import type { Refusal } from '../../../../bindings/generated/typescript/door.ts';
 
+/** What goes wrong in the door itself: it has no words of its own, the pages say it. What the core refuses comes with its sentence. */
+export type Trouble = { kind: 'noFiles' } | { kind: 'notLoaded'; why: string } | { kind: 'stopped'; place: string } | { kind: 'interrupted' };
+
+export interface DoorRefusal extends Refusal {
+  trouble?: Trouble;
+}
+
+export const troubled = (trouble: Trouble): DoorRefusal => ({ code: 'storage', message: trouble.kind, field: null, trouble });
+
 /**
  * How far the door is. `elsewhere`: another tab holds the data and does not answer; calls wait and are sent again when it
  * does, or when this tab gets hold of the data.
  */
-export type DoorState = { kind: 'opening' } | { kind: 'open' } | { kind: 'elsewhere' } | { kind: 'broken'; refusal: Refusal };
+export type DoorState = { kind: 'opening' } | { kind: 'open' } | { kind: 'elsewhere' } | { kind: 'broken'; refusal: DoorRefusal };
 
 export interface Listeners {
   state(state: DoorState): void;

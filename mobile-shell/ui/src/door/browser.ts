@@ -1,6 +1,6 @@
 // The door in the browser, seen from the page: one dedicated worker, calls that wait for their answers, and a new worker
 // when the old one is gone. A call that has no answer is sent again; commands carry marks, so they are done once.
-import type { Answer, Backend, Call, DoorState, FromWorker, Listeners } from './backend.ts';
+import { troubled, type Answer, type Backend, type Call, type DoorState, type FromWorker, type Listeners } from './backend.ts';
 
 interface Waiting {
   call: Call;
@@ -45,7 +45,7 @@ class Browser implements Backend {
   close(): void {
     this.#closed.abort();
     this.#stop();
-    this.#giveUp({ kind: 'broken', refusal: { code: 'storage', message: 'Interrupted. Look whether it was done, then try again.', field: null } });
+    this.#giveUp({ kind: 'broken', refusal: troubled({ kind: 'interrupted' }) });
   }
 
   #start(): void {
@@ -54,8 +54,7 @@ class Browser implements Backend {
     this.#worker.onmessage = ({ data }: MessageEvent<FromWorker>) => this.#hear(data);
     this.#worker.onerror = (event) => {
       event.preventDefault();
-      const message = `The part of the program that holds the data could not be loaded (${event.message || 'no reason given'}).`;
-      this.#hear({ say: 'state', state: { kind: 'broken', refusal: { code: 'storage', message, field: null } } });
+      this.#hear({ say: 'state', state: { kind: 'broken', refusal: troubled({ kind: 'notLoaded', why: event.message }) } });
     };
     for (const { call } of this.#waiting.values()) this.#worker.postMessage(call);
   }

@@ -1,8 +1,7 @@
 // The program behind the door: the core and SQLite as WebAssembly, over the origin private file system.
 import init, * as door from '../../../../.build/web/door.js';
 import wasm from '../../../../.build/web/door_bg.wasm?url';
-import type { Refusal } from '../../../../bindings/generated/typescript/door.ts';
-import type { Answer, Call } from './backend.ts';
+import { troubled, type Answer, type Call, type DoorRefusal } from './backend.ts';
 
 /** Folder of the private file system, and the database in it. */
 const FOLDER = 'layshaft';
@@ -18,9 +17,7 @@ const WAITS = [50, 100, 200, 400, 800, 1600];
 export async function open(): Promise<void> {
   if (typeof FileSystemFileHandle === 'undefined' || !('createSyncAccessHandle' in FileSystemFileHandle.prototype)) {
     // eslint-disable-next-line @typescript-eslint/only-throw-error -- it goes to another thread, where no class is kept
-    throw refusal(
-      'This browser does not let a page keep files of its own, so nothing could be stored. A private window may be the reason; ' + 'else use a newer browser.',
-    );
+    throw troubled({ kind: 'noFiles' });
   }
   await init({ module_or_path: wasm });
   for (const wait of [...WAITS, null]) {
@@ -46,18 +43,13 @@ export function answer({ id, kind, json }: Call): { answer: Answer; fault: boole
 }
 
 /** Whatever was thrown, as a refusal. */
-export function asRefusal(thrown: unknown): Refusal {
-  if (typeof thrown === 'string') return JSON.parse(thrown) as Refusal;
+export function asRefusal(thrown: unknown): DoorRefusal {
+  if (typeof thrown === 'string') return JSON.parse(thrown) as DoorRefusal;
   if (thrown instanceof WebAssembly.RuntimeError) {
-    const place = door.fault() ?? thrown.message;
-    return refusal(`The program stopped at a mistake of its own and starts again. What was stored is safe. (${place})`);
+    return troubled({ kind: 'stopped', place: door.fault() ?? thrown.message });
   }
-  if (thrown && typeof thrown === 'object' && 'code' in thrown && typeof thrown.code === 'string') return thrown as Refusal;
-  return refusal(thrown instanceof Error ? thrown.message : String(thrown));
-}
-
-function refusal(message: string): Refusal {
-  return { code: 'storage', message, field: null };
+  if (thrown && typeof thrown === 'object' && 'code' in thrown && typeof thrown.code === 'string') return thrown as DoorRefusal;
+  return { code: 'storage', message: thrown instanceof Error ? thrown.message : String(thrown), field: null };
 }
 
 function freshMark(): string {

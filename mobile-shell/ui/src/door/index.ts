@@ -6,7 +6,7 @@ import type { Backend, DoorState, Listeners } from './backend.ts';
 import { moment } from './moment.ts';
 import { Refused } from './refused.ts';
 
-export type { DoorState } from './backend.ts';
+export type { DoorRefusal, DoorState, Trouble } from './backend.ts';
 export { Refused } from './refused.ts';
 
 type Kind = Query['kind'];

@@ -1,9 +1,10 @@
 // The desk between the pages and the door: asks, acts, tells pages what went stale, and remembers how to undo.
-import type { Door, DoorState } from '../../door/index.ts';
+import type { Door, DoorRefusal, DoorState } from '../../door/index.ts';
 import { forgetAnswers, takeAnswer, takeDoor } from './early.ts';
 import type { Command, Outcome, Query, QueryMap, Refusal } from '../../door/wire.ts';
 import { together } from './together.svelte.ts';
-import { words } from '../../words/index.ts';
+import { inWords } from './trouble.ts';
+import { t } from '../../words/index.ts';
 
 export type Kind = Query['kind'];
 export type AskOf<K extends Kind> = Extract<Query, { kind: K }>;
@@ -20,7 +21,10 @@ export interface Toast {
 
 /** Whatever was thrown, as a refusal that can be shown. */
 export function asRefusal(thrown: unknown): Refusal {
-  if (thrown && typeof thrown === 'object' && 'code' in thrown && 'message' in thrown) return thrown as Refusal;
+  if (thrown && typeof thrown === 'object' && 'code' in thrown && 'message' in thrown) {
+    const { trouble, code } = thrown as DoorRefusal;
+    return trouble ? { code, message: inWords(trouble), field: null } : (thrown as Refusal);
+  }
   return { code: 'storage', message: thrown instanceof Error ? thrown.message : String(thrown), field: null };
 }
 
@@ -58,7 +62,7 @@ class Desk {
   #hear(state: DoorState) {
     this.standing = state.kind;
     if (state.kind === 'open') this.wasOpen = true;
-    if (state.kind === 'broken') this.trouble = state.refusal.message;
+    if (state.kind === 'broken') this.trouble = asRefusal(state.refusal).message;
   }
 
   /** How often the answers to a kind of query went stale; read it to ask again when they do. */
@@ -115,7 +119,7 @@ class Desk {
     for (const batch of [...batches].reverse()) {
       if (!(await this.tryAct({ kind: 'undo', batch }))) return;
     }
-    this.say(words.toast.undone);
+    this.say(t('toast-undone'));
   }
 
   say(text: string, batches: string[] = []) {
@@ -135,7 +139,7 @@ class Desk {
   }
 
   #ready(): Promise<Door> {
-    return this.#door ?? Promise.reject(new Error(words.boot.notOpen));
+    return this.#door ?? Promise.reject(new Error(t('boot-not-open')));
   }
 }
 

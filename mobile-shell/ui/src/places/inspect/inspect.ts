@@ -1,7 +1,7 @@
 // Order and grouping of the walk-through; the verdicts are the core's.
 import type { InspectionAnswer, ItemVerdict, Limit, Unit } from '../../door/wire.ts';
 import { amount } from '../../show/number.ts';
-import { words } from '../../words/index.ts';
+import { t } from '../../words/index.ts';
 
 export interface Area {
   name: string;
@@ -30,8 +30,8 @@ export function firstOpen(sheet: InspectionAnswer): ItemVerdict | undefined {
 export function limitWords(limit: Limit, unit: Unit): string {
   const write = (value: number) => amount(value, unit, Number.isInteger(value) ? 0 : undefined);
   const { min, max } = limit;
-  if (min !== null && min !== undefined && max !== null && max !== undefined) return words.inspect.limitBetween(write(min), write(max));
-  if (min !== null && min !== undefined) return words.inspect.limitFrom(write(min));
-  if (max !== null && max !== undefined) return words.inspect.limitTo(write(max));
+  if (min !== null && min !== undefined && max !== null && max !== undefined) return t('parts-between', { least: write(min), most: write(max) });
+  if (min !== null && min !== undefined) return t('inspect-limit-from', { low: write(min) });
+  if (max !== null && max !== undefined) return t('inspect-limit-to', { high: write(max) });
   return '';
 }

@@ -1,7 +1,7 @@
 // One step at a time: which one is shown, what is ticked off, and what follows the last one.
 import { desk } from '../../app/asking/desk.svelte.ts';
 import type { Job } from '../../door/wire.ts';
-import { words } from '../../words/index.ts';
+import { t } from '../../words/index.ts';
 
 export class BenchWalk {
   readonly id: string;
@@ -36,6 +36,6 @@ export class BenchWalk {
   }
 
   async finish(job: Job): Promise<boolean> {
-    return (await desk.tryAct({ kind: 'finishJob', id: this.id }, words.job.finished(job.title))) !== null;
+    return (await desk.tryAct({ kind: 'finishJob', id: this.id }, t('job-finished', { title: job.title }))) !== null;
   }
 }

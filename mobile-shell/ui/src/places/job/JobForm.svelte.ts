@@ -4,7 +4,7 @@ import { Drafted } from '../../app/forms/drafted.svelte.ts';
 import { Saving } from '../../app/forms/saving.svelte.ts';
 import { blankJob } from '../../app/forms/blank.ts';
 import type { Job } from '../../door/wire.ts';
-import { words } from '../../words/index.ts';
+import { t } from '../../words/index.ts';
 
 export type WaitKind = 'none' | 'hours' | 'cure';
 
@@ -42,11 +42,11 @@ export class JobEntry {
     const job = $state.snapshot(this.draft.value);
     if (!job) return;
     if (this.#id === undefined) {
-      const done = await this.saving.act({ kind: 'addJob', job }, words.jobForm.added(job.title.trim()));
+      const done = await this.saving.act({ kind: 'addJob', job }, t('job-form-added', { title: job.title.trim() }));
       if (!done) return;
       this.draft.done();
       route.replace(done.made ? to('plan', 'job', done.made) : '#/plan');
-    } else if (await this.saving.act({ kind: 'changeJob', id: this.#id, job }, words.jobForm.saved)) {
+    } else if (await this.saving.act({ kind: 'changeJob', id: this.#id, job }, t('job-form-saved'))) {
       this.draft.done();
       route.up(to('plan', 'job', this.#id));
     }

@@ -6,7 +6,7 @@ import { route } from '../../app/route.svelte.ts';
 import { Saving } from '../../app/forms/saving.svelte.ts';
 import { blankDrive } from '../../app/forms/blank.ts';
 import type { Drive, Identity } from '../../door/wire.ts';
-import { words } from '../../words/index.ts';
+import { t } from '../../words/index.ts';
 
 export class StartEntry {
   readonly #identity = new Drafted<Identity>();
@@ -47,7 +47,7 @@ export class StartEntry {
   skip() {
     this.#drive.done();
     const name = this.identity.name.trim();
-    if (name) desk.say(words.start.started(name));
+    if (name) desk.say(t('start-started', { name }));
     route.go('#/today');
   }
 }

@@ -3,7 +3,7 @@ import { asRefusal, desk } from '../../../app/asking/desk.svelte.ts';
 import { fromBase64, save, toBase64 } from '../../../app/device/files.ts';
 import { keeping } from '../../../app/device/keeping.svelte.ts';
 import type { Received, Refusal } from '../../../door/wire.ts';
-import { words } from '../../../words/index.ts';
+import { t } from '../../../words/index.ts';
 
 export class BundleDesk {
   saving = $state(false);
@@ -24,7 +24,7 @@ export class BundleDesk {
       const sheet = await desk.ask<'bundle'>({ kind: 'bundle' });
       const name = await save(sheet.fileName, fromBase64(sheet.bundle), 'application/vnd.sqlite3');
       if (name !== null) await desk.act({ kind: 'noteExport' });
-      this.saved = name === null ? words.bundle.left : words.bundle.saved(name, sheet.changes);
+      this.saved = name === null ? t('bundle-left') : t('bundle-saved', { name, changes: sheet.changes });
     } catch (thrown) {
       this.saved = asRefusal(thrown).message;
     } finally {

@@ -2,14 +2,14 @@
 import { tables } from '../../../app/asking/tables.svelte.ts';
 import type { BoundId, Command, Side, Spec, Unit } from '../../../door/wire.ts';
 import { amount } from '../../../show/number.ts';
-import { words } from '../../../words/index.ts';
+import { choices, t } from '../../../words/index.ts';
 import { blankBrake, blankDrive, blankSupply, blankWheel } from '../../../app/forms/blank.ts';
 
 export type Entry =
   /** `bound` is the id of the accepted range; `decimals` what a workshop writes. */
   | { kind: 'number'; unit: Unit; bound: BoundId; decimals?: number }
   | { kind: 'text'; hint?: string }
-  | { kind: 'pick'; options: Record<string, string> }
+  | { kind: 'pick'; options: { value: string; word: string }[] }
   | { kind: 'flag' }
   | { kind: 'gears' }
   | { kind: 'output' }
@@ -43,7 +43,7 @@ const wheel: Field[] = [
   { key: 'spoked', entry: { kind: 'flag' } },
 ];
 const brake: Field[] = [
-  { key: 'brake', entry: { kind: 'pick', options: words.brakeKind } },
+  { key: 'brake', entry: { kind: 'pick', options: choices('brake-kind') } },
   number('rotorMm', 'millimetre', 'disc', 0),
   number('masterMm', 'millimetre', 'bore', 1),
   number('leverRatio', 'none', 'leverRatio', 2),
@@ -55,7 +55,7 @@ const brake: Field[] = [
   number('padClearanceMm', 'millimetre', 'padClearance', 2),
   number('hoseMm', 'millimetre', 'hoseLength', 0),
   number('hoseSwellMlM', 'millilitre', 'hoseSwell', 2),
-  { key: 'fluid', entry: { kind: 'pick', options: words.fluidGrade } },
+  { key: 'fluid', entry: { kind: 'pick', options: choices('fluid-grade') } },
   number('camArmMm', 'millimetre', 'camArm', 0),
   number('camDegrees', 'degree', 'camAngle', 0),
   { key: 'twinLeading', entry: { kind: 'flag' } },
@@ -64,7 +64,7 @@ const brake: Field[] = [
 export const SECTIONS: SpecSection[] = [
   {
     id: 'drive',
-    title: words.spec.drive,
+    title: t('spec-drive'),
     kind: 'drive',
     slot: 'drive',
     fields: [
@@ -72,22 +72,22 @@ export const SECTIONS: SpecSection[] = [
       number('rearTeeth', 'teeth', 'rearTeeth'),
       number('primaryRatio', 'none', 'primaryRatio'),
       { key: 'gearRatios', entry: { kind: 'gears' } },
-      { key: 'chainSize', entry: { kind: 'pick', options: words.chainSize } },
+      { key: 'chainSize', entry: { kind: 'pick', options: choices('chain-size') } },
       number('chainLinks', 'links', 'chainLinks'),
       number('centreDistanceMm', 'millimetre', 'centreDistance', 0),
       number('adjusterFromMm', 'millimetre', 'centreDistance', 0),
       number('adjusterToMm', 'millimetre', 'centreDistance', 0),
-      { key: 'speedometer', entry: { kind: 'pick', options: words.speedometer } },
+      { key: 'speedometer', entry: { kind: 'pick', options: choices('speedometer') } },
       number('speedometerOverPercent', 'percent', 'speedometerOver', 1),
       number('revLimitRpm', 'rpm', 'revLimit'),
       number('frontTeethMin', 'teeth', 'frontTeeth'),
       number('frontTeethMax', 'teeth', 'frontTeeth'),
       number('rearTeethMin', 'teeth', 'rearTeeth'),
       number('rearTeethMax', 'teeth', 'rearTeeth'),
-      { key: 'frontSprocketSize', entry: { kind: 'pick', options: words.chainSize } },
-      { key: 'rearSprocketSize', entry: { kind: 'pick', options: words.chainSize } },
-      { key: 'chainKind', entry: { kind: 'pick', options: words.chainKind } },
-      { key: 'chainJoint', entry: { kind: 'pick', options: words.chainJoint } },
+      { key: 'frontSprocketSize', entry: { kind: 'pick', options: choices('chain-size') } },
+      { key: 'rearSprocketSize', entry: { kind: 'pick', options: choices('chain-size') } },
+      { key: 'chainKind', entry: { kind: 'pick', options: choices('chain-kind') } },
+      { key: 'chainJoint', entry: { kind: 'pick', options: choices('chain-joint') } },
       number('chainWearLimitPercent', 'percent', 'chainWearLimit', 1),
       number('chainSlackFromMm', 'millimetre', 'chainSlack', 0),
       number('chainSlackToMm', 'millimetre', 'chainSlack', 0),
@@ -100,7 +100,7 @@ export const SECTIONS: SpecSection[] = [
   },
   {
     id: 'front-wheel',
-    title: words.spec.frontWheel,
+    title: t('spec-front-wheel'),
     kind: 'wheel',
     slot: 'front',
     fields: wheel,
@@ -109,7 +109,7 @@ export const SECTIONS: SpecSection[] = [
   },
   {
     id: 'rear-wheel',
-    title: words.spec.rearWheel,
+    title: t('spec-rear-wheel'),
     kind: 'wheel',
     slot: 'rear',
     fields: wheel,
@@ -118,7 +118,7 @@ export const SECTIONS: SpecSection[] = [
   },
   {
     id: 'supply',
-    title: words.spec.supply,
+    title: t('spec-supply'),
     kind: 'supply',
     slot: 'supply',
     fields: [
@@ -135,7 +135,7 @@ export const SECTIONS: SpecSection[] = [
   },
   {
     id: 'front-brake',
-    title: words.spec.frontBrake,
+    title: t('spec-front-brake'),
     kind: 'brake',
     slot: 'front',
     fields: brake,
@@ -144,7 +144,7 @@ export const SECTIONS: SpecSection[] = [
   },
   {
     id: 'rear-brake',
-    title: words.spec.rearBrake,
+    title: t('spec-rear-brake'),
     kind: 'brake',
     slot: 'rear',
     fields: brake,
@@ -153,14 +153,14 @@ export const SECTIONS: SpecSection[] = [
   },
   {
     id: 'indication',
-    title: words.spec.indication,
+    title: t('spec-indication'),
     kind: 'indication',
     slot: 'indication',
     fields: [
-      { key: 'flasher', entry: { kind: 'pick', options: words.flasherKind } },
+      { key: 'flasher', entry: { kind: 'pick', options: choices('flasher-kind') } },
       number('flasherWatts', 'watt', 'flasherWatts', 0),
       number('flashesMinute', 'flashesMinute', 'flashRate', 0),
-      { key: 'pilot', entry: { kind: 'pick', options: words.pilotFitting } },
+      { key: 'pilot', entry: { kind: 'pick', options: choices('pilot-fitting') } },
       number('resistorOhms', 'ohm', 'loadResistor', 1),
       number('resistorsPerSide', 'none', 'resistors', 0),
     ],
@@ -179,8 +179,8 @@ export function shown(field: Field, value: unknown): string {
   const entry = field.entry;
   if (entry.kind === 'number') return amount(Number(value), entry.unit, Number.isInteger(value) ? 0 : entry.decimals);
   const plain = typeof value === 'string' ? value : JSON.stringify(value);
-  if (entry.kind === 'pick') return entry.options[plain] ?? plain;
-  if (entry.kind === 'flag') return value ? words.parts.yes : words.parts.no;
+  if (entry.kind === 'pick') return entry.options.find(({ value }) => value === plain)?.word ?? plain;
+  if (entry.kind === 'flag') return value ? t('parts-yes') : t('parts-no');
   if (entry.kind === 'gears') return (value as number[]).map((ratio) => ratio.toFixed(3)).join(', ');
   if (entry.kind === 'output')
     return (value as { rpm: number; watts: number }[]).map((point) => `${amount(point.watts, 'watt')} @ ${amount(point.rpm, 'rpm')}`).join(', ');

@@ -1,7 +1,7 @@
 // Facts in words: JSON values as a person reads them. What a field is called comes from the core.
 import { SECTIONS, shown } from './fields.ts';
 import { tables } from '../../../app/asking/tables.svelte.ts';
-import { words } from '../../../words/index.ts';
+import { t } from '../../../words/index.ts';
 
 const FIELDS = new Map(SECTIONS.flatMap((section) => section.fields.map((field) => [`${section.kind}.${field.key}`, field] as const)));
 
@@ -18,9 +18,9 @@ export function valueWords(json: string, kind: string, name: string): string {
 }
 
 function inWords(value: unknown, kind: string, name: string): string {
-  if (value === null || value === undefined || value === '') return words.history.none;
-  if (typeof value === 'boolean') return value ? words.parts.yes : words.parts.no;
-  if (Array.isArray(value)) return value.length === 0 ? words.history.nothing : value.map((each) => inWords(each, kind, name)).join(', ');
+  if (value === null || value === undefined || value === '') return t('history-none');
+  if (typeof value === 'boolean') return value ? t('parts-yes') : t('parts-no');
+  if (Array.isArray(value)) return value.length === 0 ? t('history-nothing') : value.map((each) => inWords(each, kind, name)).join(', ');
   if (typeof value === 'object') {
     return Object.entries(value)
       .filter(([, each]) => each !== null)

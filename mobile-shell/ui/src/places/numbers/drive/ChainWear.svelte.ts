@@ -4,24 +4,36 @@ import { amount } from '../../../show/number.ts';
 import type { ChainWearAsk, ChainWearAnswer, Drive, TightSpot, WearMark } from '../../../door/wire.ts';
 import type { Row } from '../../../parts/answers/row.ts';
 import type { Entry } from '../shared/entry.ts';
-import { words } from '../../../words/index.ts';
+import { t } from '../../../words/index.ts';
 
-const say = words.chainWear;
-
-export const PITCHES: Entry = { field: 'pitches', label: say.pitches, unit: 'none', decimals: 0, note: say.pitchesNote, bound: 'pitches' };
+export const PITCHES: Entry = {
+  field: 'pitches',
+  label: t('chain-wear-pitches'),
+  unit: 'none',
+  decimals: 0,
+  note: t('chain-wear-pitches-note'),
+  bound: 'pitches',
+};
 export const measured = (newMm: number | undefined): Entry => ({
   field: 'measuredMm',
-  label: say.measured,
+  label: t('chain-wear-measured'),
   unit: 'millimetre',
   decimals: 1,
   optional: true,
   bound: 'measuredChain',
-  note: newMm === undefined ? undefined : say.measuredNote(amount(newMm, 'millimetre', 1)),
+  note: newMm === undefined ? undefined : t('chain-wear-measured-note', { mm: amount(newMm, 'millimetre', 1) }),
 });
-export const LIMIT: Entry = { field: 'chainWearLimitPercent', label: say.limit, unit: 'percent', decimals: 1, optional: true, bound: 'chainWearLimit' };
+export const LIMIT: Entry = {
+  field: 'chainWearLimitPercent',
+  label: t('chain-wear-limit'),
+  unit: 'percent',
+  decimals: 1,
+  optional: true,
+  bound: 'chainWearLimit',
+};
 export const RANGE: Entry[] = [
-  { field: 'chainSlackFromMm', label: say.from, unit: 'millimetre', decimals: 0, optional: true, bound: 'chainSlack' },
-  { field: 'chainSlackToMm', label: say.to, unit: 'millimetre', decimals: 0, optional: true, bound: 'chainSlack' },
+  { field: 'chainSlackFromMm', label: t('chain-wear-from'), unit: 'millimetre', decimals: 0, optional: true, bound: 'chainSlack' },
+  { field: 'chainSlackToMm', label: t('chain-wear-to'), unit: 'millimetre', decimals: 0, optional: true, bound: 'chainSlack' },
 ];
 const OF_BIKE = ['chainWearLimitPercent', 'chainSlackFromMm', 'chainSlackToMm'] as const;
 export const FIELDS = ['chainSize', 'pitches', 'measuredMm', 'slackMm', ...OF_BIKE];
@@ -45,7 +57,7 @@ export function setReading(at: number, mm: number | null) {
 }
 
 export function tried(): ChainWearAsk {
-  return { chainSize: wordIn('chainSize', words.chainSize), ...numbersIn(['pitches', 'measuredMm']), slackMm: readings(), ...numbersIn(OF_BIKE) };
+  return { chainSize: wordIn('chainSize', 'chain-size'), ...numbersIn(['pitches', 'measuredMm']), slackMm: readings(), ...numbersIn(OF_BIKE) };
 }
 
 /** Something was typed that is not on the bike. */
@@ -63,15 +75,20 @@ const mm = (value: number | null | undefined, decimals = 0) => amount(value, 'mi
 export function left(mark: WearMark): string {
   const away = mark.leftMm;
   if (away === null || away === undefined) return '';
-  return away > 0 ? say.left(mm(away, 1)) : say.passed(mm(-away, 1));
+  return away > 0 ? t('chain-wear-left', { mm: mm(away, 1) }) : t('chain-wear-passed', { mm: mm(-away, 1) });
 }
 
 export function slackLines(spot: TightSpot): Row[] {
   const rows: Row[] = [
-    { label: say.tightest, value: mm(spot.tightestMm) },
-    { label: say.slackest, value: mm(spot.slackestMm) },
+    { label: t('chain-wear-tightest'), value: mm(spot.tightestMm) },
+    { label: t('chain-wear-slackest'), value: mm(spot.slackestMm) },
   ];
-  if (spot.spreadMm !== null && spot.spreadMm !== undefined) rows.push({ label: say.spread, value: mm(spot.spreadMm) });
-  rows.push({ label: say.slackVerdict, value: say.slackJudgement[spot.judgement], below: spot.why, mark: spot.judgement === 'outside' });
+  if (spot.spreadMm !== null && spot.spreadMm !== undefined) rows.push({ label: t('chain-wear-spread'), value: mm(spot.spreadMm) });
+  rows.push({
+    label: t('chain-wear-slack-verdict'),
+    value: t(`chain-wear-slack-judgement-${spot.judgement}`),
+    below: spot.why,
+    mark: spot.judgement === 'outside',
+  });
   return rows;
 }

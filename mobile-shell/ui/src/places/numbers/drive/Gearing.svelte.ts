@@ -4,7 +4,7 @@ import { amount, digits, figure, signed } from '../../../show/number.ts';
 import type { ChainFit, GearingAnswer, GearTrain, SpeedometerShift } from '../../../door/wire.ts';
 import type { Try } from '../../../app/asking/together.svelte.ts';
 import type { Row } from '../../../parts/answers/row.ts';
-import { words } from '../../../words/index.ts';
+import { t } from '../../../words/index.ts';
 
 export interface GearingTry {
   frontTeeth: number | null;
@@ -36,22 +36,22 @@ export function attempt(change: Partial<GearingTry>, sheet: GearingAnswer | unde
 /** The large answer: the change of engine speed, or the ratio alone when there is no standard to compare with. */
 export function headline(sheet: GearingAnswer): { value: string; meaning: string } {
   const change = sheet.engineSpeedChangePercent;
-  if (change === null || change === undefined) return { value: digits(sheet.proposed.finalRatio, 3), meaning: words.gearing.noStandard };
-  if (Math.abs(change) < 0.05) return { value: signed(0, 'percent', 1), meaning: words.gearing.equal };
-  return { value: signed(change, 'percent', 1), meaning: change < 0 ? words.gearing.slower : words.gearing.faster };
+  if (change === null || change === undefined) return { value: digits(sheet.proposed.finalRatio, 3), meaning: t('gearing-no-standard') };
+  if (Math.abs(change) < 0.05) return { value: signed(0, 'percent', 1), meaning: t('gearing-equal') };
+  return { value: signed(change, 'percent', 1), meaning: change < 0 ? t('gearing-slower') : t('gearing-faster') };
 }
 
 function axle(chain: ChainFit): string {
   const shift = chain.axleShiftMm;
-  if (Math.abs(shift) < 0.5) return words.gearing.stays;
+  if (Math.abs(shift) < 0.5) return t('gearing-stays');
   const distance = amount(Math.abs(shift), 'millimetre', 0);
-  return shift > 0 ? words.gearing.back(distance) : words.gearing.forward(distance);
+  return shift > 0 ? t('gearing-back', { distance }) : t('gearing-forward', { distance });
 }
 
 function reads(shift: SpeedometerShift): string {
   const percent = amount(Math.abs(shift.shiftPercent), 'percent', 1);
-  if (Math.abs(shift.shiftPercent) < 0.05) return words.gearing.readsSame;
-  return shift.shiftPercent < 0 ? words.gearing.readsLow(percent) : words.gearing.readsHigh(percent);
+  if (Math.abs(shift.shiftPercent) < 0.05) return t('gearing-reads-same');
+  return shift.shiftPercent < 0 ? t('gearing-reads-low', { percent }) : t('gearing-reads-high', { percent });
 }
 
 /** The ruled lines under the picture. */
@@ -63,34 +63,34 @@ export function lines(sheet: GearingAnswer): Row[] {
     const value = amount(top.rpmAtRoadSpeed, 'rpm');
     const before = topBefore ? amount(topBefore.rpmAtRoadSpeed, 'rpm') : undefined;
     rows.push({
-      label: words.gearing.rpmAt(amount(sheet.roadSpeedKmh, 'kilometreHour'), top.gear),
+      label: t('gearing-rpm-at', { speed: amount(sheet.roadSpeedKmh, 'kilometreHour'), gear: top.gear }),
       before: before === value ? undefined : before,
       value,
     });
   }
   if (sheet.chain) {
-    rows.push({ label: words.gearing.chain(sheet.chain.size), value: words.gearing.links(sheet.chain.links), after: axle(sheet.chain) });
+    rows.push({ label: t('gearing-chain', { size: sheet.chain.size }), value: t('gearing-links', { links: sheet.chain.links }), after: axle(sheet.chain) });
     if (sheet.chain.insideAdjuster === false) {
-      rows.push({ label: words.gearing.adjuster, value: words.gearing.outsideAdjuster, mark: true });
+      rows.push({ label: t('gearing-adjuster'), value: t('gearing-outside-adjuster'), mark: true });
     } else if (sheet.chain.travelUsedPercent !== null && sheet.chain.travelUsedPercent !== undefined) {
-      rows.push({ label: words.gearing.adjuster, value: amount(sheet.chain.travelUsedPercent, 'percent', 0) });
+      rows.push({ label: t('gearing-adjuster'), value: amount(sheet.chain.travelUsedPercent, 'percent', 0) });
     }
   }
   if (sheet.speedometer) {
-    rows.push({ label: words.gearing.speedometer, value: reads(sheet.speedometer), mark: sheet.speedometer.farOff });
+    rows.push({ label: t('gearing-speedometer'), value: reads(sheet.speedometer), mark: sheet.speedometer.farOff });
     rows.push({
-      label: words.gearing.showsAt(amount(80, 'kilometreHour')),
+      label: t('gearing-shows-at', { speed: amount(80, 'kilometreHour') }),
       value: amount(sheet.speedometer.shownAt80Kmh, 'kilometreHour'),
-      below: words.gearing.allowed(
-        figure(sheet.speedometer.allowedFromAt80Kmh, 'kilometreHour').number,
-        amount(sheet.speedometer.allowedToAt80Kmh, 'kilometreHour'),
-      ),
+      below: t('gearing-allowed', {
+        from: figure(sheet.speedometer.allowedFromAt80Kmh, 'kilometreHour').number,
+        to: amount(sheet.speedometer.allowedToAt80Kmh, 'kilometreHour'),
+      }),
     });
   }
   rows.push({
-    label: words.gearing.circumference,
+    label: t('gearing-circumference'),
     value: amount(sheet.proposed.circumferenceMm, 'millimetre', 0),
-    after: sheet.proposed.circumferenceMeasured ? words.gearing.measured : words.gearing.fromSize,
+    after: sheet.proposed.circumferenceMeasured ? t('gearing-measured') : t('gearing-from-size'),
   });
   return rows;
 }
@@ -103,7 +103,7 @@ export function pair(train: GearTrain | null | undefined): string {
 export function sprocketTry(frontTeeth: number, rearTeeth: number, chainLinks: number | null = null): Try {
   return {
     key: 'sprockets',
-    name: words.gearing.tryName(frontTeeth, rearTeeth),
+    name: t('gearing-try-name', { front: frontTeeth, rear: rearTeeth }),
     proposals: [{ kind: 'sprockets', frontTeeth, rearTeeth, chainLinks }],
     fit: [{ kind: 'fitSprockets', frontTeeth, rearTeeth, chainLinks }],
   };

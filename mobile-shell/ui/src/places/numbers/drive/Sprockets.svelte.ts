@@ -4,22 +4,27 @@ import { amount, digits, signed } from '../../../show/number.ts';
 import type { Judgement, SprocketChoiceAsk, SprocketChoiceAnswer, SprocketGoal, SprocketPair } from '../../../door/wire.ts';
 import type { Row } from '../../../parts/answers/row.ts';
 import type { Entry } from '../shared/entry.ts';
-import { words } from '../../../words/index.ts';
+import { t, type Mark } from '../../../words/index.ts';
 
-const say = words.sprockets;
+export type Goal = Mark<'sprockets-goals'>;
+export type Order = Mark<'sprockets-orders'>;
+export type Shown = Mark<'sprockets-shows'>;
 
-export type Goal = keyof typeof say.goals;
-export type Order = keyof typeof say.orders;
-export type Shown = keyof typeof say.shows;
+export const SPEED: Entry = { field: 'roadSpeedKmh', label: t('sprockets-speed'), unit: 'kilometreHour', decimals: 0, bound: 'roadSpeed' };
+export const COMPARED: Entry = { ...SPEED, label: t('sprockets-compared') };
+export const RPM: Entry = { field: 'engineRpm', label: t('sprockets-rpm'), unit: 'rpm', bound: 'engineSpeed' };
+export const TALLER: Entry = {
+  field: 'tallerPercent',
+  label: t('sprockets-taller'),
+  unit: 'percent',
+  decimals: 1,
+  note: t('sprockets-taller-note'),
+  bound: 'taller',
+};
 
-export const SPEED: Entry = { field: 'roadSpeedKmh', label: say.speed, unit: 'kilometreHour', decimals: 0, bound: 'roadSpeed' };
-export const COMPARED: Entry = { ...SPEED, label: say.compared };
-export const RPM: Entry = { field: 'engineRpm', label: say.rpm, unit: 'rpm', bound: 'engineSpeed' };
-export const TALLER: Entry = { field: 'tallerPercent', label: say.taller, unit: 'percent', decimals: 1, note: say.tallerNote, bound: 'taller' };
-
-export const goal = (): Goal => wordIn('goal', say.goals) ?? 'none';
-export const order = (): Order => wordIn('order', say.orders) ?? 'best';
-export const shown = (): Shown => wordIn('shown', say.shows) ?? 'fits';
+export const goal = (): Goal => wordIn('goal', 'sprockets-goals') ?? 'none';
+export const order = (): Order => wordIn('order', 'sprockets-orders') ?? 'best';
+export const shown = (): Shown => wordIn('shown', 'sprockets-shows') ?? 'fits';
 export const values = (): Record<string, number | null> => numbersIn(['roadSpeedKmh', 'engineRpm', 'tallerPercent']);
 
 /** What is wanted as the door takes it; nothing while a number of it is missing. */
@@ -74,60 +79,67 @@ export const MARK: Record<Judgement, string> = { fine: '●', open: '○', outsi
 export const name = (pair: { frontTeeth: number; rearTeeth: number }) => `${pair.frontTeeth} / ${pair.rearTeeth}`;
 export const off = (pair: SprocketPair): string =>
   pair.offGoalPercent === null || pair.offGoalPercent === undefined
-    ? say.against(signed(pair.speedChangePercent, 'percent', 1))
-    : say.off(signed(pair.offGoalPercent, 'percent', 1));
+    ? t('sprockets-against', { percent: signed(pair.speedChangePercent, 'percent', 1) })
+    : t('sprockets-off', { percent: signed(pair.offGoalPercent, 'percent', 1) });
 
 /** Where the speedometer stands with a pair: a mark and words. */
 export function speedometer(pair: SprocketPair): { mark: string; word: string; long: string } | null {
   if (!pair.speedometer) return null;
   const inside = pair.speedometer.inBand;
-  if (inside === true) return { mark: MARK.fine, word: say.speedIn, long: say.inBand };
-  if (inside === false) return { mark: MARK.outside, word: say.speedOut, long: say.outBand };
-  return { mark: MARK.open, word: say.speedOpen, long: say.openBand };
+  if (inside === true) return { mark: MARK.fine, word: t('sprockets-speed-in'), long: t('sprockets-in-band') };
+  if (inside === false) return { mark: MARK.outside, word: t('sprockets-speed-out'), long: t('sprockets-out-band') };
+  return { mark: MARK.open, word: t('sprockets-speed-open'), long: t('sprockets-open-band') };
 }
 
 /** The small lines of a row: what follows from the pair. */
 export function inShort(pair: SprocketPair): string[] {
-  const parts = [`${say.ratio} ${digits(pair.finalRatio, 3)}`];
-  if (pair.offGoalPercent !== null && pair.offGoalPercent !== undefined) parts.push(say.against(signed(pair.speedChangePercent, 'percent', 1)));
-  if (pair.chain) parts.push(say.links(pair.chain.links, pair.chainStays ?? null));
+  const parts = [t('sprockets-ratio-is', { ratio: digits(pair.finalRatio, 3) })];
+  if (pair.offGoalPercent !== null && pair.offGoalPercent !== undefined)
+    parts.push(t('sprockets-against', { percent: signed(pair.speedChangePercent, 'percent', 1) }));
+  if (pair.chain) parts.push(t('sprockets-links', { links: pair.chain.links, stays: pair.chainStays ?? null }));
   const left = pair.chain?.travelLeftMm;
-  if (left !== null && left !== undefined && pair.judgement === 'fine') parts.push(say.room(amount(left, 'millimetre', 0)));
-  if (pair.hunting) parts.push(say.meets(pair.hunting.frontTurns));
+  if (left !== null && left !== undefined && pair.judgement === 'fine') parts.push(t('sprockets-room', { left: amount(left, 'millimetre', 0) }));
+  if (pair.hunting) parts.push(t('sprockets-meets', { turns: pair.hunting.frontTurns }));
   return parts;
 }
 
 /** Everything about a pair, for its sheet. */
 export function lines(pair: SprocketPair, roadSpeedKmh: number): Row[] {
-  const rows: Row[] = [{ label: say.ratio, value: digits(pair.finalRatio, 3) }];
+  const rows: Row[] = [{ label: t('sprockets-ratio'), value: digits(pair.finalRatio, 3) }];
   const add = (label: string, value: string | null, more: Partial<Row> = {}) => value !== null && rows.push({ label, value, ...more });
   const known = (value: number | null | undefined, write: (value: number) => string) => (value === null || value === undefined ? null : write(value));
   const percent = (value: number) => signed(value, 'percent', 1);
   const speed = (value: number) => amount(value, 'kilometreHour', 0);
   const mm = (value: number) => amount(value, 'millimetre', 1);
-  add(say.offGoal, known(pair.offGoalPercent, percent));
-  add(say.speedChange, percent(pair.speedChangePercent));
-  add(say.rpmChange, percent(pair.rpmChangePercent));
-  add(say.kmhAtGoal(amount(numberIn('engineRpm'), 'rpm')), known(pair.kmhAtGoalRpm, speed));
+  add(t('sprockets-off-goal'), known(pair.offGoalPercent, percent));
+  add(t('sprockets-speed-change'), percent(pair.speedChangePercent));
+  add(t('sprockets-rpm-change'), percent(pair.rpmChangePercent));
+  add(t('sprockets-kmh-at-goal', { rpm: amount(numberIn('engineRpm'), 'rpm') }), known(pair.kmhAtGoalRpm, speed));
   add(
-    say.rpmAt(speed(roadSpeedKmh)),
+    t('sprockets-rpm-at', { speed: speed(roadSpeedKmh) }),
     known(pair.rpmAtRoadSpeed, (rpm) => amount(rpm, 'rpm')),
   );
-  add(say.kmhAtLimit, known(pair.kmhAtLimit, speed));
+  add(t('sprockets-kmh-at-limit'), known(pair.kmhAtLimit, speed));
   if (pair.chain) {
     const stays = pair.chainStays;
-    add(words.gearing.chain(pair.chain.size), words.gearing.links(pair.chain.links), {
-      below: stays === null || stays === undefined ? undefined : stays ? say.stays : say.other,
+    add(t('gearing-chain', { size: pair.chain.size }), t('gearing-links', { links: pair.chain.links }), {
+      below: stays === null || stays === undefined ? undefined : stays ? t('sprockets-stays') : t('sprockets-other'),
     });
-    if (pair.chain.insideAdjuster === false) add(say.axle, say.axleOutside, { mark: true });
+    if (pair.chain.insideAdjuster === false) add(t('sprockets-axle'), t('sprockets-axle-outside'), { mark: true });
     else {
-      add(say.axle, known(pair.chain.travelUsedMm, mm));
-      add(say.travelLeft, known(pair.chain.travelLeftMm, mm));
+      add(t('sprockets-axle'), known(pair.chain.travelUsedMm, mm));
+      add(t('sprockets-travel-left'), known(pair.chain.travelLeftMm, mm));
     }
   }
-  if (pair.hunting) add(say.hunting, say.huntingFront(pair.hunting.frontTurns), { below: say.huntingRear(pair.hunting.rearTurns) });
+  if (pair.hunting)
+    add(t('sprockets-hunting'), t('sprockets-hunting-front', { turns: pair.hunting.frontTurns }), {
+      below: t('sprockets-hunting-rear', { turns: pair.hunting.rearTurns }),
+    });
   const reads = speedometer(pair);
   if (pair.speedometer && reads)
-    add(say.speedometer(speed(80)), amount(pair.speedometer.shownAt80Kmh, 'kilometreHour', 1), { below: reads.long, mark: pair.speedometer.inBand === false });
+    add(t('sprockets-speedometer', { speed: speed(80) }), amount(pair.speedometer.shownAt80Kmh, 'kilometreHour', 1), {
+      below: reads.long,
+      mark: pair.speedometer.inBand === false,
+    });
   return rows;
 }

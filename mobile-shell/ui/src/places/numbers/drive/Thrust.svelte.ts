@@ -4,28 +4,34 @@ import { amount, digits } from '../../../show/number.ts';
 import type { BikeAnswer, ThrustAsk, ThrustAnswer } from '../../../door/wire.ts';
 import type { Row } from '../../../parts/answers/row.ts';
 import type { Entry } from '../shared/entry.ts';
-import { words } from '../../../words/index.ts';
-
-const say = words.thrust;
+import { t } from '../../../words/index.ts';
 
 export const ROAD: Entry[] = [
-  { field: 'loadKg', label: say.load, unit: 'kilogram', decimals: 0, optional: true, note: say.loadNote, bound: 'loadMass' },
-  { field: 'dragAreaM2', label: say.area, unit: 'squareMetre', decimals: 2, optional: true, note: say.areaNote, bound: 'dragArea' },
-  { field: 'headWindKmh', label: say.wind, unit: 'kilometreHour', decimals: 0, optional: true, note: say.windNote, bound: 'headWind' },
-  { field: 'gradePercent', label: say.grade, unit: 'percent', decimals: 1, optional: true, note: say.gradeNote, bound: 'grade' },
+  { field: 'loadKg', label: t('thrust-load'), unit: 'kilogram', decimals: 0, optional: true, note: t('thrust-load-note'), bound: 'loadMass' },
+  { field: 'dragAreaM2', label: t('thrust-area'), unit: 'squareMetre', decimals: 2, optional: true, note: t('thrust-area-note'), bound: 'dragArea' },
+  { field: 'headWindKmh', label: t('thrust-wind'), unit: 'kilometreHour', decimals: 0, optional: true, note: t('thrust-wind-note'), bound: 'headWind' },
+  { field: 'gradePercent', label: t('thrust-grade'), unit: 'percent', decimals: 1, optional: true, note: t('thrust-grade-note'), bound: 'grade' },
 ];
 export const ENGINE: Entry[] = [
-  { field: 'peakPowerKw', label: say.peakPower, unit: 'kilowatt', decimals: 1, optional: true, bound: 'peakPower' },
-  { field: 'peakPowerRpm', label: say.peakPowerRpm, unit: 'rpm', optional: true, bound: 'revLimit' },
-  { field: 'peakTorqueNm', label: say.peakTorque, unit: 'newtonMetre', decimals: 1, optional: true, bound: 'peakTorque' },
-  { field: 'peakTorqueRpm', label: say.peakTorqueRpm, unit: 'rpm', optional: true, bound: 'peakTorqueRpm' },
-  { field: 'driveEfficiency', label: say.efficiency, unit: 'none', decimals: 2, optional: true, note: say.efficiencyNote, bound: 'driveEfficiency' },
+  { field: 'peakPowerKw', label: t('thrust-peak-power'), unit: 'kilowatt', decimals: 1, optional: true, bound: 'peakPower' },
+  { field: 'peakPowerRpm', label: t('thrust-peak-power-rpm'), unit: 'rpm', optional: true, bound: 'revLimit' },
+  { field: 'peakTorqueNm', label: t('thrust-peak-torque'), unit: 'newtonMetre', decimals: 1, optional: true, bound: 'peakTorque' },
+  { field: 'peakTorqueRpm', label: t('thrust-peak-torque-rpm'), unit: 'rpm', optional: true, bound: 'peakTorqueRpm' },
+  {
+    field: 'driveEfficiency',
+    label: t('thrust-efficiency'),
+    unit: 'none',
+    decimals: 2,
+    optional: true,
+    note: t('thrust-efficiency-note'),
+    bound: 'driveEfficiency',
+  },
 ];
 export const AIR: Entry[] = [
-  { field: 'rollingCoefficient', label: say.rolling, unit: 'none', decimals: 3, optional: true, note: say.rollingNote, bound: 'rolling' },
-  { field: 'tyreBar', label: say.pressure, unit: 'bar', decimals: 2, optional: true, note: say.pressureNote, bound: 'tyrePressure' },
-  { field: 'altitudeMetres', label: say.altitude, unit: 'metre', decimals: 0, optional: true, bound: 'altitude' },
-  { field: 'celsius', label: say.celsius, unit: 'celsius', decimals: 0, optional: true, bound: 'temperature' },
+  { field: 'rollingCoefficient', label: t('thrust-rolling'), unit: 'none', decimals: 3, optional: true, note: t('thrust-rolling-note'), bound: 'rolling' },
+  { field: 'tyreBar', label: t('thrust-pressure'), unit: 'bar', decimals: 2, optional: true, note: t('thrust-pressure-note'), bound: 'tyrePressure' },
+  { field: 'altitudeMetres', label: t('thrust-altitude'), unit: 'metre', decimals: 0, optional: true, bound: 'altitude' },
+  { field: 'celsius', label: t('thrust-celsius'), unit: 'celsius', decimals: 0, optional: true, bound: 'temperature' },
 ];
 
 const TEETH = ['frontTeeth', 'rearTeeth'] as const;
@@ -61,23 +67,32 @@ export function lines(sheet: ThrustAnswer): Row[] {
   const rows: Row[] = [];
   const match = sheet.gearing;
   if (match) {
-    rows.push({ label: say.verdictRow, value: say.verdict[match.verdict], mark: match.verdict !== 'suits' });
+    rows.push({ label: t('thrust-verdict-row'), value: t(`thrust-verdict-${match.verdict}`), mark: match.verdict !== 'suits' });
     if (match.topGearRpm !== null && match.topGearRpm !== undefined)
-      rows.push({ label: say.topGear, value: amount(match.topGearRpm, 'rpm'), below: amount(match.topGearKmh, 'kilometreHour', 0) });
+      rows.push({ label: t('thrust-top-gear'), value: amount(match.topGearRpm, 'rpm'), below: amount(match.topGearKmh, 'kilometreHour', 0) });
   }
-  rows.push({ label: say.peak, value: amount(sheet.peakKw, 'kilowatt', 1), after: amount(sheet.peakRpm, 'rpm'), below: say.source[sheet.powerSource] });
+  rows.push({
+    label: t('thrust-peak'),
+    value: amount(sheet.peakKw, 'kilowatt', 1),
+    after: amount(sheet.peakRpm, 'rpm'),
+    below: t(`thrust-source-${sheet.powerSource}`),
+  });
   if (match?.bestKmh !== null && match?.bestKmh !== undefined) {
     const ratio = match.bestFinalRatio;
     rows.push({
-      label: say.best,
+      label: t('thrust-best'),
       value: amount(match.bestKmh, 'kilometreHour', 0),
-      below: ratio === null || ratio === undefined ? undefined : say.bestRatio(digits(ratio, 2)),
+      below: ratio === null || ratio === undefined ? undefined : t('thrust-best-ratio', { ratio: digits(ratio, 2) }),
     });
   }
   if (sheet.top) {
     const held = sheet.top.resistance;
-    rows.push({ label: say.resistance, value: amount(held.totalNewtons, 'newton', 0), below: `${say.air} ${amount(held.airNewtons, 'newton', 0)}` });
+    rows.push({
+      label: t('thrust-resistance'),
+      value: amount(held.totalNewtons, 'newton', 0),
+      below: t('thrust-air', { force: amount(held.airNewtons, 'newton', 0) }),
+    });
   }
-  rows.push({ label: say.mass, value: amount(sheet.massKg, 'kilogram', 0) });
+  rows.push({ label: t('thrust-mass'), value: amount(sheet.massKg, 'kilogram', 0) });
   return rows;
 }

@@ -4,25 +4,23 @@ import { amount, digits } from '../../../show/number.ts';
 import type { ChargingAsk, ChargingAnswer, TestLine } from '../../../door/wire.ts';
 import type { Row } from '../../../parts/answers/row.ts';
 import type { Entry } from '../shared/entry.ts';
-import { words } from '../../../words/index.ts';
-
-const say = words.charging;
+import { t } from '../../../words/index.ts';
 
 export const READINGS: Entry[] = [
-  { field: 'restedVolts', label: say.restedVolts, unit: 'volt', decimals: 2, optional: true, bound: 'restedVolts' },
-  { field: 'idleVolts', label: say.idleVolts, unit: 'volt', decimals: 2, optional: true, bound: 'idleVolts' },
-  { field: 'fastVolts', label: say.fastVolts, unit: 'volt', decimals: 2, optional: true, bound: 'fastVolts' },
-  { field: 'drainMilliamperes', label: say.drain, unit: 'milliampere', decimals: 1, optional: true, bound: 'drain' },
+  { field: 'restedVolts', label: t('charging-rested-volts'), unit: 'volt', decimals: 2, optional: true, bound: 'restedVolts' },
+  { field: 'idleVolts', label: t('charging-idle-volts'), unit: 'volt', decimals: 2, optional: true, bound: 'idleVolts' },
+  { field: 'fastVolts', label: t('charging-fast-volts'), unit: 'volt', decimals: 2, optional: true, bound: 'fastVolts' },
+  { field: 'drainMilliamperes', label: t('charging-drain'), unit: 'milliampere', decimals: 1, optional: true, bound: 'drain' },
 ];
 export const MORE: Entry[] = [
-  { field: 'acidCelsius', label: say.acid, unit: 'celsius', decimals: 0, optional: true, bound: 'temperature' },
-  { field: 'chargerAmperes', label: say.charger, unit: 'ampere', decimals: 1, optional: true, bound: 'charger' },
+  { field: 'acidCelsius', label: t('charging-acid'), unit: 'celsius', decimals: 0, optional: true, bound: 'temperature' },
+  { field: 'chargerAmperes', label: t('charging-charger'), unit: 'ampere', decimals: 1, optional: true, bound: 'charger' },
 ];
 /** One field for each cell: two volts apiece. */
 export const cells = (systemVolts: number): Entry[] =>
   Array.from({ length: Math.round(systemVolts / 2) }, (_, at) => ({
     field: `gravity${at + 1}`,
-    label: say.gravity(at + 1),
+    label: t('charging-gravity', { cell: at + 1 }),
     unit: 'none' as const,
     decimals: 3,
     optional: true,
@@ -42,7 +40,7 @@ export const unitOf = (line: TestLine) => (line.test === 'drain' ? ('milliampere
 export function limits(line: TestLine): string {
   const write = (value: number | null | undefined) =>
     value === null || value === undefined ? null : amount(value, unitOf(line), line.test === 'drain' ? 1 : 2);
-  return say.limits(write(line.from), write(line.to));
+  return t('charging-limits', { from: write(line.from), to: write(line.to) });
 }
 
 export function lines(sheet: ChargingAnswer): Row[] {
@@ -50,10 +48,10 @@ export function lines(sheet: ChargingAnswer): Row[] {
   const add = (label: string, value: number | null | undefined, write: (value: number) => string) => {
     if (value !== null && value !== undefined) rows.push({ label, value: write(value) });
   };
-  add(say.charge, sheet.chargeByVolts, (value) => amount(value, 'percent', 0));
-  add(say.chargeGravity, sheet.chargeByGravity, (value) => amount(value, 'percent', 0));
-  add(say.spread, sheet.gravitySpread, (value) => digits(value, 3));
-  add(say.flat, sheet.daysToFlat, (value) => amount(value, 'day', 0));
-  add(say.recharge, sheet.rechargeHours, (value) => amount(value, 'hour', 1));
+  add(t('charging-charge'), sheet.chargeByVolts, (value) => amount(value, 'percent', 0));
+  add(t('charging-charge-gravity'), sheet.chargeByGravity, (value) => amount(value, 'percent', 0));
+  add(t('charging-spread'), sheet.gravitySpread, (value) => digits(value, 3));
+  add(t('charging-flat'), sheet.daysToFlat, (value) => amount(value, 'day', 0));
+  add(t('charging-recharge'), sheet.rechargeHours, (value) => amount(value, 'hour', 1));
   return rows;
 }

@@ -4,9 +4,7 @@ import { route } from '../../../app/route.svelte.ts';
 import { textIn } from '../shared/address.svelte.ts';
 import type { Element, HarnessAsk, HarnessAnswer, SwitchPosition } from '../../../door/wire.ts';
 import type { Row } from '../../../parts/answers/row.ts';
-import { words } from '../../../words/index.ts';
-
-const say = words.circuits;
+import { t } from '../../../words/index.ts';
 
 /** The switches from the address: `dip:high,brake:on`. */
 export function positions(): SwitchPosition[] {
@@ -40,11 +38,11 @@ export function flowRows(sheet: HarnessAnswer, element: Element): Row[] {
   const over = sheet.point?.overloads.find((each) => each.element === element.id);
   const rows: Row[] = [];
   if (flow) {
-    rows.push({ label: say.across, value: amount(flow.volts, 'volt', 2) });
+    rows.push({ label: t('circuits-across'), value: amount(flow.volts, 'volt', 2) });
     rows.push({
-      label: say.through,
+      label: t('circuits-through'),
       value: amount(flow.amperes, 'ampere', 2),
-      below: over ? say.overloaded(amount(over.amperes, 'ampere', 1), amount(over.mayCarryAmperes, 'ampere', 1)) : undefined,
+      below: over ? t('circuits-overloaded', { amperes: amount(over.amperes, 'ampere', 1), may: amount(over.mayCarryAmperes, 'ampere', 1) }) : undefined,
       mark: over !== undefined,
     });
   }
@@ -52,18 +50,18 @@ export function flowRows(sheet: HarnessAnswer, element: Element): Row[] {
 }
 
 export const lampRows = (sheet: HarnessAnswer): Row[] =>
-  (sheet.point?.lamps ?? []).map((lamp) => ({ label: lamp.label, value: words.lampLook[lamp.look], after: amount(lamp.share * 100, 'percent', 0) }));
+  (sheet.point?.lamps ?? []).map((lamp) => ({ label: lamp.label, value: t(`lamp-look-${lamp.look}`), after: amount(lamp.share * 100, 'percent', 0) }));
 
 export const dropRows = (sheet: HarnessAnswer): Row[] =>
   sheet.drops.map((drop) => ({
     label: drop.label,
-    value: say.dropRow(amount(drop.feedVolts, 'volt', 2), amount(drop.earthVolts, 'volt', 2)),
+    value: t('circuits-drop-row', { feed: amount(drop.feedVolts, 'volt', 2), earth: amount(drop.earthVolts, 'volt', 2) }),
     mark: !drop.accepted,
   }));
 
 /** The short value of an element in the list. */
 export function inShort(sheet: HarnessAnswer, element: Element): string {
-  if (sheet.point?.blown.includes(element.id)) return `▲ ${say.blown}`;
+  if (sheet.point?.blown.includes(element.id)) return `▲ ${t('circuits-blown')}`;
   const flow = sheet.point?.flows.find((each) => each.element === element.id);
   return flow ? amount(flow.amperes, 'ampere', 2) : '';
 }

@@ -5,24 +5,22 @@ import type { Consumer, FlashColumn, Indication, LampColumn, LampAnswer, LampsAs
 import type { Try } from '../../../app/asking/together.svelte.ts';
 import type { Row } from '../../../parts/answers/row.ts';
 import type { Entry } from '../shared/entry.ts';
-import { words } from '../../../words/index.ts';
-
-const say = words.lamps;
+import { t } from '../../../words/index.ts';
 
 export const RESISTOR: Entry[] = [
-  { field: 'resistorOhms', label: say.ohms, unit: 'ohm', decimals: 1, optional: true, bound: 'loadResistor' },
-  { field: 'resistorsPerSide', label: say.perSide, unit: 'none', decimals: 0, optional: true, bound: 'resistors' },
+  { field: 'resistorOhms', label: t('lamps-ohms'), unit: 'ohm', decimals: 1, optional: true, bound: 'loadResistor' },
+  { field: 'resistorsPerSide', label: t('lamps-per-side'), unit: 'none', decimals: 0, optional: true, bound: 'resistors' },
 ];
 export const COUNT: Entry[] = [
-  { field: 'flashes', label: say.flashes, unit: 'none', decimals: 0, optional: true, bound: 'flashes' },
-  { field: 'seconds', label: say.seconds, unit: 'second', decimals: 1, optional: true, bound: 'countedSeconds' },
+  { field: 'flashes', label: t('lamps-flashes'), unit: 'none', decimals: 0, optional: true, bound: 'flashes' },
+  { field: 'seconds', label: t('lamps-seconds'), unit: 'second', decimals: 1, optional: true, bound: 'countedSeconds' },
 ];
 export const FIELDS = [...RESISTOR, ...COUNT].map((entry) => entry.field);
 
 export function indication(): Indication {
   return {
-    flasher: wordIn('flasher', words.flasherKind),
-    pilot: wordIn('pilot', words.pilotFitting),
+    flasher: wordIn('flasher', 'flasher-kind'),
+    pilot: wordIn('pilot', 'pilot-fitting'),
     resistorOhms: numberIn('resistorOhms'),
     resistorsPerSide: numberIn('resistorsPerSide'),
   };
@@ -43,7 +41,7 @@ export function own(place: string, lamp: Consumer | null): Try | null {
   if (!lamp && !flasher) return null;
   return {
     key: `lamps-${place}`,
-    name: [lamp?.name, flasher ? say.tryFlasher : null].filter(Boolean).join(', '),
+    name: [lamp?.name, flasher ? t('lamps-try-flasher') : null].filter(Boolean).join(', '),
     proposals: [
       ...(lamp ? [{ kind: 'consumer' as const, id: place, consumer: lamp }] : []),
       ...(flasher ? [{ kind: 'flasher' as const, indication: flasher }] : []),
@@ -63,61 +61,61 @@ export function looked<C extends { side: string }>(columns: C[]): C | undefined 
 /** The large answer for indicators. */
 export function flashAnswer(column: FlashColumn): { value: string; unit: string; meaning: string } {
   const { flashing, rate } = column.indicators;
-  if (flashing === 'stops') return { value: say.flashing.stops, unit: '', meaning: say.side[column.side] };
-  if (!rate) return { value: '–', unit: '', meaning: say.notKnown };
+  if (flashing === 'stops') return { value: t('lamps-flashing-stops'), unit: '', meaning: t(`lamps-side-${column.side}`) };
+  if (!rate) return { value: '–', unit: '', meaning: t('lamps-not-known') };
   const same = digits(rate.from, 0) === digits(rate.to, 0);
   return {
-    value: same ? digits(rate.from, 0) : say.band(digits(rate.from, 0), digits(rate.to, 0)),
+    value: same ? digits(rate.from, 0) : t('lamps-band', { from: digits(rate.from, 0), to: digits(rate.to, 0) }),
     unit: '',
-    meaning: `${say.perMinute}: ${flashing ? say.flashing[flashing] : say.notKnown}`,
+    meaning: t('lamps-rate', { flashing: flashing ?? null }),
   };
 }
 
 /** The large answer for any other lamp: its light, or what it draws. */
 export function lampAnswer(column: LampColumn): { value: string; unit: string; meaning: string } {
   const { lumens, watts, volts } = column.charging;
-  const at = say.atVolts(amount(volts, 'volt', 1));
+  const at = { volts: amount(volts, 'volt', 1) };
   return lumens
-    ? { value: digits(lumens, 0), unit: 'lm', meaning: `${say.light}, ${at}` }
-    : { value: digits(watts, 1), unit: 'W', meaning: `${say.draws}, ${at}` };
+    ? { value: digits(lumens, 0), unit: 'lm', meaning: t('lamps-light', at) }
+    : { value: digits(watts, 1), unit: 'W', meaning: t('lamps-draws', at) };
 }
 
 export function flashRows(column: FlashColumn): Row[] {
   const { sideWatts, sideAmperes, oneOut, outageTells, behaviour, madeForWatts } = column.indicators;
   const rows: Row[] = [
     {
-      label: say.sideLoad,
+      label: t('lamps-side-load'),
       value: amount(sideWatts, 'watt', 1),
-      below: madeForWatts ? say.madeFor(amount(madeForWatts, 'watt', 0)) : undefined,
+      below: madeForWatts ? t('lamps-made-for', { watts: amount(madeForWatts, 'watt', 0) }) : undefined,
       after: amount(sideAmperes, 'ampere', 2),
     },
   ];
   if (oneOut)
     rows.push({
-      label: say.oneOut,
-      value: oneOut.to > 0 ? say.band(digits(oneOut.from, 0), digits(oneOut.to, 0)) : say.flashing.stops,
-      below: outageTells ? say.tells : say.hides,
+      label: t('lamps-one-out'),
+      value: oneOut.to > 0 ? t('lamps-band', { from: digits(oneOut.from, 0), to: digits(oneOut.to, 0) }) : t('lamps-flashing-stops'),
+      below: outageTells ? t('lamps-tells') : t('lamps-hides'),
     });
   if (behaviour) {
-    rows.push({ label: say.pilot, value: words.lampLook[behaviour.pilot] });
-    rows.push({ label: say.otherSide, value: words.lampLook[behaviour.otherSide], mark: behaviour.otherSide !== 'off' });
+    rows.push({ label: t('lamps-pilot'), value: t(`lamp-look-${behaviour.pilot}`) });
+    rows.push({ label: t('lamps-other-side'), value: t(`lamp-look-${behaviour.otherSide}`), mark: behaviour.otherSide !== 'off' });
   }
   return rows;
 }
 
 export function lampRows(sheet: LampAnswer): Row[] {
   return sheet.lamps.map(({ side, consumer, charging, standing }) => ({
-    label: say.side[side],
+    label: t(`lamps-side-${side}`),
     value: amount(charging.watts, 'watt', 1),
     after: amount(charging.amperes, 'ampere', 2),
-    below: [consumer.name, charging.lumens ? `${digits(charging.lumens, 0)} lm` : '', say.engineOff(amount(standing.watts, 'watt', 1))]
+    below: [consumer.name, charging.lumens ? `${digits(charging.lumens, 0)} lm` : '', t('lamps-engine-off', { watts: amount(standing.watts, 'watt', 1) })]
       .filter(Boolean)
       .join(' · '),
   }));
 }
 
 export const resistorRows = (resistor: LoadResistor): Row[] => [
-  { label: say.ohms, value: amount(resistor.ohms, 'ohm', 1), below: say.buy(amount(resistor.buyOhms, 'ohm', 1)) },
-  { label: say.peak, value: amount(resistor.peakWatts, 'watt', 1), below: say.mean(amount(resistor.meanWatts, 'watt', 1)) },
-  { label: say.rating, value: amount(resistor.ratingWatts, 'watt', 0) },
+  { label: t('lamps-ohms'), value: amount(resistor.ohms, 'ohm', 1), below: t('lamps-buy', { ohms: amount(resistor.buyOhms, 'ohm', 1) }) },
+  { label: t('lamps-peak'), value: amount(resistor.peakWatts, 'watt', 1), below: t('lamps-mean', { watts: amount(resistor.meanWatts, 'watt', 1) }) },
+  { label: t('lamps-rating'), value: amount(resistor.ratingWatts, 'watt', 0) },
 ];

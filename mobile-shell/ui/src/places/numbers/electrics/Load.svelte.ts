@@ -3,7 +3,7 @@ import { amount, digits, figure } from '../../../show/number.ts';
 import type { Balance, Consumer, LoadAnswer, RidingState, Slot } from '../../../door/wire.ts';
 import type { Try } from '../../../app/asking/together.svelte.ts';
 import type { Row } from '../../../parts/answers/row.ts';
-import { words } from '../../../words/index.ts';
+import { t } from '../../../words/index.ts';
 
 export class LoadTry {
   riding = $state<RidingState>('busy');
@@ -40,19 +40,19 @@ export class LoadTry {
 export function headline(sheet: LoadAnswer, riding: RidingState): { value: string; unit: string; meaning: string } {
   if (riding === 'standing') {
     const standing = sheet.stationary.find((each) => each.state === riding) ?? sheet.stationary[0];
-    if (!standing) return { value: '–', unit: '', meaning: words.load.noBattery };
-    return { value: digits(standing.minutes, 0), unit: figure(1, 'minute').symbol, meaning: words.load.standingMore };
+    if (!standing) return { value: '–', unit: '', meaning: t('load-no-battery') };
+    return { value: digits(standing.minutes, 0), unit: figure(1, 'minute').symbol, meaning: t('load-standing-more') };
   }
   const balance = sheet.balances.find((each) => each.state === riding);
-  if (!balance) return { value: '–', unit: '', meaning: words.load.noOutput };
-  if (balance.fromRpm === null || balance.fromRpm === undefined) return { value: words.load.never, unit: '', meaning: words.load.neverMore };
-  if ((balance.atIdleAmperes ?? -1) >= 0) return { value: amount(balance.fromRpm, 'rpm'), unit: '', meaning: words.load.holdsAlways };
-  return { value: digits(balance.fromRpm, 0), unit: figure(1, 'rpm').symbol, meaning: words.load.holdsFrom };
+  if (!balance) return { value: '–', unit: '', meaning: t('load-no-output') };
+  if (balance.fromRpm === null || balance.fromRpm === undefined) return { value: t('load-never'), unit: '', meaning: t('load-never-more') };
+  if ((balance.atIdleAmperes ?? -1) >= 0) return { value: amount(balance.fromRpm, 'rpm'), unit: '', meaning: t('load-holds-always') };
+  return { value: digits(balance.fromRpm, 0), unit: figure(1, 'rpm').symbol, meaning: t('load-holds-from') };
 }
 
 function flow(amperes: number): string {
   const current = amount(Math.abs(amperes), 'ampere', 1);
-  return amperes < 0 ? words.load.outOf(current) : words.load.into(current);
+  return amperes < 0 ? t('load-out-of', { current }) : t('load-into', { current });
 }
 
 export function lines(sheet: LoadAnswer, riding: RidingState): Row[] {
@@ -62,7 +62,7 @@ export function lines(sheet: LoadAnswer, riding: RidingState): Row[] {
   if (load) {
     const tried = Math.abs(load.fittedWatts - load.watts) > 0.05;
     rows.push({
-      label: words.load.loadRow,
+      label: t('load-load-row'),
       before: tried ? amount(load.fittedWatts, 'watt', 1) : undefined,
       value: amount(load.watts, 'watt', 1),
       after: amount(load.amperes, 'ampere', 1),
@@ -70,9 +70,9 @@ export function lines(sheet: LoadAnswer, riding: RidingState): Row[] {
   }
   if (balance && riding !== 'standing') {
     if (balance.atIdleAmperes !== null && balance.atIdleAmperes !== undefined) {
-      rows.push({ label: words.load.atIdle, value: flow(balance.atIdleAmperes), mark: balance.atIdleAmperes < 0 });
+      rows.push({ label: t('load-at-idle'), value: flow(balance.atIdleAmperes), mark: balance.atIdleAmperes < 0 });
     }
-    rows.push({ label: words.load.atSpeed(amount(sheet.engineRpm, 'rpm')), value: flow(balance.atSpeedAmperes), mark: balance.atSpeedAmperes < 0 });
+    rows.push({ label: t('load-at-speed', { rpm: amount(sheet.engineRpm, 'rpm') }), value: flow(balance.atSpeedAmperes), mark: balance.atSpeedAmperes < 0 });
   }
   return rows;
 }

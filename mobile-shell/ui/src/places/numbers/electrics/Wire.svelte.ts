@@ -4,19 +4,17 @@ import { amount, asSold, figure } from '../../../show/number.ts';
 import type { Spec, WireAsk, WireChoice, WireAnswer } from '../../../door/wire.ts';
 import type { Row } from '../../../parts/answers/row.ts';
 import type { Entry } from '../shared/entry.ts';
-import { words } from '../../../words/index.ts';
+import { t } from '../../../words/index.ts';
 
-const say = words.wire;
-
-export const AMPERES: Entry[] = [{ field: 'amperes', label: say.amperes, unit: 'ampere', decimals: 2, note: say.amperesNote, bound: 'amperes' }];
+export const AMPERES: Entry[] = [{ field: 'amperes', label: t('wire-amperes'), unit: 'ampere', decimals: 2, note: t('wire-amperes-note'), bound: 'amperes' }];
 export const RUN: Entry[] = [
-  { field: 'outMetres', label: say.out, unit: 'metre', decimals: 2, bound: 'wireLength' },
-  { field: 'backMetres', label: say.back, unit: 'metre', decimals: 2, note: say.backNote, bound: 'wireBack' },
-  { field: 'sectionMm2', label: say.section, unit: 'squareMillimetre', decimals: 2, optional: true, bound: 'wireSection' },
+  { field: 'outMetres', label: t('wire-out'), unit: 'metre', decimals: 2, bound: 'wireLength' },
+  { field: 'backMetres', label: t('wire-back'), unit: 'metre', decimals: 2, note: t('wire-back-note'), bound: 'wireBack' },
+  { field: 'sectionMm2', label: t('wire-section'), unit: 'squareMillimetre', decimals: 2, optional: true, bound: 'wireSection' },
 ];
 export const MORE: Entry[] = [
-  { field: 'celsius', label: say.celsius, unit: 'celsius', decimals: 0, note: say.celsiusNote, bound: 'wireTemperature' },
-  { field: 'allowedVolts', label: say.allowed, unit: 'volt', decimals: 2, bound: 'allowedDrop' },
+  { field: 'celsius', label: t('wire-celsius'), unit: 'celsius', decimals: 0, note: t('wire-celsius-note'), bound: 'wireTemperature' },
+  { field: 'allowedVolts', label: t('wire-allowed'), unit: 'volt', decimals: 2, bound: 'allowedDrop' },
 ];
 export const FIELDS = [...AMPERES, ...RUN, ...MORE].map((entry) => entry.field);
 
@@ -45,7 +43,7 @@ export function tried(spec: Spec | undefined): WireAsk | null {
     systemVolts: spec?.supply.systemVolts ?? null,
     ...numbersIn(['sectionMm2', 'allowedVolts']),
     ...start(),
-    list: wordIn('list', words.currentList),
+    list: wordIn('list', 'current-list'),
   };
 }
 
@@ -70,23 +68,23 @@ export function answers(wire: WireChoice): { value: string; unit: string; meanin
   const size = figure(wire.sectionMm2, 'squareMillimetre', asSold(wire.sectionMm2));
   const fuse = figure(wire.fuseAmperes ?? 0, 'ampere', asSold(wire.fuseAmperes ?? 0));
   return [
-    { value: size.number, unit: size.symbol, meaning: say.wireAnswer },
-    { value: fuse.number, unit: fuse.symbol, meaning: say.fuseAnswer(wire.fuseColour ?? '') },
+    { value: size.number, unit: size.symbol, meaning: t('wire-wire-answer') },
+    { value: fuse.number, unit: fuse.symbol, meaning: t('wire-fuse-answer', { colour: wire.fuseColour ?? '' }) },
   ];
 }
 
 export const rating = (wire: WireChoice): string =>
-  wire.fuseAmperes === null || wire.fuseAmperes === undefined ? say.noFuse : amount(wire.fuseAmperes, 'ampere', asSold(wire.fuseAmperes));
+  wire.fuseAmperes === null || wire.fuseAmperes === undefined ? t('wire-no-fuse') : amount(wire.fuseAmperes, 'ampere', asSold(wire.fuseAmperes));
 
 export function lines(sheet: WireAnswer, wire: WireChoice): Row[] {
   return [
     {
-      label: say.drop,
+      label: t('wire-drop'),
       value: amount(wire.dropVolts, 'volt', 2),
-      below: say.ofAllowed(amount(sheet.allowedVolts, 'volt', 2)),
+      below: t('wire-of-allowed', { volts: amount(sheet.allowedVolts, 'volt', 2) }),
       mark: wire.dropVolts > sheet.allowedVolts,
     },
-    { label: say.carries, value: amount(wire.mayCarryAmperes, 'ampere', asSold(wire.mayCarryAmperes)), mark: wire.mayCarryAmperes < sheet.amperes },
-    { label: say.fuse, value: rating(wire), after: wire.fuseColour ?? undefined, mark: !wire.fuseAmperes },
+    { label: t('wire-carries'), value: amount(wire.mayCarryAmperes, 'ampere', asSold(wire.mayCarryAmperes)), mark: wire.mayCarryAmperes < sheet.amperes },
+    { label: t('wire-fuse'), value: rating(wire), after: wire.fuseColour ?? undefined, mark: !wire.fuseAmperes },
   ];
 }

@@ -4,7 +4,7 @@ import { asRefusal, desk } from '../../../app/asking/desk.svelte.ts';
 import { settings } from '../../../app/settings.svelte.ts';
 import { cupful, digits } from '../../../show/number.ts';
 import type { FillAsk, FillChoice, FillAnswer, Pour } from '../../../door/wire.ts';
-import { words } from '../../../words/index.ts';
+import { t } from '../../../words/index.ts';
 
 /** Sizes that are usual, mL; any other can be added. */
 const USUAL = [50, 100, 250, 500, 1000, 2000, 5000];
@@ -41,7 +41,7 @@ export function tried(): FillAsk {
 
 /** The pours in one short line: 1 L + 100 mL. */
 export function inShort(sheet: FillAnswer): string {
-  return sheet.pours.map((pour) => (pour.times > 1 ? `${words.filling.times(pour.times)} ${part(pour)}` : part(pour))).join(' + ');
+  return sheet.pours.map((pour) => (pour.times > 1 ? t('filling-times', { count: pour.times, part: part(pour) }) : part(pour))).join(' + ');
 }
 
 /** Millilitres inside a cup stay millilitres: that is what its scale says. */
@@ -49,4 +49,4 @@ function part(pour: Pour): string {
   return pour.eachMl % 1000 === 0 ? cupful(pour.eachMl) : `${digits(pour.eachMl, 0)}\u00a0mL`;
 }
 
-export const describe = (choice: FillChoice): string => [choice.fill && words.fillKind[choice.fill], choice.grade].filter(Boolean).join(', ');
+export const describe = (choice: FillChoice): string => [choice.fill && t(`fill-kind-${choice.fill}`), choice.grade].filter(Boolean).join(', ');

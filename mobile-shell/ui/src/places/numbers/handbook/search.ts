@@ -2,7 +2,7 @@
 import { tables } from '../../../app/asking/tables.svelte.ts';
 import { digits } from '../../../show/number.ts';
 import type { Area, FormulaCard, InputCard, Unit } from '../../../door/wire.ts';
-import { words } from '../../../words/index.ts';
+import { t } from '../../../words/index.ts';
 
 /** Letters without accents, in lower case: what is typed at the bench need not be exact. */
 const plain = (text: string) => text.toLowerCase().normalize('NFD').replace(/\p{M}/gu, '');
@@ -15,7 +15,7 @@ const everything = (formula: FormulaCard) =>
       formula.equation,
       formula.range,
       formula.source.text,
-      words.handbook.areas[formula.area],
+      t(`handbook-areas-${formula.area}`),
       ...[...formula.inputs, ...formula.outputs].flatMap((each) => [each.label, each.symbol]),
     ].join(' '),
   );
@@ -42,7 +42,7 @@ const number = (value: number) => digits(value, String(value).split('.')[1]?.len
 export function rangeWords({ range, oneOf }: InputCard): string {
   if (!range) return oneOf.join(', ');
   const { symbol } = tables.unit(range.unit);
-  return words.handbook.from(number(range.min), symbol ? `${number(range.max)}\u00a0${symbol}` : number(range.max));
+  return t('parts-between', { least: number(range.min), most: symbol ? `${number(range.max)}\u00a0${symbol}` : number(range.max) });
 }
 
-export const unitSymbol = (unit: Unit) => tables.unit(unit).symbol || words.handbook.plainNumber;
+export const unitSymbol = (unit: Unit) => tables.unit(unit).symbol || t('handbook-plain-number');

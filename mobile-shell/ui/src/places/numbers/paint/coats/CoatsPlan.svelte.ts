@@ -2,7 +2,7 @@
 // a draft until the job is begun.
 import { Drafted, draftedPlace } from '../../../../app/forms/drafted.svelte.ts';
 import type { Layer, Process, ProcessStep, Product } from '../../../../door/wire.ts';
-import { words } from '../../../../words/index.ts';
+import { choices } from '../../../../words/index.ts';
 
 const NOTHING: Process = { title: '', part: 'other', steps: [], surfaces: [] };
 /** Name of the draft of the coat that is open. */
@@ -65,4 +65,4 @@ export function coatOf(product: Product | undefined): ProcessStep {
   return { name: '', layer: (product && LAYER_OF[product.product]) ?? 'colour', product };
 }
 
-export const layers = (Object.keys(words.layer) as Layer[]).map((value) => ({ value, word: words.layer[value] }));
+export const layers = choices('layer');

@@ -4,7 +4,7 @@ import { moment } from '../../../../show/date.ts';
 import { passing } from '../../../../show/number.ts';
 import type { CureAnswer, Product } from '../../../../door/wire.ts';
 import type { Row } from '../../../../parts/answers/row.ts';
-import { words } from '../../../../words/index.ts';
+import { t } from '../../../../words/index.ts';
 
 export class CureTry {
   /** Kept on the device: nobody types what is on a can twice. */
@@ -38,8 +38,8 @@ export function milestones(sheet: CureAnswer): Row[] {
   return sheet.milestones
     .filter((milestone) => milestone.state !== 'wet')
     .map((milestone) => ({
-      label: words.cureState[milestone.state],
-      value: milestone.dueMs ? moment(milestone.dueMs) : words.cure.notReached,
-      below: milestone.reached ? words.cure.reached : words.cure.hoursOnCan(passing(milestone.hours)),
+      label: t(`cure-state-${milestone.state}`),
+      value: milestone.dueMs ? moment(milestone.dueMs) : t('cure-not-reached'),
+      below: milestone.reached ? t('cure-reached') : t('cure-hours-on-can', { hours: passing(milestone.hours) }),
     }));
 }

@@ -2,15 +2,13 @@
 import { flagIn, numberIn, textIn, wordIn } from '../../shared/address.svelte.ts';
 import { fromText } from '../shared/surfaces.ts';
 import { amount, figure } from '../../../../show/number.ts';
+import { cansInWords } from '../../../../pictures/paint/cans.ts';
 import type { Mix, MixPart, MixAnswer, Surface } from '../../../../door/wire.ts';
 import type { Row } from '../../../../parts/answers/row.ts';
 import type { Entry } from '../../shared/entry.ts';
-import { words } from '../../../../words/index.ts';
-
-const say = words.mixing;
+import { t } from '../../../../words/index.ts';
 
 export type MixKind = Mix['kind'];
-export const KINDS: Record<MixKind, string> = say.kinds;
 
 /** Amounts to start from: a round figure of each, to be typed over. */
 const START: Record<string, number> = {
@@ -29,7 +27,7 @@ const START: Record<string, number> = {
   canMl: 400,
 };
 
-export const kind = (): MixKind => wordIn('mix', KINDS) ?? 'premix';
+export const kind = (): MixKind => wordIn('mix', 'mixing-kinds') ?? 'premix';
 export const byWeight = (): boolean => flagIn('byWeight') ?? false;
 export const ofBase = (): boolean => flagIn('thinnerOfBase') ?? false;
 export const film = (): boolean => flagIn('film') ?? false;
@@ -38,32 +36,33 @@ export const surfaces = (): Surface[] => fromText(textIn('surfaces'));
 
 const number = (field: string): number => numberIn(field) ?? START[field] ?? 0;
 
-const THINNER: Entry = { field: 'thinnerPercent', label: say.thinner, unit: 'percent', decimals: 1, bound: 'thinner' };
+const THINNER: Entry = { field: 'thinnerPercent', label: t('mixing-thinner'), unit: 'percent', decimals: 1, bound: 'thinner' };
 
 /** The numbers of a mix that are typed each time. */
 export function fields(of: MixKind): Entry[] {
   if (of === 'premix') {
     return [
-      { field: 'fuelLitres', label: say.fuel, unit: 'litre', decimals: 2, bound: 'fuel' },
-      { field: 'partsFuel', label: say.ratio, unit: 'none', decimals: 1, note: say.ratioNote, bound: 'premixParts' },
+      { field: 'fuelLitres', label: t('mixing-fuel'), unit: 'litre', decimals: 2, bound: 'fuel' },
+      { field: 'partsFuel', label: t('mixing-ratio'), unit: 'none', decimals: 1, note: t('mixing-ratio-note'), bound: 'premixParts' },
     ];
   }
   if (of === 'twoPart') {
     return [
-      { field: 'ready', label: say.ready, unit: byWeight() ? 'gram' : 'millilitre', decimals: 1, bound: byWeight() ? 'readyGram' : 'readyMl' },
-      { field: 'partsBase', label: say.base, unit: 'none', decimals: 2, bound: 'mixParts' },
-      { field: 'partsHardener', label: say.hardener, unit: 'none', decimals: 2, bound: 'mixParts' },
+      { field: 'ready', label: t('mixing-ready'), unit: byWeight() ? 'gram' : 'millilitre', decimals: 1, bound: byWeight() ? 'readyGram' : 'readyMl' },
+      { field: 'partsBase', label: t('mixing-base'), unit: 'none', decimals: 2, bound: 'mixParts' },
+      { field: 'partsHardener', label: t('mixing-hardener'), unit: 'none', decimals: 2, bound: 'mixParts' },
       THINNER,
     ];
   }
-  if (of === 'thinning') return [{ field: 'paintMl', label: say.paint, unit: 'millilitre', decimals: 1, bound: 'readyMl' }, THINNER];
+  if (of === 'thinning') return [{ field: 'paintMl', label: t('mixing-paint'), unit: 'millilitre', decimals: 1, bound: 'readyMl' }, THINNER];
   const spread: Entry[] = film()
     ? [
-        { field: 'solidsPercent', label: say.solids, unit: 'percent', decimals: 0, bound: 'solids' },
-        { field: 'dryMicrometres', label: say.film, unit: 'micrometre', decimals: 0, bound: 'film' },
+        { field: 'solidsPercent', label: t('mixing-solids'), unit: 'percent', decimals: 0, bound: 'solids' },
+        { field: 'dryMicrometres', label: t('mixing-film'), unit: 'micrometre', decimals: 0, bound: 'film' },
       ]
-    : [{ field: 'spreadingRate', label: say.spreadingRate, unit: 'squareMetreLitre', decimals: 1, bound: 'spreading' }];
-  const typed: Entry[] = surfaces().length > 0 ? [] : [{ field: 'squareMetres', label: say.area, unit: 'squareMetre', decimals: 2, bound: 'paintedArea' }];
+    : [{ field: 'spreadingRate', label: t('mixing-spreading-rate'), unit: 'squareMetreLitre', decimals: 1, bound: 'spreading' }];
+  const typed: Entry[] =
+    surfaces().length > 0 ? [] : [{ field: 'squareMetres', label: t('mixing-area'), unit: 'squareMetre', decimals: 2, bound: 'paintedArea' }];
   return [...typed, ...spread];
 }
 
@@ -71,18 +70,18 @@ export function fields(of: MixKind): Entry[] {
 export function more(of: MixKind): Entry[] {
   if (of !== 'cover') return [];
   return [
-    { field: 'lossPercent', label: say.loss, unit: 'percent', decimals: 0, optional: true, note: say.lossNote, bound: 'sprayLoss' },
-    { field: 'canMl', label: say.can, unit: 'millilitre', decimals: 0, bound: 'can' },
+    { field: 'lossPercent', label: t('mixing-loss'), unit: 'percent', decimals: 0, optional: true, note: t('mixing-loss-note'), bound: 'sprayLoss' },
+    { field: 'canMl', label: t('mixing-can'), unit: 'millilitre', decimals: 0, bound: 'can' },
     // Thinner changes the wet film to aim at, which is known only from solids and film.
     ...(film()
       ? [
           {
             field: 'thinnerPercent',
-            label: say.thinner,
+            label: t('mixing-thinner'),
             unit: 'percent' as const,
             decimals: 0,
             optional: true,
-            note: say.thinnerNote,
+            note: t('mixing-thinner-note'),
             bound: 'thinner' as const,
           },
         ]
@@ -90,9 +89,9 @@ export function more(of: MixKind): Entry[] {
   ];
 }
 export const DENSITIES: Entry[] = [
-  { field: 'baseDensity', label: say.baseDensity, unit: 'gramMillilitre', decimals: 2, optional: true, bound: 'density' },
-  { field: 'hardenerDensity', label: say.hardenerDensity, unit: 'gramMillilitre', decimals: 2, optional: true, bound: 'density' },
-  { field: 'thinnerDensity', label: say.thinnerDensity, unit: 'gramMillilitre', decimals: 2, optional: true, bound: 'density' },
+  { field: 'baseDensity', label: t('mixing-base-density'), unit: 'gramMillilitre', decimals: 2, optional: true, bound: 'density' },
+  { field: 'hardenerDensity', label: t('mixing-hardener-density'), unit: 'gramMillilitre', decimals: 2, optional: true, bound: 'density' },
+  { field: 'thinnerDensity', label: t('mixing-thinner-density'), unit: 'gramMillilitre', decimals: 2, optional: true, bound: 'density' },
 ];
 
 export function values(of: Entry[]): Record<string, number | null> {
@@ -111,7 +110,7 @@ export function tried(): Mix {
   const spread = film()
     ? { solidsPercent: number('solidsPercent'), dryMicrometres: number('dryMicrometres'), thinnerPercent: numberIn('thinnerPercent') }
     : { spreadingRate: number('spreadingRate') };
-  const loss = { putOn: wordIn('putOn', words.putOn) ?? 'aerosol', lossPercent: numberIn('lossPercent') };
+  const loss = { putOn: wordIn('putOn', 'put-on') ?? 'aerosol', lossPercent: numberIn('lossPercent') };
   return { kind: of, area: { surfaces: surfaces(), squareMetres: number('squareMetres'), coats: number('coats'), canMl: number('canMl'), ...spread, ...loss } };
 }
 
@@ -123,7 +122,7 @@ const fine = (value: number) => (value < 100 && !Number.isInteger(value) ? 1 : 0
 /** The large answer of a mix. */
 export function headline(sheet: MixAnswer): { value: string; unit: string; meaning: string } {
   const cover = sheet.cover;
-  if (cover) return { value: say.cans(cover.cansLeast, cover.cansMost), unit: '', meaning: sheet.sentence };
+  if (cover) return { value: cansInWords(cover.cansLeast, cover.cansMost), unit: '', meaning: sheet.sentence };
   const small = kind() === 'premix' ? sheet.parts.slice(0, 1) : kind() === 'thinning' ? sheet.parts.slice(1) : sheet.parts;
   const sizes = small.map(size);
   const least = Math.min(...sizes.map((each) => each.value));
@@ -145,7 +144,7 @@ export function lines(parts: MixPart[]): Row[] {
       label: part.name,
       value: amount(value, unit, 1),
       after: other === null || other === undefined ? undefined : amount(other, unit === 'gram' ? 'millilitre' : 'gram', 1),
-      below: say.upTo(amount(mark, unit, fine(mark))),
+      below: t('mixing-up-to', { mark: amount(mark, unit, fine(mark)) }),
     };
   });
 }
@@ -155,10 +154,13 @@ export function coverLines(sheet: MixAnswer): Row[] {
   if (!cover) return [];
   const ml = (value: number) => amount(value, 'millilitre', 0);
   const rows: Row[] = [
-    { label: say.area, value: amount(cover.squareMetres, 'squareMetre', 3) },
-    { label: say.needed, value: cover.leastMl === cover.mostMl ? ml(cover.mostMl) : words.threads.range(ml(cover.leastMl), ml(cover.mostMl)) },
-    { label: say.rate, value: amount(cover.spreadingRate, 'squareMetreLitre', 1) },
+    { label: t('mixing-area'), value: amount(cover.squareMetres, 'squareMetre', 3) },
+    {
+      label: t('mixing-needed'),
+      value: cover.leastMl === cover.mostMl ? ml(cover.mostMl) : t('parts-between', { least: ml(cover.leastMl), most: ml(cover.mostMl) }),
+    },
+    { label: t('mixing-rate'), value: amount(cover.spreadingRate, 'squareMetreLitre', 1) },
   ];
-  if (cover.wetMicrometres) rows.push({ label: say.wetFilm, value: amount(cover.wetMicrometres, 'micrometre', 0) });
+  if (cover.wetMicrometres) rows.push({ label: t('mixing-wet-film'), value: amount(cover.wetMicrometres, 'micrometre', 0) });
   return rows;
 }

@@ -1,10 +1,10 @@
 // Surfaces as they are measured with a tape: how they are named, and how they stand in an address.
 import { amount } from '../../../../show/number.ts';
 import type { Surface } from '../../../../door/wire.ts';
-import { words } from '../../../../words/index.ts';
+import { marks, t } from '../../../../words/index.ts';
 
 export type Shape = Surface['kind'];
-export const SHAPES = Object.keys(words.surfaces.presets) as Shape[];
+export const SHAPES = marks('surfaces-presets');
 
 /** Measures to start from, to be typed over: a small tank, an 18-inch rim, a frame tube. */
 export function usual(shape: Shape): Surface {
@@ -15,7 +15,6 @@ export function usual(shape: Shape): Surface {
 
 /** “900 mm × 210 mm, both sides, 2 alike” */
 export function measures(surface: Surface): string {
-  const say = words.surfaces;
   const mm = (value: number) => amount(value, 'millimetre', Number.isInteger(value) ? 0 : 1);
   const [one, other] =
     surface.kind === 'shell'
@@ -23,8 +22,8 @@ export function measures(surface: Surface): string {
       : surface.kind === 'rim'
         ? [surface.diameterMm, surface.girthMm]
         : [surface.diameterMm, surface.lengthMm];
-  const both = surface.kind === 'shell' && surface.bothSides ? `, ${say.bothMore}` : '';
-  return say.by(mm(one), mm(other)) + both + say.alike(surface.count);
+  const both = surface.kind === 'shell' && surface.bothSides;
+  return t('surfaces-measures', { one: mm(one), other: mm(other), both, count: surface.count });
 }
 
 /** As they stand in an address: `shell:480:620:1`, `shellBoth:…`, `rim:460:110:1`, `tube:30:500:2`. */

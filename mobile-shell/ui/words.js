@@ -1,0 +1,89 @@
+// Reads the catalogue of words and writes `src/words/ids.ts`, which tells the compiler each id with what is to be filled in.
+// It also brings the catalogue into the form of its own serializer. With `--check` it writes nothing and fails on a difference.
+import { readFileSync, readdirSync, writeFileSync } from 'node:fs';
+import { parse, serialize, Visitor } from '@fluent/syntax';
+import { format, resolveConfig } from 'prettier';
+
+const CATALOGUE = new URL('../../fixtures/words/en/pages/', import.meta.url);
+const IDS = new URL('src/words/ids.ts', import.meta.url);
+const check = process.argv.includes('--check');
+const wrong = [];
+
+/** What a language may ask of a number; a key of another kind is compared as it is. */
+const PLURALS = ['zero', 'one', 'two', 'few', 'many', 'other'];
+/** Stands in the catalogue for a value that is missing. */
+const NONE = 'none';
+
+/** Looks into one message: what is filled in, and with which keys it is chosen by. */
+class Filled extends Visitor {
+  printed = new Set();
+  chosen = new Map();
+
+  visitSelectExpression(node) {
+    const keys = node.variants.map(({ key }) => (key.type === 'Identifier' ? key.name : Number(key.value)));
+    if (node.selector.type === 'VariableReference') {
+      const { name } = node.selector.id;
+      this.chosen.set(name, [...(this.chosen.get(name) ?? []), ...keys]);
+    }
+    for (const variant of node.variants) this.visit(variant);
+  }
+
+  visitVariableReference(node) {
+    this.printed.add(node.id.name);
+  }
+}
+
+/** The type of a value: by the keys that choose on it, or else what may be printed. */
+function typeOf(keys, printed) {
+  if (!keys) return 'string | number';
+  const missing = keys.includes(NONE) ? ' | null' : '';
+  const others = [...new Set(keys)].filter((key) => key !== NONE);
+  if (others.every((key) => key === 'true' || key === 'false')) return `boolean${missing}`;
+  if (others.every((key) => key === 'other')) return `string${missing}`;
+  if (others.every((key) => typeof key === 'number' || PLURALS.includes(key))) return `number${missing}`;
+  return printed ? `string${missing}` : others.map((key) => `'${key}'`).join(' | ') + missing;
+}
+
+function argumentsOf(message) {
+  const seen = new Filled();
+  seen.visit(message);
+  const names = [...new Set([...seen.chosen.keys(), ...seen.printed])].sort();
+  if (names.length === 0) return 'null';
+  return `{ ${names.map((name) => `${name}: ${typeOf(seen.chosen.get(name), seen.printed.has(name))}`).join('; ')} }`;
+}
+
+function differs(file, kept, wanted) {
+  if (kept === wanted) return;
+  if (check) wrong.push(`${file.pathname} is out of step`);
+  else writeFileSync(file, wanted);
+}
+
+const found = new Map();
+for (const name of readdirSync(CATALOGUE, { recursive: true }).filter((name) => name.endsWith('.ftl'))) {
+  const file = new URL(name, CATALOGUE);
+  const text = readFileSync(file, 'utf8');
+  const resource = parse(text, { withSpans: false });
+  for (const entry of resource.body) {
+    if (entry.type === 'Junk') wrong.push(`${name} cannot be read here: ${entry.content.trim()}`);
+    if (entry.type !== 'Message') continue;
+    if (found.has(entry.id.name)) wrong.push(`${name} says ${entry.id.name} a second time`);
+    found.set(entry.id.name, argumentsOf(entry));
+  }
+  differs(file, text, serialize(resource, { withJunk: true }));
+}
+
+const lines = [...found].sort(([one], [other]) => (one < other ? -1 : 1)).map(([id, given]) => `'${id}': ${given};`);
+const ids = `// Written by \`npm run words\` from the catalogue in \`fixtures/words\`: each id, and what is filled into its text.
+export interface Words {\n${lines.join('\n')}\n}\n`;
+let kept = '';
+try {
+  kept = readFileSync(IDS, 'utf8');
+} catch {
+  // Not written yet.
+}
+differs(IDS, kept, await format(ids, { ...(await resolveConfig(IDS)), parser: 'typescript', plugins: [] }));
+
+if (wrong.length > 0) {
+  console.error(`${wrong.join('\n')}\nThe catalogue of words: correct what cannot be read, then \`npm run words\` in mobile-shell/ui.`);
+  process.exit(1);
+}
