@@ -56,7 +56,8 @@ pub struct ItemVerdict {
 /// bike.answers.insert("gb/indicator.rate".into(), ItemAnswer { value: Some(148.0), ..ItemAnswer::default() });
 /// let judged = judge_item(&bike, &Derived::default(), "gb", rate);
 /// assert_eq!(judged.verdict, Verdict::Fail);
-/// assert_eq!(judged.reason, "148 /min is above 120 /min.");
+/// // In words: “148 /min is above 120 /min.”
+/// assert_eq!(judged.reason.message_id, "inspection-reading");
 /// ```
 pub fn judge_item(bike: &Bike, derived: &Derived, pack: &str, item: &Item) -> ItemVerdict {
     let answer = bike.answers.get(&format!("{pack}/{}", item.id));
