@@ -7,8 +7,9 @@ mod message;
 mod page;
 
 pub use formulas::{
-    PaintNeeded, Pour, PourSplit, Premix, ThinnedFilm, ThinnerOf, Thinning, TwoPart, TwoPartMix, cans, paint_needed,
-    premix_oil, split_pours, spreading_rate, thinned_solids, thinner_to_add, two_part, volume_of_weight, wet_film,
+    PaintForArea, PaintNeeded, Pour, PourSplit, Poured, Premix, ThinnedFilm, ThinnerOf, Thinning, TwoPart, TwoPartMix,
+    cans, paint_needed, poured, premix_oil, split_pours, spreading_rate, thinned_solids, thinner_to_add, two_part,
+    volume_of_weight, wet_film,
 };
 pub(crate) use message::{FillMessage, MixMessage};
 pub use page::{
