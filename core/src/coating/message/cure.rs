@@ -70,4 +70,10 @@ pub(crate) enum CureMessage {
     RangeActivationAssumed { activation: Measure },
     /// The range: the reference temperature is assumed.
     RangeReferenceAssumed { celsius: Measure },
+    /// Where the equivalent age comes from, and what is assumed of it.
+    SourceAge,
+    /// Where the dew point comes from.
+    SourceDewPoint,
+    /// Where it stands how dry surface and air must be.
+    SourceDry,
 }

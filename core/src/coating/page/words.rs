@@ -96,25 +96,13 @@ pub(crate) fn working(sheet: &CureAnswer, pace: &Pace, climate: &ClimateLog, air
     let mut lines = Vec::from_iter(on_rate(sheet, pace));
     lines.extend(on_age(sheet, pace, climate.now_ms()));
     lines.extend(on_activation(sheet));
-    let mut sources = vec![
-        source_of(&sheet.product),
-        Source::new(
-            "Equivalent age: ASTM C1074, written for concrete; that it holds for paint is an assumption",
-            Standing::Memory,
-        ),
-    ];
+    let mut sources = vec![source_of(&sheet.product), Source::new(CureMessage::SourceAge, Standing::Memory)];
     if let Some(humidity) = air.humidity.filter(|_| sheet.dew_point_celsius.is_some()) {
         let (celsius, surface_celsius) = (air.celsius, air.surface_celsius);
         lines.extend(DewPoint { celsius, humidity }.line("Dew point of the air"));
         lines.extend(SurfaceMargin { celsius, humidity, surface_celsius }.line("Surface above the dew point"));
-        sources.push(Source::new(
-            "Dew point: Magnus form with the figures of WMO-No. 8, Annex 4.B, as restated in a maker's manual",
-            Standing::SecondHand,
-        ));
-        sources.push(Source::new(
-            "Surface 3 K above the dew point, humidity below 85 %: ISO 8502-4 (guidance) and ISO 12944-7, as restated",
-            Standing::SecondHand,
-        ));
+        sources.push(Source::new(CureMessage::SourceDewPoint, Standing::SecondHand));
+        sources.push(Source::new(CureMessage::SourceDry, Standing::SecondHand));
     }
     Working { lines, sources, range: range(sheet, pace, climate) }
 }

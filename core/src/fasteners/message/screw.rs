@@ -57,4 +57,14 @@ pub(crate) enum ScrewMessage {
     SourceClasses,
     /// Where preload and torque come from.
     SourceAssembly,
+    /// Where the strength of this screw comes from.
+    SourceStrength,
+    /// Where the torque of this screw comes from.
+    SourceTorque,
+    /// Where the friction comes from.
+    SourceFriction,
+    /// Where the engagement comes from.
+    SourceEngagement,
+    /// Where it holds.
+    Range,
 }

@@ -59,4 +59,6 @@ pub(crate) enum ThreadMessage {
     NoCore { pitch: Measure, diameter: Measure },
     /// The nut thread is wider than the screw.
     NutTooWide { flank: Measure, diameter: Measure },
+    /// Where the tables come from.
+    Source,
 }

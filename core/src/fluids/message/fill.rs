@@ -43,4 +43,12 @@ pub(crate) enum FillMessage {
     Rounded { litres: Measure, volume: Measure },
     /// The grade is not known.
     MissingGrade,
+    /// The volume comes from the bike.
+    SourceBike,
+    /// The volume was entered.
+    SourceEntered,
+    /// The order of the cups.
+    SourceCups,
+    /// Where it holds.
+    Range,
 }

@@ -53,4 +53,20 @@ pub(crate) enum MixMessage {
     CautionSpray,
     /// Where the volume of a film comes from.
     SourceVolumes,
+    /// Where premix comes from.
+    SourcePremix,
+    /// Where premix holds.
+    RangePremix,
+    /// Where the shares of a two-part product come from.
+    SourceTwoPart,
+    /// Where they hold.
+    RangeTwoPart,
+    /// Where thinning comes from.
+    SourceThinning,
+    /// Where thinning holds.
+    RangeThinning,
+    /// Where the paint for an area comes from.
+    SourceCover,
+    /// Where it holds.
+    RangeCover,
 }

@@ -73,11 +73,7 @@ pub(crate) fn cover_sheet(ask: &CoverAsk) -> Result<MixAnswer, Refused> {
         cover: Some(need),
         cautions: vec![MixMessage::CautionSpray.into()],
         findings,
-        working: working(
-            lines,
-            Source::new("Volume of a film; loss by method is common practice, no source", Standing::CommonPractice),
-            "Even coats on a smooth surface; unthinned. Edges, runs and a second try come on top.",
-        ),
+        working: working(lines, Source::new(MixMessage::SourceCover, Standing::CommonPractice), MixMessage::RangeCover),
     })
 }
 

@@ -173,14 +173,14 @@ fn working(pours: &[Pour], of_bike: bool) -> Working {
         let last_ml: u64 = pours.iter().skip(1).map(Pour::ml).sum();
         poured(full, last_ml as f64).line("Together")
     }));
-    let of = if of_bike { "Volume as entered on the bike, from its manual" } else { "Volume as entered" };
+    let of = if of_bike { FillMessage::SourceBike } else { FillMessage::SourceEntered };
     Working {
         lines,
         sources: vec![
             Source::new(of, Standing::Entered),
-            Source::new("Full cups first, level afterwards: common practice, no source", Standing::CommonPractice),
+            Source::new(FillMessage::SourceCups, Standing::CommonPractice),
         ],
-        range: "Cups with a scale that is right. The level in the engine decides, not the cup.".to_owned().into(),
+        range: FillMessage::Range.into(),
     }
 }
 

@@ -43,11 +43,8 @@ fn premix(fuel_litres: f64, parts_fuel: f64) -> Result<MixAnswer, Refused> {
         )],
         working: working(
             Vec::from_iter(Premix { fuel_litres, parts_fuel }.line("Oil")),
-            Source::new(
-                "Premix in parts of fuel to one of oil: reference.com “50:1 oil gas ratio”",
-                Standing::SecondHand,
-            ),
-            "Parts by volume. The ratio is the maker's, for the oil that he names.",
+            Source::new(MixMessage::SourcePremix, Standing::SecondHand),
+            MixMessage::RangePremix,
         ),
     })
 }
@@ -97,8 +94,8 @@ fn two_parts(ask: &TwoPartAsk) -> Result<MixAnswer, Refused> {
         findings: two_part_findings(thinned, by_weight),
         working: working(
             two_part_lines(ask, this, unit),
-            Source::new("Shares of a mix; both conventions of thinner are met on sheets", Standing::Memory),
-            "All parts in the same measure. The sheet of the product decides whether parts are by volume or by weight.",
+            Source::new(MixMessage::SourceTwoPart, Standing::Memory),
+            MixMessage::RangeTwoPart,
         ),
     })
 }
@@ -172,8 +169,8 @@ fn thinning(paint_ml: f64, thinner_percent: f64) -> Result<MixAnswer, Refused> {
         findings: Vec::new(),
         working: working(
             Vec::from_iter(Thinning { paint_ml, thinner_percent }.line("Thinner")),
-            Source::new("Thinning by a per cent of the unthinned paint", Standing::Memory),
-            "One-part paint, by volume. More thinner than the sheet allows runs and covers badly.",
+            Source::new(MixMessage::SourceThinning, Standing::Memory),
+            MixMessage::RangeThinning,
         ),
     })
 }

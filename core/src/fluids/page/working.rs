@@ -8,6 +8,6 @@ pub(crate) fn by_volume(name: MixMessage, millilitres: f64) -> MixPart {
     MixPart { name: name.into(), millilitres: Some(millilitres), grams: None }
 }
 
-pub(crate) fn working(lines: Vec<WorkLine>, source: Source, range: &str) -> Working {
-    Working { lines, sources: vec![source], range: range.to_owned().into() }
+pub(crate) fn working(lines: Vec<WorkLine>, source: Source, range: MixMessage) -> Working {
+    Working { lines, sources: vec![source], range: range.into() }
 }
