@@ -1,13 +1,16 @@
 //! Every message that the core can say, listed once: what the catalogue of a language must have words for.
 
 use crate::brakes::message::{BleedingMessage, BrakesFinding, BrakesMessage, BrakesRefused, BrakesSource};
+use crate::coating::{CoatingMessage, CureMessage, ProcessMessage};
 use crate::electrical::{
     ChargingMessage, ChargingPageMessage, ElectricalMessage, ElectricalSource, FuseColour, LoadMessage,
     LoadPageMessage, WireMessage,
 };
 use crate::error::RefusedMessage;
 use crate::events::{EventMessage, EventsMessage};
+use crate::fasteners::{ScrewMessage, ThreadMessage};
 use crate::faults::{CircuitCheckMessage, FaultsMessage, FaultsSource, ReachMessage};
+use crate::fluids::{FillMessage, MixMessage};
 use crate::gearing::message::{
     ChainMeshMessage, ChainWearMessage, GearingFinding, GearingMessage, GearingRefused, GearingSource,
     SprocketChoiceMessage, ThrustMessage,
@@ -16,7 +19,7 @@ use crate::harness::{
     CircuitMessage, FaultMessage, IndicatorMessage, LampsMessage, ModelMessage, SolverMessage, SymptomMessage,
     WireColour,
 };
-use crate::inspection::InspectionMessage;
+use crate::inspection::{InspectionMessage, PackMessage};
 use crate::message::{ArgumentKind, Declared};
 use crate::ripple::message::{RippleFollows, RippleMessage};
 use crate::tyres::message::{TyreCheckMessage, TyresFinding, TyresMessage, TyresRefused, TyresSource};
@@ -35,6 +38,8 @@ pub const MESSAGES: &[&[Declared]] = &[
     ChargingPageMessage::DECLARED,
     CircuitCheckMessage::DECLARED,
     CircuitMessage::DECLARED,
+    CoatingMessage::DECLARED,
+    CureMessage::DECLARED,
     ElectricalMessage::DECLARED,
     ElectricalSource::DECLARED,
     EventMessage::DECLARED,
@@ -42,6 +47,7 @@ pub const MESSAGES: &[&[Declared]] = &[
     FaultMessage::DECLARED,
     FaultsMessage::DECLARED,
     FaultsSource::DECLARED,
+    FillMessage::DECLARED,
     FuseColour::DECLARED,
     GearingFinding::DECLARED,
     GearingMessage::DECLARED,
@@ -52,14 +58,19 @@ pub const MESSAGES: &[&[Declared]] = &[
     LampsMessage::DECLARED,
     LoadMessage::DECLARED,
     LoadPageMessage::DECLARED,
+    MixMessage::DECLARED,
     ModelMessage::DECLARED,
+    PackMessage::DECLARED,
+    ProcessMessage::DECLARED,
     ReachMessage::DECLARED,
     RefusedMessage::DECLARED,
     RippleFollows::DECLARED,
     RippleMessage::DECLARED,
+    ScrewMessage::DECLARED,
     SolverMessage::DECLARED,
     SprocketChoiceMessage::DECLARED,
     SymptomMessage::DECLARED,
+    ThreadMessage::DECLARED,
     ThrustMessage::DECLARED,
     TyreCheckMessage::DECLARED,
     TyresFinding::DECLARED,
