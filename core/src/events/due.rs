@@ -114,7 +114,7 @@ fn of_waits(bike: &Bike, rows: &[PlanRow]) -> Vec<Due> {
     let has_coat = |job: &str| bike.coats.values().any(|coat| coat.job.as_deref() == Some(job));
     let done = rows.iter().filter(|row| row.state == JobState::Done && !has_coat(&row.job));
     done.filter_map(|row| {
-        let name = row.wait_name.clone().unwrap_or_else(|| "the wait".to_owned());
+        let name = row.wait_name.clone().unwrap_or_else(|| "the wait".into());
         Some(Due {
             at_ms: row.wait_until_ms?,
             due: DueKind::WaitOver,
