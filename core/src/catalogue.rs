@@ -21,7 +21,12 @@ use crate::harness::{
 };
 use crate::inspection::{InspectionMessage, PackMessage};
 use crate::message::{ArgumentKind, Declared};
+use crate::plan::{
+    PlanAskedMessage, PlanDateMessage, PlanFindingMessage, PlanNeverFitsMessage, PlanOrderMessage, PlanRefusedMessage,
+    PlanWaitMessage,
+};
 use crate::ripple::message::{RippleFollows, RippleMessage};
+use crate::today::TodayMessage;
 use crate::tyres::message::{TyreCheckMessage, TyresFinding, TyresMessage, TyresRefused, TyresSource};
 
 /// The messages of each enum marked `#[message]`. `tests/suite/words.rs` finds one that is missing here.
@@ -61,6 +66,13 @@ pub const MESSAGES: &[&[Declared]] = &[
     MixMessage::DECLARED,
     ModelMessage::DECLARED,
     PackMessage::DECLARED,
+    PlanAskedMessage::DECLARED,
+    PlanDateMessage::DECLARED,
+    PlanFindingMessage::DECLARED,
+    PlanNeverFitsMessage::DECLARED,
+    PlanOrderMessage::DECLARED,
+    PlanRefusedMessage::DECLARED,
+    PlanWaitMessage::DECLARED,
     ProcessMessage::DECLARED,
     ReachMessage::DECLARED,
     RefusedMessage::DECLARED,
@@ -72,6 +84,7 @@ pub const MESSAGES: &[&[Declared]] = &[
     SymptomMessage::DECLARED,
     ThreadMessage::DECLARED,
     ThrustMessage::DECLARED,
+    TodayMessage::DECLARED,
     TyreCheckMessage::DECLARED,
     TyresFinding::DECLARED,
     TyresMessage::DECLARED,
