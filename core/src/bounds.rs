@@ -135,6 +135,9 @@ bounds! {
     TYRE_WIDTH TyreWidth "tyreWidthMm" "Tyre width" 50.0 350.0 Millimetre;
     TYRE_WIDTH_INCH TyreWidthInch "tyreWidthIn" "Tyre width" 1.5 8.0 Inch;
     ASPECT_RATIO AspectRatio "aspectRatio" "Aspect ratio" 25.0 110.0 Percent;
+    SECTION_HEIGHT SectionHeight "heightMm" "Section height" 10.0 350.0 Millimetre;
+    OUTER_DIAMETER OuterDiameter "diameterMm" "Outer diameter of the tyre" 150.0 1500.0 Millimetre;
+    AGE_DAYS AgeDays "days" "Days" 0.0 60000.0 Day;
     RIM_CODE RimCode "rimCode" "Rim diameter code" 8.0 26.0 Inch;
     LOAD_INDEX LoadIndex "loadIndex" "Load index" 10.0 130.0 None;
     PLY_RATING PlyRating "plyRating" "Ply rating" 2.0 12.0 None;
@@ -142,6 +145,7 @@ bounds! {
     AXLE_LOAD AxleLoad "axleLoadKg" "Load on the wheel, rider and luggage up" 20.0 500.0 Kilogram;
     RIM_WIDTH RimWidth "rimWidthInch" "Rim width" 0.8 8.0 Inch;
     WATTS Watts "watts" "Power" 0.0 500.0 Watt;
+    CONSUMER_WATTS ConsumerWatts "watts" "Power" 0.0 10000.0 Watt;
     COUNT Count "count" "How many" 1.0 20.0 None;
     DUTY Duty "duty" "Share of the time on" 0.0 1.0 None;
     TEST_VOLTS TestVolts "testVolts" "Voltage of the rating" 4.0 30.0 Volt;
@@ -160,6 +164,7 @@ bounds! {
     DAMPEST_AIR DampestAir "highestHumidity" "Highest humidity" 1.0 100.0 RelativeHumidity;
     HUMIDITY Humidity "humidity" "Relative humidity" 1.0 100.0 RelativeHumidity;
     CURE_HOURS CureHours "hours" "Time" 0.02 2000.0 Hour;
+    MEAN_RATE MeanRate "rate" "Rate" 0.0 10000.0 None;
     ACTIVATION Activation "activationKelvin" "Activation temperature" 1000.0 15000.0 Kelvin;
     HANDS_ON HandsOn "handsOnMinutes" "Hands-on time" 1.0 2880.0 Minute;
     LEAST_MINUTES LeastMinutes "leastMinutes" "Least hands-on time" 1.0 2880.0 Minute;
@@ -179,10 +184,12 @@ bounds! {
     DISC Disc "discMm" "Disc diameter" 80.0 400.0 Millimetre;
     DRUM Drum "drumMm" "Drum diameter" 60.0 300.0 Millimetre;
     LEVER_RATIO LeverRatio "leverRatio" "Lever ratio" 1.0 12.0 None;
+    HYDRAULIC_RATIO HydraulicRatio "hydraulicRatio" "Hydraulic ratio" 0.1 200.0 None;
     PISTONS Pistons "pistons" "Pistons" 1.0 12.0 None;
     LITRES Litres "litres" "Volume" 0.01 60.0 Litre;
     MONEY Money "priceMinor" "Price" 0.0 100000000.0 None;
     READING Reading "reading" "Reading" -1000000.0 1000000.0 None;
+    COMPARED Compared "before" "Before" 0.000001 1000000.0 None;
     BENCH_START BenchStart "fromMinute" "Bench time from" 0.0 1440.0 Minute;
     BENCH_END BenchEnd "toMinute" "Bench time to" 0.0 1440.0 Minute;
     TIME_AT_HAND TimeAtHand "minutesAtHand" "Time at hand" 1.0 1440.0 Minute;
@@ -220,10 +227,15 @@ bounds! {
     TORQUE Torque "torqueNm" "Torque" 0.1 500.0 NewtonMetre;
     NUT_FACTOR NutFactor "nutFactor" "Nut factor" 0.05 0.5 None;
     PRELOAD_SHARE PreloadShare "sharePercent" "Share of the proof load" 1.0 100.0 Percent;
+    STRESS_AREA StressArea "stressAreaMm2" "Stress area" 0.1 1000.0 SquareMillimetre;
+    STRESS Stress "stressMpa" "Stress" 1.0 2000.0 Megapascal;
+    ENGAGED_DIAMETERS EngagedDiameters "diameters" "Diameters engaged" 0.1 5.0 None;
     SCREW_LOAD ScrewLoad "loadNewtons" "Load of the screw" 1.0 500000.0 Newton;
     SHEAR_STRENGTH ShearStrength "shearMpa" "Shear strength of the tapped material" 20.0 1000.0 Megapascal;
     ENGAGEMENT Engagement "engagementMm" "Thread engaged" 0.5 100.0 Millimetre;
     CUP Cup "cupMl" "Cup" 1.0 20000.0 Millilitre;
+    POURS Pours "times" "Full cups" 0.0 60000.0 None;
+    LAST_POUR LastPour "lastMl" "Last pour" 0.0 20000.0 Millilitre;
     CUPS Cups "cupsMl" "Number of cups" 1.0 12.0 None;
     FUEL Fuel "fuelLitres" "Fuel" 0.05 60.0 Litre;
     PREMIX_PARTS PremixParts "partsFuel" "Parts of fuel to one of oil" 10.0 200.0 None;

@@ -9,6 +9,8 @@ export default defineConfig({
   // Svelte as it runs in the browser.
   resolve: { conditions: ['browser'] },
   test: {
+    // No test waits for a clock; a busy machine may take its time.
+    testTimeout: 120_000,
     include: ['tests/**/*.test.ts'],
     environment: 'happy-dom',
     setupFiles: ['tests/setup.ts'],

@@ -45,7 +45,8 @@ private class Line(private val text: String) {
         return when (text.getOrNull(at)) {
             '"' -> string()
             '{' -> table()
-            else -> scalar(take { it != ',' && it != '}' && it != ' ' && it != '#' })
+            '[' -> list()
+            else -> scalar(take { it != ',' && it != '}' && it != ']' && it != ' ' && it != '#' })
         }
     }
 
@@ -68,6 +69,19 @@ private class Line(private val text: String) {
             }
         }
         return entries
+    }
+
+    private fun list(): List<Any> {
+        val items = mutableListOf<Any>()
+        expect('[')
+        while (!found(']')) {
+            items += value()
+            if (!found(',')) {
+                expect(']')
+                break
+            }
+        }
+        return items
     }
 
     private fun scalar(word: String): Any = when (word) {

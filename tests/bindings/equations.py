@@ -1,49 +1,44 @@
 """The equations of the handbook, as they are printed, give the numbers that the formulas give.
 
-Each equation is read as arithmetic: `x = expression, y = expression, ...`, the later ones said for the first. What is no such
-equation (a table, a search, a case) is named in `IN_WORDS`, so that none is skipped unseen.
+Each equation is read as arithmetic: `x = expression, y = expression, ...`, the later ones said for the first. `x : one = other`
+is solved for x: with the answer in it, both sides agree. What is no such equation (a table, a case) is named in `IN_WORDS`, so
+that none is skipped unseen.
 """
 
 import math
 import re
 from statistics import NormalDist
 
-# A table, a number that is searched for, or a choice between cases.
+# A table, or a choice between cases.
 IN_WORDS = {
     "ageOfTyre",
-    "allowedReading",
     "brakeFluidBoiling",
     "caliperPistons",
-    "centreDistance",
     "chainOnSprocket",
     "chainSizeDimensions",
     "cureAge",
     "directiveStop",
-    "drumShoes",
     "gravityCharge",
     "huntingTooth",
     "identifyThread",
     "laterOfTwo",
+    "loadSum",
     "nominalOutput",
     "peaksPower",
     "pourSplit",
-    "powerSpeed",
     "preloadFromTorque",
     "restedCharge",
     "screwLoads",
     "shellArea",
     "standardAir",
-    "surfaceMargin",
     "thermalFlasher",
     "tighteningTorque",
     "nutFactorTorque",
     "triangularQuantile",
-    "twoPartMix",
     "tyreAgainst",
     "tyreDiameter",
     "tyreRating",
     "wireDrop",
-    "wornCentreDistance",
 }
 SUPERSCRIPTS = str.maketrans("⁰¹²³⁴⁵⁶⁷⁸⁹⁻", "0123456789-")
 FUNCTIONS = {
@@ -67,7 +62,7 @@ def arithmetic(text):
     text = re.sub(r"\|([^|]*)\|", r"abs(\1)", text)
     text = re.sub(r"⌈([^⌉]*)⌉", r"ceil(\1)", text)
     text = re.sub(r"[⁰¹²³⁴⁵⁶⁷⁸⁹⁻]+", lambda found: "**" + found[0].translate(SUPERSCRIPTS), text)
-    text = text.replace("√", "sqrt").replace("^", "**").replace("·", "*").replace("−", "-")
+    text = text.replace("√", "sqrt").replace("^", "**").replace("·", "*").replace("−", "-").replace("≥", ">=")
     text = re.sub(r"(?<=\d),(?=\d{3})", "", text)
 
     def named(found):
@@ -97,6 +92,15 @@ def worked_out(equation, numbers):
     return values[parts[0][0]]
 
 
+def both_sides(equation, numbers, answer):
+    """What both sides of an equation come to that is solved for a symbol, with the answer in its place."""
+    symbol, rest = equation.split(" : ", 1)
+    solved, *parts = rest.split(", ")
+    return [
+        worked_out(", ".join([f"side = {side}", *parts]), numbers | {symbol: answer}) for side in solved.split(" = ")
+    ]
+
+
 def check_equations(cards, cases, check):
     """Holds every equation against every vector of its formula that has an answer."""
     known = {card.kind: card for card in cards}
@@ -111,12 +115,15 @@ def check_equations(cards, cases, check):
             if isinstance(value, (int, float)):
                 degrees = given.range is not None and given.range.unit.name == "DEGREE"
                 numbers[given.symbol] = math.radians(value) if degrees else value
-        left = card.equation.split(" = ", 1)[0]
+        left = re.split(" [=:] ", card.equation)[0]
         main = next((output for output in card.outputs if output.symbol == left), card.outputs[0])
         if main.name not in case["gives"]:
             continue
         wanted = case["gives"][main.name]
-        found = worked_out(card.equation, numbers)
+        if " : " in card.equation:
+            found, wanted = both_sides(card.equation, numbers, wanted)
+        else:
+            found = worked_out(card.equation, numbers)
         if main.unit.name == "DEGREE":
             found = math.degrees(found)
         near = abs(found - wanted) <= max(case["within"], 0.002 * abs(wanted))

@@ -57,6 +57,7 @@ def lever_travel(leverNewtons, leverRatio, masterMm, pistons, pistonMm, padClear
         "padTravel": at_lever(pads),
         "hoseTravel": at_lever(hose),
         "volume": (pads + hose).to("milliliter").magnitude,
+        "masterTravel": (pads / disc(masterMm)).to("millimeter").magnitude,
     }
 
 
@@ -76,6 +77,20 @@ def brake_pair(masterMm, pistons, pistonMm, newMasterMm, newPistons, newPistonMm
         "hydraulicRatio": old,
         "newHydraulicRatio": new,
     }
+
+
+def brake_swap(**given):
+    """The force that gives the same torque, by root finding; the way of the lever that closes the clearances, by it too."""
+
+    def side(prefix):
+        names = ("leverRatio", "hydraulicRatio", "effectiveRadiusMm", "padClearanceMm")
+        return [given[prefix + name[0].upper() + name[1:] if prefix else name] for name in names]
+
+    (lever, ratio, radius, gap), (new_lever, new_ratio, new_radius, new_gap) = side(""), side("new")
+    wanted = 100 * lever * ratio * radius
+    newtons = brentq(lambda force: force * new_lever * new_ratio * new_radius - wanted, 1e-6, 1e6, xtol=1e-11)
+    way = [2 * one * two * three for one, two, three in ((lever, ratio, gap), (new_lever, new_ratio, new_gap))]
+    return {"effort": newtons - 100, "travel": 100 * (way[1] - way[0]) / way[0]}
 
 
 def stopping_distance(roadSpeedKmh, deceleration, reactionSeconds):
@@ -198,6 +213,7 @@ FORMULAS = {
     "caliperPistons": caliper_pistons,
     "leverTravel": lever_travel,
     "brakePair": brake_pair,
+    "brakeSwap": brake_swap,
     "stoppingDistance": stopping_distance,
     "stoppingDeceleration": stopping_deceleration,
     "brakeEfficiency": brake_efficiency,

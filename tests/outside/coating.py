@@ -46,6 +46,15 @@ def cure_rate(celsius, atCelsius, activationKelvin):
     return {"rate": rate(celsius, atCelsius, activationKelvin)}
 
 
+def cure_pace(celsius, lowestCelsius, atCelsius, activationKelvin):
+    return {"rate": rate(celsius, atCelsius, activationKelvin) if celsius >= lowestCelsius else 0.0}
+
+
+def hours_at_rate(hours, **given):
+    """A rate that does not change, by quadrature."""
+    return {"hours": quad(lambda _: given["rate"], 0.0, hours)[0]}
+
+
 def cure_age(hours, celsius, thenHours, thenCelsius, atCelsius, activationKelvin):
     """The rate over both spells by quadrature."""
 
@@ -88,6 +97,8 @@ def main():
             "dewPoint": dew_point,
             "surfaceMargin": surface_margin,
             "cureRate": cure_rate,
+            "curePace": cure_pace,
+            "hoursAtRate": hours_at_rate,
             "cureAge": cure_age,
             "activation": activation,
         },

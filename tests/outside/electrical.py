@@ -19,9 +19,35 @@ def lamp_watts(watts, testVolts, volts):
     return {"watts": brentq(lambda power: power / volts - amperes, 0.0, 100.0 * watts + 1.0, xtol=1e-12)}
 
 
+def consumer_power(count, watts, testVolts, volts):
+    """Filament lamps by their current law; what holds its power by the current that it takes."""
+    lamps = count * lamp_watts(watts, testVolts, volts)["watts"]
+    return {
+        "filamentWatts": lamps,
+        "filamentAmperes": lamps / volts,
+        "steadyWatts": count * watts,
+        "steadyAmperes": count * watts / volts,
+    }
+
+
+def charge_current(outputWatts, loadWatts, volts):
+    """The difference of the two currents."""
+    return {"amperes": outputWatts / volts - loadWatts / volts}
+
+
+def resistor_watts(volts, ohms):
+    power = (volts * UNITS.volt) ** 2 / (ohms * UNITS.ohm)
+    return {"watts": power.to("watt").magnitude}
+
+
+def charge_between(reading, below, chargeBelow, above, chargeAbove):
+    return {"charge": numpy.interp(reading, [below, above], [chargeBelow, chargeAbove])}
+
+
 def battery_hours(batteryAh, ratedHours, peukert, amperes):
     """T = C (C/R)^(n-1) / I^n, the other published form."""
-    return {"hours": batteryAh * (batteryAh / ratedHours) ** (peukert - 1.0) / amperes**peukert}
+    hours = batteryAh * (batteryAh / ratedHours) ** (peukert - 1.0) / amperes**peukert
+    return {"hours": hours, "minutes": (hours * UNITS.hour).to("minute").magnitude}
 
 
 def rested_charge(volts):
@@ -131,6 +157,13 @@ def main():
         "electrical",
         {
             "lampWatts": lamp_watts,
+            "consumerPower": consumer_power,
+            "loadSum": lambda shares, watts: {"watts": numpy.dot(shares, watts)},
+            "chargeCurrent": charge_current,
+            "flasherShare": lambda sideWatts, flasherWatts: {"share": sideWatts / (flasherWatts / 100)},
+            "resistorWatts": resistor_watts,
+            "chargeBetween": charge_between,
+            "leastFuse": lambda amperes: {"rating": brentq(lambda rating: 0.8 * rating - amperes, 0.0, 1000.0, xtol=1e-12)},
             "batteryHours": battery_hours,
             "restedCharge": rested_charge,
             "nominalOutput": nominal_output,

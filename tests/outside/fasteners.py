@@ -145,6 +145,34 @@ def preload_from_torque(diameterMm, pitchMm, torqueNm, friction):
     return {"preload": preload(printed)}
 
 
+def assembly_preload(diameterMm, pitchMm, stressMpa, friction):
+    """With torsion over tension from the twist, for a section that yields all over."""
+    section = area(diameterMm, pitchMm)
+    core = 2 * math.sqrt(section / math.pi)
+    twist = printed_twist(diameterMm, pitchMm, friction)
+    return {
+        "preload": preload_at_yield(diameterMm, pitchMm, stressMpa, twist),
+        "stressArea": section,
+        "torsion": twist / (math.pi * core**3 / 12) * section,
+    }
+
+
+def preload_torque(loadNewtons, diameterMm, pitchMm, bearingMm, holeMm, friction):
+    head = friction * (bearingMm + holeMm) / 2 / 2
+    results = [loadNewtons * (torque(diameterMm, pitchMm, friction) + head) / 1000 for torque in (printed, wedge)]
+    near(results[:1], results[1:], f"M{diameterMm:g} x {pitchMm:g}")
+    return {"torque": results[0], "flankDiameter": profile(diameterMm, pitchMm)[0]}
+
+
+def engagement_rule(diameters, diameterMm, fine):
+    return {"engagement": diameters * diameterMm * (5 / 4 if fine else 1)}
+
+
+def screw_load(stressAreaMm2, stressMpa):
+    load = stressAreaMm2 * unit.millimeter**2 * stressMpa * unit.megapascal
+    return {"load": load.to("newton").magnitude}
+
+
 def near(with_constants, from_statics, name):
     for one, other in zip(with_constants, from_statics, strict=True):
         agree(abs(one / other - 1) < 0.01, f"{name}: the printed form gives {one}, the wedge {other}")
@@ -185,6 +213,10 @@ def identify_thread(diameterMm, pitchMm):
 FORMULAS = {
     "stressArea": stress_area,
     "screwLoads": screw_loads,
+    "screwLoad": screw_load,
+    "assemblyPreload": assembly_preload,
+    "preloadTorque": preload_torque,
+    "engagementRule": engagement_rule,
     "tighteningTorque": tightening_torque,
     "preloadFromTorque": preload_from_torque,
     "nutFactorTorque": nut_factor_torque,

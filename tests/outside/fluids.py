@@ -20,6 +20,20 @@ def pour_split(litres, cupMl):
     return {"fullCups": full, "last": left, "pours": full + (left > 0)}
 
 
+def poured(times, cupMl, lastMl):
+    """Cup after cup into a can."""
+    can = Fraction(0)
+    for _ in range(times):
+        can += Fraction(cupMl)
+    return {"full": can, "together": can + Fraction(lastMl)}
+
+
+def paint_for_area(squareMetres, coats, spreadingRate, lossPercent):
+    """What lands on the part is what is left of the paint."""
+    landed = squareMetres * unit.meter**2 * coats / (spreadingRate * unit.meter**2 / unit.liter)
+    return {"millilitres": (landed * 100 / (100 - lossPercent)).to("milliliter").magnitude}
+
+
 def premix(fuelLitres, partsFuel):
     fuel = fuelLitres * unit.liter
     oil = fuel / partsFuel
@@ -96,6 +110,8 @@ def thinned_film(solidsPercent, thinnerPercent, dryMicrometres):
 
 FORMULAS = {
     "pourSplit": pour_split,
+    "poured": poured,
+    "paintForArea": paint_for_area,
     "premix": premix,
     "twoPartMix": two_part,
     "thinning": thinning,

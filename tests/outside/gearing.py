@@ -71,11 +71,13 @@ def centre_distance(frontTeeth, rearTeeth, chainLinks, pitchMm):
     return {"centreDistance": brentq(excess, least, chainLinks * pitchMm, xtol=1e-12)}
 
 
-def speedometer_factor(circumferenceMm, newCircumferenceMm, finalRatio, newFinalRatio):
-    """Turns of the sender for the same way, new over old."""
+def speedometer_factor(
+    circumferenceMm, newCircumferenceMm, finalRatio, newFinalRatio, speedometerCorrector, newSpeedometerCorrector
+):
+    """Turns that reach the speedometer for the same way, new over old."""
     way = 1_000_000
-    old = Fraction(way) / Fraction(circumferenceMm) * Fraction(finalRatio)
-    new = Fraction(way) / Fraction(newCircumferenceMm) * Fraction(newFinalRatio)
+    old = Fraction(way) / Fraction(circumferenceMm) * Fraction(finalRatio) * Fraction(speedometerCorrector)
+    new = Fraction(way) / Fraction(newCircumferenceMm) * Fraction(newFinalRatio) * Fraction(newSpeedometerCorrector)
     return {"factor": new / old, "shift": 100 * (new / old - 1)}
 
 
@@ -249,7 +251,45 @@ def peaks_power(engineRpm, peakPowerKw, peakPowerRpm, peakTorqueNm, peakTorqueRp
     return {"power": power, "torque": power * 1000 / (engineRpm * turning)}
 
 
+def taller_ratio(finalRatio, tallerPercent):
+    """The ratio at which the way of one engine turn is longer by the share."""
+    way = 1 / Fraction(finalRatio) * (100 + Fraction(tallerPercent)) / 100
+    return {"finalRatio": 1 / way}
+
+
+def engine_speed_change(overallRatio, newOverallRatio, circumferenceMm, newCircumferenceMm):
+    before = engine_speed(100, overallRatio, circumferenceMm)["engineSpeed"]
+    after = engine_speed(100, newOverallRatio, newCircumferenceMm)["engineSpeed"]
+    return {"change": 100 * (after - before) / before}
+
+
+def adjuster_used(centreDistanceMm, adjusterFromMm, adjusterToMm):
+    return {"used": numpy.interp(centreDistanceMm, [adjusterFromMm, adjusterToMm], [0, 100])}
+
+
+def free_chain(chainLinks, linksExact, pitchMm):
+    return {"free": chainLinks * pitchMm - linksExact * pitchMm}
+
+
+def shown_speed(roadSpeedKmh, speedometerOverPercent, readingFactor):
+    as_made = Fraction(roadSpeedKmh) + Fraction(roadSpeedKmh) * Fraction(speedometerOverPercent) / 100
+    return {"shown": as_made * Fraction(readingFactor)}
+
+
+def torque_of_power(powerKw, engineRpm):
+    torque = powerKw * unit.kilowatt / (engineRpm * unit.revolution / unit.minute).to("radian/second")
+    return {"torque": torque.to_base_units().magnitude}
+
+
 FORMULAS = {
+    "finalRatio": lambda frontTeeth, rearTeeth: {"finalRatio": Fraction(rearTeeth, frontTeeth)},
+    "tallerRatio": taller_ratio,
+    "engineSpeedChange": engine_speed_change,
+    "adjusterUsed": adjuster_used,
+    "freeChain": free_chain,
+    "shownSpeed": shown_speed,
+    "torqueOfPower": torque_of_power,
+    "wheelPower": lambda powerKw, driveEfficiency: {"wheelPower": Fraction(powerKw) * Fraction(driveEfficiency)},
     "peaksPower": peaks_power,
     "wantedRatio": wanted_ratio,
     "huntingTooth": hunting,

@@ -124,9 +124,34 @@ def tyre_age(dateCode, day):
     return {"leastYears": min(ages), "mostYears": max(ages), "latestYear": max(first.year for first in made), "decades": len(made)}
 
 
+def outer_diameter(rimCode, heightMm):
+    return {"outerDiameter": (rimCode * unit.inch + 2 * heightMm * unit.millimeter).to("mm").magnitude}
+
+
+def scaled(circumferenceMm, diameterMm, newDiameterMm):
+    """A tyre that is squeezed by the same share."""
+    squeezed = circumferenceMm / (math.pi * diameterMm)
+    return {"circumference": squeezed * math.pi * newDiameterMm}
+
+
+FORMULAS = {
+    "tyreDiameter": tyre_size,
+    "outerDiameter": outer_diameter,
+    "rollingCircumference": lambda diameterMm: {"circumference": 2 * math.pi * (diameterMm / 2)},
+    "scaledCircumference": scaled,
+    "turnsPerKilometre": lambda circumferenceMm: {
+        "turnsPerKm": (1 * unit.kilometer / (circumferenceMm * unit.millimeter)).to("").magnitude
+    },
+    "rideHeight": lambda diameterMm, newDiameterMm: {"rideHeight": newDiameterMm / 2 - diameterMm / 2},
+    "yearsOfDays": lambda days: {"years": (days * unit.day).to("julian_year").magnitude},
+    "tyreAgainst": tyre_change,
+    "tyreRating": tyre_rating,
+    "ageOfTyre": tyre_age,
+}
+
+
 def main():
-    formulas = {"tyreDiameter": tyre_size, "tyreAgainst": tyre_change, "tyreRating": tyre_rating, "ageOfTyre": tyre_age}
-    return check_area("tyres", formulas)
+    return check_area("tyres", FORMULAS)
 
 
 if __name__ == "__main__":

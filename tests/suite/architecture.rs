@@ -156,6 +156,21 @@ fn every_accepted_range_stands_in_the_one_table() {
 }
 
 #[test]
+fn every_line_of_a_working_comes_from_a_formula() {
+    let mut found = Vec::new();
+    rust_files(&root().join("core/src"), &mut found);
+    let home = root().join("core/src/quantity");
+    let made = |line: &str| line.contains("WorkLine::new") || (line.contains("WorkLine {") && !line.contains("-> "));
+    let elsewhere: Vec<String> = found
+        .iter()
+        .filter(|path| !path.starts_with(&home))
+        .filter(|path| without_tests(&std::fs::read_to_string(path).unwrap()).lines().any(made))
+        .map(|path| path.display().to_string())
+        .collect();
+    assert!(elsewhere.is_empty(), "equations written by hand: {elsewhere:#?}");
+}
+
+#[test]
 fn every_rust_file_says_what_it_is_for_and_stays_readable() {
     let mut files = Vec::new();
     rust_files(&root(), &mut files);

@@ -6,20 +6,16 @@ use layshaft_core::record::record_cards;
 use layshaft_core::time::Moment;
 use layshaft_core::{
     bounds, brakes, coating, electrical, events, fasteners, faults, fluids, gearing, handbook, harness, inspection,
-    ready_made, ripple, today, tyres, units,
+    ready_made, ripple, today, tyres,
 };
 
 use crate::Bench;
 use crate::query::*;
 
 impl Bench {
-    /// Units, accepted ranges, and what records are called.
+    /// Accepted ranges, and what records are called.
     pub fn tables(&self, _: &BareAsk, _: &Moment) -> Result<TablesAnswer, Refusal> {
-        Ok(TablesAnswer {
-            units: units::Unit::ALL.iter().map(|unit| unit.card()).collect(),
-            bounds: bounds::ALL.iter().map(bounds::Bound::card).collect(),
-            records: record_cards(),
-        })
+        Ok(TablesAnswer { bounds: bounds::ALL.iter().map(bounds::Bound::card).collect(), records: record_cards() })
     }
 
     /// What to do next, what cures, when the bike will be ready.

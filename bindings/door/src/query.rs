@@ -23,7 +23,6 @@ use layshaft_core::record::{Climate, Identity, Job, Part, PartState, Photo, Plac
 pub use layshaft_core::ripple::{RippleAnswer, RippleAsk};
 pub use layshaft_core::today::{TodayAnswer, TodayAsk};
 pub use layshaft_core::tyres::{TyreAnswer, TyreAsk};
-use layshaft_core::units::UnitCard;
 use layshaft_wire::wire;
 
 use crate::queries;
@@ -122,11 +121,9 @@ pub struct SetAsideFile {
     pub bytes: Vec<u8>,
 }
 
-/// Units, accepted ranges, and what records are called.
+/// Accepted ranges, and what records are called.
 #[wire]
 pub struct TablesAnswer {
-    /// Units.
-    pub units: Vec<UnitCard>,
     /// Accepted ranges.
     pub bounds: Vec<BoundCard>,
     /// Kinds of records and their fields in words.

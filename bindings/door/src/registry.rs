@@ -12,7 +12,7 @@ macro_rules! queries {
             shelf Shelf(BareAsk) -> ShelfAnswer;
             /// A damaged database that was set aside, to be taken out.
             set_aside SetAside(BareAsk) -> SetAsideAnswer;
-            /// Units, accepted ranges, and what records are called.
+            /// Accepted ranges, and what records are called.
             tables Tables(BareAsk) -> TablesAnswer;
             /// What to do next, what cures, when the bike will be ready.
             today Today(TodayAsk) -> TodayAnswer;

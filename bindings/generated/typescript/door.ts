@@ -126,19 +126,11 @@ highestCelsius?: number | null,
 highestHumidity?: number | null, };
 
 /**
- * The alarms, as a list and as a file.
+ * The alarms.
  */
 export type AlarmsAnswer = { 
 /**
- * A name for the file.
- */
-fileName: string, 
-/**
- * The file: iCalendar text.
- */
-text: string, 
-/**
- * What it holds, earliest first.
+ * Earliest first.
  */
 alarms: Array<Due>, };
 
@@ -459,11 +451,11 @@ export type BleedStep = {
 /**
  * What to do.
  */
-text: string, 
+text: Message, 
 /**
  * What can hurt.
  */
-caution?: string | null, };
+caution?: Message | null, };
 
 /**
  * Fluid that must pass when a brake is bled.
@@ -526,7 +518,7 @@ steps: Array<BleedStep>,
 /**
  * Where air hides.
  */
-airHides: Array<string>, 
+airHides: Array<Message>, 
 /**
  * How much must have passed; none where a size is not known.
  */
@@ -678,7 +670,7 @@ bleeding?: Bleeding | null,
 /**
  * What to mind whatever the numbers say.
  */
-cautions: Array<string>, 
+cautions: Array<Message>, 
 /**
  * What is worth saying.
  */
@@ -768,15 +760,15 @@ judgement: Judgement,
 /**
  * Why it is judged so.
  */
-why: string, 
+why: Message, 
 /**
  * What it feels like.
  */
-feel: string, 
+feel: Message, 
 /**
  * What was taken as unchanged because it is not known.
  */
-taken?: string | null, };
+taken?: Message | null, };
 
 /**
  * Force and deceleration that a brake efficiency means.
@@ -825,7 +817,7 @@ pistonMm: number,
 /**
  * How the pistons are counted, in words.
  */
-counted: string, 
+counted: Message, 
 /**
  * Area of the master cylinder, mm².
  */
@@ -962,6 +954,49 @@ bundle: string,
  * Facts in it.
  */
 changes: number, };
+
+/**
+ * A calendar as a file.
+ */
+export type CalendarAnswer = { 
+/**
+ * A name for the file.
+ */
+fileName: string, 
+/**
+ * The file: iCalendar text.
+ */
+text: string, };
+
+/**
+ * What stands in the calendar.
+ */
+export type CalendarAsk = { 
+/**
+ * The entries.
+ */
+entries: Array<CalendarEntry>, };
+
+/**
+ * An entry of a calendar, in words.
+ */
+export type CalendarEntry = { 
+/**
+ * What tells it from every other: the id of the event.
+ */
+id: string, 
+/**
+ * When, milliseconds since 1970 (UTC).
+ */
+atMs: number, 
+/**
+ * In a few words.
+ */
+summary: string, 
+/**
+ * The sentence behind it.
+ */
+text: string, };
 
 /**
  * Pistons of a caliper that press on one side.
@@ -1199,7 +1234,7 @@ judgement: Judgement,
 /**
  * Why.
  */
-why: string, 
+why: Message, 
 /**
  * The limits, each by name, with its mark on the rule.
  */
@@ -1215,7 +1250,7 @@ positions: Array<WornPosition>,
 /**
  * What to mind.
  */
-cautions: Array<string>, 
+cautions: Array<Message>, 
 /**
  * What is worth saying.
  */
@@ -1290,7 +1325,7 @@ pattern: ChargingPattern,
 /**
  * The same in words, and what to do next.
  */
-means: string, 
+means: Message, 
 /**
  * Charge from the rested voltage, per cent.
  */
@@ -1794,7 +1829,7 @@ readings: Array<CorrectedReading>,
 /**
  * What the band does not say.
  */
-note: string, };
+note: Message, };
 
 /**
  * Ratio of a speedometer corrector.
@@ -2046,7 +2081,7 @@ process?: string | null,
 /**
  * The reason in one sentence: “31 h on the can at 20 °C; 53 h here at 13 °C”.
  */
-reason: string, 
+reason: Message, 
 /**
  * Dew point of the air, °C, where the humidity is known.
  */
@@ -2556,7 +2591,7 @@ judgement: Judgement,
 /**
  * Why.
  */
-why?: string | null, 
+why?: Message | null, 
 /**
  * Both shoes lead.
  */
@@ -2572,7 +2607,7 @@ shoeFactorMost: number,
 /**
  * How the pointer beside the cam is read.
  */
-pointer: string, };
+pointer: Message, };
 
 /**
  * Something that comes about by itself.
@@ -2587,13 +2622,21 @@ atMs: number,
  */
 due: DueKind, 
 /**
+ * What tells it from every other, also in a calendar that took it in before.
+ */
+id: string, 
+/**
  * On what: the title of the coat, the job or the part.
  */
 title: string, 
 /**
+ * On what and what, in a few words.
+ */
+summary: Message, 
+/**
  * What holds from then on.
  */
-text: string, 
+text: Message, 
 /**
  * Kind of the record: `coat`, `job` or `part`.
  */
@@ -2740,7 +2783,7 @@ engagedMm?: number | null,
 /**
  * Advice on an insert.
  */
-insert: string, };
+insert: Message, };
 
 /**
  * Engine speed at a road speed.
@@ -3081,7 +3124,7 @@ fault: Fault,
 /**
  * In words.
  */
-text: string, };
+text: Message, };
 
 /**
  * A field in words.
@@ -3145,15 +3188,15 @@ pours: Array<Pour>,
 /**
  * In one line: “1 L + 100 mL”.
  */
-sentence: string, 
+sentence: Message, 
 /**
  * Pouring and level check, step by step.
  */
-steps: Array<string>, 
+steps: Array<Message>, 
 /**
  * What can hurt.
  */
-cautions: Array<string>, 
+cautions: Array<Message>, 
 /**
  * What is worth saying.
  */
@@ -3238,7 +3281,7 @@ weight: Weight,
 /**
  * The finding in one or two sentences.
  */
-text: string, };
+text: Message, };
 
 /**
  * What a finding is about. Outside it is written with a dot: `chain.too-slack`.
@@ -3347,11 +3390,11 @@ indicators: Indicators,
 /**
  * What will be seen, in a sentence or two.
  */
-text: string, 
+text: Message, 
 /**
  * What it takes, one line each: parts and work.
  */
-takes: Array<string>, };
+takes: Array<Message>, };
 
 /**
  * Flashes counted over a time.
@@ -3450,7 +3493,7 @@ name: string,
 /**
  * What it is made of.
  */
-base: string, 
+base: Message, 
 /**
  * Least boiling point new, °C; none where the standard has none.
  */
@@ -3801,7 +3844,7 @@ drops: Array<WayDrop>,
 /**
  * The fault that is tried, in words.
  */
-fault?: string | null, 
+fault?: Message | null, 
 /**
  * What the fault shows in this position; empty: it hides.
  */
@@ -4304,7 +4347,7 @@ verdict: Verdict,
 /**
  * Why, in a sentence.
  */
-reason: string, 
+reason: Message, 
 /**
  * Forbids riding as it is.
  */
@@ -4537,7 +4580,7 @@ fits: CapFit,
 /**
  * Why.
  */
-fitsWhy: string, 
+fitsWhy: Message, 
 /**
  * For indicators: standard, fitted, proposed and both cures; empty for other lamps.
  */
@@ -4561,7 +4604,7 @@ countedPerMinute?: number | null,
 /**
  * How to count.
  */
-howToCount: string, 
+howToCount: Message, 
 /**
  * Types of filament lamps to choose from.
  */
@@ -4964,7 +5007,7 @@ ratingWatts: number,
 /**
  * Where it may be mounted.
  */
-mounting: string, };
+mounting: Message, };
 
 /**
  * What a lognormal spread stays below.
@@ -5053,6 +5096,13 @@ limit: Limit, };
 export type Meeting = "same" | "asTheLower" | "never";
 
 /**
+ * Something to say: which message, and what goes into it.
+ *
+ * Crosses the door like a type with `#[wire]`; only that the pages, whose desk puts every answer into words, know it as a text.
+ */
+export type Message = string;
+
+/**
  * A state with the moment at which it is or was reached.
  */
 export type Milestone = { 
@@ -5109,7 +5159,7 @@ export type MixAnswer = {
 /**
  * The answer in one line.
  */
-sentence: string, 
+sentence: Message, 
 /**
  * The parts, in the order in which they go into the cup.
  */
@@ -5125,7 +5175,7 @@ cover?: CoverNeed | null,
 /**
  * What can hurt.
  */
-cautions: Array<string>, 
+cautions: Array<Message>, 
 /**
  * What is worth saying.
  */
@@ -5308,7 +5358,7 @@ fits: boolean,
 /**
  * Why this one, in a few words.
  */
-why: string, 
+why: Message, 
 /**
  * Jobs that it frees.
  */
@@ -5513,7 +5563,7 @@ hold: Hold,
 /**
  * The same in words.
  */
-text: string, 
+text: Message, 
 /**
  * Until when, milliseconds since 1970 (UTC); none when no end is in sight.
  */
@@ -5576,7 +5626,7 @@ export type OtherReading = {
 /**
  * The convention in words.
  */
-words: string, 
+words: Message, 
 /**
  * The parts by it.
  */
@@ -6060,7 +6110,7 @@ whatIf?: Supposed | null,
 /**
  * What holds the date, in one sentence.
  */
-heldBy: string, 
+heldBy: Message, 
 /**
  * Jobs not done.
  */
@@ -6147,7 +6197,7 @@ beginByMs?: number | null,
 /**
  * What it waits for, by name; empty when it can begin now.
  */
-blockedBy: Array<string>, 
+blockedBy: Array<Message>, 
 /**
  * Ids of the jobs that it must follow.
  */
@@ -6324,7 +6374,7 @@ state: ProcessState,
 /**
  * The same in one sentence, with the next coat and its window.
  */
-sentence: string, 
+sentence: Message, 
 /**
  * Each step with its window.
  */
@@ -6631,7 +6681,7 @@ id: string,
 /**
  * In words.
  */
-label: string, 
+label: Message, 
 /**
  * Value.
  */
@@ -6647,7 +6697,7 @@ judgement: Judgement,
 /**
  * Why, where it is judged.
  */
-why?: string | null, 
+why?: Message | null, 
 /**
  * Where the formula or limit comes from.
  */
@@ -6656,7 +6706,7 @@ source: Source, };
 /**
  * A question.
  */
-export type Query = { "kind": "shelf" } & BareAsk | { "kind": "setAside" } & BareAsk | { "kind": "tables" } & BareAsk | { "kind": "today" } & TodayAsk | { "kind": "plan" } & PlanAsk | { "kind": "job" } & IdAsk | { "kind": "readyMade" } & BareAsk | { "kind": "gearing" } & GearingAsk | { "kind": "sprocketChoice" } & SprocketChoiceAsk | { "kind": "chainWear" } & ChainWearAsk | { "kind": "thrust" } & ThrustAsk | { "kind": "load" } & LoadAsk | { "kind": "brakes" } & BrakeAsk | { "kind": "tyres" } & TyreAsk | { "kind": "fasteners" } & FastenerAsk | { "kind": "filling" } & FillAsk | { "kind": "mixing" } & MixAsk | { "kind": "wire" } & WireAsk | { "kind": "lamps" } & LampsAsk | { "kind": "charging" } & ChargingAsk | { "kind": "harness" } & HarnessAsk | { "kind": "fault" } & FaultAsk | { "kind": "cure" } & CureAsk | { "kind": "process" } & ProcessAsk | { "kind": "products" } & BareAsk | { "kind": "inspection" } & InspectionAsk | { "kind": "ripple" } & RippleAsk | { "kind": "alarms" } & BareAsk | { "kind": "bike" } & BareAsk | { "kind": "history" } & HistoryAsk | { "kind": "photo" } & IdAsk | { "kind": "evaluate" } & EvaluateAsk | { "kind": "handbook" } & BareAsk | { "kind": "bundle" } & BareAsk;
+export type Query = { "kind": "shelf" } & BareAsk | { "kind": "setAside" } & BareAsk | { "kind": "tables" } & BareAsk | { "kind": "today" } & TodayAsk | { "kind": "plan" } & PlanAsk | { "kind": "job" } & IdAsk | { "kind": "readyMade" } & BareAsk | { "kind": "gearing" } & GearingAsk | { "kind": "sprocketChoice" } & SprocketChoiceAsk | { "kind": "chainWear" } & ChainWearAsk | { "kind": "thrust" } & ThrustAsk | { "kind": "load" } & LoadAsk | { "kind": "brakes" } & BrakeAsk | { "kind": "tyres" } & TyreAsk | { "kind": "fasteners" } & FastenerAsk | { "kind": "filling" } & FillAsk | { "kind": "mixing" } & MixAsk | { "kind": "wire" } & WireAsk | { "kind": "lamps" } & LampsAsk | { "kind": "charging" } & ChargingAsk | { "kind": "harness" } & HarnessAsk | { "kind": "fault" } & FaultAsk | { "kind": "cure" } & CureAsk | { "kind": "process" } & ProcessAsk | { "kind": "products" } & BareAsk | { "kind": "inspection" } & InspectionAsk | { "kind": "ripple" } & RippleAsk | { "kind": "alarms" } & BareAsk | { "kind": "calendar" } & CalendarAsk | { "kind": "bike" } & BareAsk | { "kind": "history" } & HistoryAsk | { "kind": "photo" } & IdAsk | { "kind": "evaluate" } & EvaluateAsk | { "kind": "handbook" } & BareAsk | { "kind": "bundle" } & BareAsk;
 
 /**
  * The check to do now, ready to be read out at the bench.
@@ -6697,7 +6747,7 @@ accessMinutes: number,
 /**
  * What each answer would mean, in one sentence.
  */
-why: string, 
+why: Message, 
 /**
  * A caution at this step.
  */
@@ -6730,11 +6780,11 @@ doesNotApply: number,
 /**
  * What forbids riding, one sentence each.
  */
-stoppers: Array<string>, 
+stoppers: Array<Message>, 
 /**
  * The verdict in one sentence.
  */
-sentence: string, };
+sentence: Message, };
 
 /**
  * A measured value.
@@ -7044,7 +7094,7 @@ code: Code,
 /**
  * What was wrong, in a sentence, with value, range and unit.
  */
-message: string, 
+message: Message, 
 /**
  * The field to mend, as the caller named it.
  */
@@ -7139,7 +7189,7 @@ export type RippleAnswer = {
 /**
  * What is proposed, in one sentence.
  */
-proposal: string, 
+proposal: Message, 
 /**
  * Quantities that change, limits crossed first.
  */
@@ -7155,7 +7205,7 @@ items: Array<ItemShift>,
 /**
  * Parts and jobs that follow, one sentence each.
  */
-follows: Array<string>, };
+follows: Array<Message>, };
 
 /**
  * What to try: several proposals together.
@@ -7555,7 +7605,7 @@ export type Source = {
 /**
  * Title and place: standard and clause, book and page, law and article.
  */
-text: string, 
+text: Message, 
 /**
  * How it came to be known.
  */
@@ -7765,11 +7815,11 @@ pairsInAll: number,
 /**
  * The order of the list, in words.
  */
-order: string, 
+order: Message, 
 /**
  * What to mind.
  */
-cautions: Array<string>, 
+cautions: Array<Message>, 
 /**
  * What is worth saying.
  */
@@ -7880,7 +7930,7 @@ chainStays?: boolean | null,
 /**
  * Why no chain runs on it.
  */
-cannotRun?: string | null, 
+cannotRun?: Message | null, 
 /**
  * Hunting, where the links are known.
  */
@@ -8075,7 +8125,7 @@ untilMs?: number | null,
  * Why this window, in one sentence: what the can says of the coat below, and what it comes to here. None on the
  * first step.
  */
-reason?: string | null, 
+reason?: Message | null, 
 /**
  * It is the next.
  */
@@ -8167,7 +8217,7 @@ export type StoppingLine = {
 /**
  * Whose line it is.
  */
-label: string, 
+label: Message, 
 /**
  * Least deceleration, m/s².
  */
@@ -8209,7 +8259,7 @@ mayReplace: boolean,
 /**
  * The rule.
  */
-text: string, };
+text: Message, };
 
 /**
  * Battery and alternator.
@@ -8259,7 +8309,7 @@ laterHours?: number | null,
 /**
  * What holds the date then.
  */
-heldBy: string, };
+heldBy: Message, };
 
 /**
  * What to suppose. What is left out stays as it is.
@@ -8397,7 +8447,7 @@ element: string,
 /**
  * In words.
  */
-text: string, };
+text: Message, };
 
 /**
  * Kind of symptom.
@@ -8475,7 +8525,7 @@ test: ChargingTest,
 /**
  * How to take it.
  */
-how: string, 
+how: Message, 
 /**
  * The reading, volts (milliamperes for the drain); none when not measured.
  */
@@ -8495,7 +8545,7 @@ verdict: TestVerdict,
 /**
  * A caution with it.
  */
-caution?: string | null, };
+caution?: Message | null, };
 
 /**
  * How a test came out.
@@ -8594,7 +8644,7 @@ family: ThreadFamily,
 /**
  * Family in words.
  */
-familyWords: string, 
+familyWords: Message, 
 /**
  * Nominal diameter, mm.
  */
@@ -8626,7 +8676,7 @@ fits: boolean,
 /**
  * What tells it apart, or where it is met.
  */
-hint?: string | null, };
+hint?: Message | null, };
 
 /**
  * The page on thrust and top speed.
@@ -8719,11 +8769,11 @@ cruises: Array<Cruise>,
 /**
  * What was taken without being entered.
  */
-assumptions: Array<string>, 
+assumptions: Array<Message>, 
 /**
  * What to mind.
  */
-cautions: Array<string>, 
+cautions: Array<Message>, 
 /**
  * What is worth saying.
  */
@@ -8879,7 +8929,7 @@ judgement: Judgement,
 /**
  * Why.
  */
-why: string, };
+why: Message, };
 
 /**
  * The maker's torque for one joint of this bike. It wins over every worked-out figure.
@@ -8964,7 +9014,7 @@ now: boolean,
 /**
  * Why, in one sentence.
  */
-why: string, };
+why: Message, };
 
 /**
  * The page that the app opens with.
@@ -8981,7 +9031,7 @@ readyMs?: number | null,
 /**
  * What holds the date, in one sentence.
  */
-heldBy: string, 
+heldBy: Message, 
 /**
  * Jobs that can be done now, best first.
  */
@@ -9282,7 +9332,7 @@ judgement: Judgement,
 /**
  * What is commonly done.
  */
-advice: string, 
+advice: Message, 
 /**
  * Where form, decades and advice come from.
  */
@@ -9331,7 +9381,7 @@ age?: TyreAge | null,
 /**
  * What to mind whatever the numbers say.
  */
-cautions: Array<string>, 
+cautions: Array<Message>, 
 /**
  * What is worth saying.
  */
@@ -9431,7 +9481,7 @@ limit: TyreLimit,
 /**
  * In words.
  */
-label: string, 
+label: Message, 
 /**
  * Least allowed, where there is a least.
  */
@@ -9459,7 +9509,7 @@ judgement: Judgement,
 /**
  * Why, or what is not known.
  */
-why: string, 
+why: Message, 
 /**
  * Where the limit comes from.
  */
@@ -9516,7 +9566,7 @@ code: string,
 /**
  * Width and height in words.
  */
-section: string, 
+section: Message, 
 /**
  * Carcass.
  */
@@ -9524,7 +9574,7 @@ construction: Construction,
 /**
  * Carcass in words.
  */
-carcass: string, 
+carcass: Message, 
 /**
  * Rim diameter code, inches.
  */
@@ -9588,7 +9638,7 @@ equivalents: Array<TyreEquivalent>,
 /**
  * What the sources disagree about.
  */
-dispute?: string | null, };
+dispute?: Message | null, };
 
 /**
  * One week in which the tyre may have been made.
@@ -9974,7 +10024,7 @@ export type WorkLine = {
 /**
  * What this line gives.
  */
-label: string, 
+label: Message, 
 /**
  * The equation with the numbers in it.
  */
@@ -10021,7 +10071,7 @@ sources: Array<Source>,
 /**
  * Where they hold and what was assumed.
  */
-range: string, };
+range: Message, };
 
 /**
  * Centre distance that a worn chain gives.
@@ -10146,6 +10196,7 @@ export interface QueryMap {
   inspection: InspectionAnswer;
   ripple: RippleAnswer;
   alarms: AlarmsAnswer;
+  calendar: CalendarAnswer;
   bike: BikeAnswer;
   history: HistoryAnswer;
   photo: PhotoAnswer;

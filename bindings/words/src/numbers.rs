@@ -46,6 +46,10 @@ pub fn number(value: f64, unit: &str, decimals: Decimals, sign: char) -> String 
     if !value.is_finite() {
         return "–".to_owned();
     }
+    // A year is a name, not an amount.
+    if unit == "year" {
+        return format!("{}{}", if value < 0.0 { "-" } else { "" }, fixed(value, 0));
+    }
     let of_unit = UNITS.get(unit).map_or(2, |card| card.decimals);
     let digits = match decimals {
         Decimals::OfUnit => trimmed(&fixed(value, of_unit)),
@@ -54,8 +58,7 @@ pub fn number(value: f64, unit: &str, decimals: Decimals, sign: char) -> String 
         Decimals::Exact => trimmed(&fixed(value, EXACT)),
     };
     let (whole, part) = digits.split_once('.').unwrap_or((&digits, ""));
-    // A year is a name, not an amount.
-    let whole = if unit == "year" { whole.to_owned() } else { grouped(whole) };
+    let whole = grouped(whole);
     let text = if part.is_empty() { whole } else { format!("{whole}{sign}{part}") };
     // What rounds to nothing has no sign.
     let nothing = digits.chars().all(|digit| digit == '0' || digit == '.');
@@ -77,9 +80,16 @@ pub fn symbol(unit: &str) -> &'static str {
     UNITS.get(unit).map_or("", |card| &card.symbol)
 }
 
-/// So many decimals, rounded half away from zero as far as the binary number allows, without a sign.
-pub fn fixed(value: f64, decimals: usize) -> String {
-    format!("{:.decimals$}", value.abs())
+/// So many decimals, without a sign. Exactly half is rounded up, as JavaScript does; the compiler's own rounding takes the even
+/// neighbour there.
+fn fixed(value: f64, decimals: usize) -> String {
+    let value = value.abs();
+    // Long enough for every digit of a number that the trade has.
+    let whole = format!("{value:.80}");
+    let rest = whole.split_once('.').and_then(|(_, part)| part.get(decimals..)).unwrap_or_default();
+    let half = rest.strip_prefix('5').is_some_and(|rest| rest.bytes().all(|digit| digit == b'0'));
+    let value = if half { value.next_up() } else { value };
+    format!("{value:.decimals$}")
 }
 
 fn trimmed(digits: &str) -> String {
@@ -96,4 +106,78 @@ fn grouped(whole: &str) -> String {
         text.push(digit);
     }
     text
+}
+
+#[cfg(test)]
+mod tests {
+    use serde_json::{Value, json};
+
+    use super::*;
+
+    const FIGURES: &str = concat!(env!("CARGO_MANIFEST_DIR"), "/../../fixtures/words/figures.json");
+
+    fn read(decimals: &Value) -> Decimals {
+        match decimals.as_u64() {
+            Some(decimals) => Decimals::Fixed(usize::try_from(decimals).unwrap()),
+            None if decimals == "exact" => Decimals::Exact,
+            None => Decimals::OfUnit,
+        }
+    }
+
+    fn written(value: f64, unit: &str, decimals: &Value) -> String {
+        with_symbol(&number(value, unit, read(decimals), '.'), symbol(unit))
+    }
+
+    /// Values of every size, halves among them, in every unit; the same ones each time.
+    fn figures() -> Vec<Value> {
+        let mut state = 7_u64;
+        let mut dice = move |most: u64| {
+            state = state.wrapping_mul(6_364_136_223_846_793_005).wrapping_add(1_442_695_040_888_963_407);
+            (state >> 33) % most
+        };
+        let mut figures = Vec::new();
+        for round in 0..21_u64 {
+            for unit in UNITS.keys() {
+                let size = 10_f64.powi(i32::try_from(dice(8)).unwrap() - 3);
+                let value = match dice(4) {
+                    0 => dice(200_000) as f64 / 8.0,
+                    1 => dice(2_000) as f64 - 1_000.0,
+                    _ => (dice(2_000_001) as f64 - 1_000_000.0) / 1_000_000.0 * size,
+                };
+                let decimals =
+                    [json!("of unit"), json!("exact"), json!(dice(4))][usize::try_from(round % 3).unwrap()].clone();
+                figures.push(json!({ "text": written(value, unit, &decimals), "value": value, "unit": unit, "decimals": decimals }));
+            }
+        }
+        figures
+    }
+
+    /// The other renderer reads the same file. With `WRITE_FIGURES` set it is written anew, for a rule that is meant to change.
+    #[test]
+    fn a_thousand_figures_are_written_as_the_other_renderer_writes_them() {
+        if std::env::var_os("WRITE_FIGURES").is_some() {
+            let lines: Vec<String> = figures().iter().map(Value::to_string).collect();
+            std::fs::write(FIGURES, format!("[\n{}\n]\n", lines.join(",\n"))).unwrap();
+        }
+        let figures: Vec<Value> = serde_json::from_str(&std::fs::read_to_string(FIGURES).unwrap()).unwrap();
+        assert!(figures.len() > 1000);
+        for figure in figures {
+            let (value, unit) = (figure["value"].as_f64().unwrap(), figure["unit"].as_str().unwrap());
+            assert_eq!(written(value, unit, &figure["decimals"]), figure["text"], "{figure}");
+        }
+    }
+
+    #[test]
+    fn figures_are_grouped_rounded_and_signed_as_people_write_them() {
+        let say = |value, unit, decimals| number(value, unit, decimals, '.');
+        assert_eq!(say(12_345.0, "rpm", Decimals::OfUnit), "12\u{202f}345");
+        assert_eq!(say(-0.04, "millimetre", Decimals::OfUnit), "0");
+        assert_eq!(say(-3.25, "millimetre", Decimals::Fixed(1)), "\u{2212}3.3");
+        assert_eq!(say(2.5, "watt", Decimals::OfUnit), "3");
+        assert_eq!(say(1_979.0, "year", Decimals::OfUnit), "1979");
+        assert_eq!(say(f64::NAN, "volt", Decimals::OfUnit), "–");
+        assert_eq!(number(0.5, "millimetre", Decimals::Exact, ','), "0,5");
+        assert_eq!(with_symbol("12", "°"), "12°");
+        assert_eq!(with_symbol("12", "mm"), "12\u{a0}mm");
+    }
 }

@@ -19,7 +19,7 @@ pub use formulas::{
     shoe_factors, shoe_range, stopping_lines, tyre_force,
 };
 pub use judge::{
-    BrakeChange, BrakeFluidBoiling, BrakeLine, DrumState, Effort, FluidCard, Meeting, brake_line, compare,
+    BrakeChange, BrakeFluidBoiling, BrakeLine, BrakeSwap, DrumState, Effort, FluidCard, Meeting, brake_line, compare,
     derive_brakes, drum_state, effort_change, fluid_source, judge_ratio, ratio_source, travel_change,
 };
 pub use page::{BrakeAnswer, BrakeAsk, FluidAdvice, StoppingAnswer, brake_answer};

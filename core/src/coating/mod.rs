@@ -10,8 +10,8 @@ mod page;
 mod plans;
 
 pub use formulas::{
-    Activation, ActivationFrom, ClimateLog, CureAge, CureRate, DewPoint, Milestone, SurfaceMargin, activation_of,
-    cure_end_ms, dew_point, equivalent_age, rate_factor, surface_margin,
+    Activation, ActivationFrom, ClimateLog, CureAge, CurePace, CureRate, DewPoint, HoursAtRate, Milestone,
+    SurfaceMargin, activation_of, cure_end_ms, dew_point, equivalent_age, paced_rate, rate_factor, surface_margin,
 };
 pub use judge::{Hold, OnHold, PaintNeed, holds_of, paint_needs};
 pub use page::{

@@ -6,11 +6,11 @@ mod formulas;
 mod page;
 
 pub use formulas::{
-    CLASSES, FINE_FACTOR, INCH_MM, Identified, IdentifyThread, NutFactorTorque, PreloadFromTorque, PropertyClass,
-    ScrewLoads, ScrewPlace, Seat, StressArea, SubstituteRule, THREADS, TappedInto, Thread, ThreadEngagement,
-    ThreadFamily, ThreadMatch, TighteningTorque, YIELD_SHARE, assembly_preload, core_diameter, engagement_length,
-    flank_diameter, identify, nut_factor_torque, pitch_of_turns, preload_from_torque, screw_load, stress_area, tighten,
-    tightening_torque,
+    AssemblyPreload, CLASSES, EngagementRule, FINE_FACTOR, INCH_MM, Identified, IdentifyThread, NutFactorTorque,
+    PreloadFromTorque, PreloadTorque, PropertyClass, ScrewLoad, ScrewLoads, ScrewPlace, Seat, StressArea,
+    SubstituteRule, THREADS, TappedInto, Thread, ThreadEngagement, ThreadFamily, ThreadMatch, TighteningTorque,
+    YIELD_SHARE, assembly_preload, core_diameter, engaged_by_rule, engagement_length, flank_diameter, identify,
+    nut_factor_torque, pitch_of_turns, preload_from_torque, screw_load, stress_area, tighten, tightening_torque,
 };
 pub use page::{
     EngagementAdvice, FastenerAnswer, FastenerAsk, Lubrication, MakerTorque, ScrewStrength, TorqueBand, TorquePoint,

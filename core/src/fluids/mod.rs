@@ -6,9 +6,9 @@ mod formulas;
 mod page;
 
 pub use formulas::{
-    PaintNeeded, Pour, PourSplit, Premix, ThinnedFilm, ThinnerOf, Thinning, TwoPart, TwoPartMix, cans, in_words,
-    paint_needed, premix_oil, split_pours, spreading_rate, thinned_solids, thinner_to_add, two_part, volume_of_weight,
-    wet_film,
+    PaintForArea, PaintNeeded, Pour, PourSplit, Poured, Premix, ThinnedFilm, ThinnerOf, Thinning, TwoPart, TwoPartMix,
+    cans, in_words, paint_needed, poured, premix_oil, split_pours, spreading_rate, thinned_solids, thinner_to_add,
+    two_part, volume_of_weight, wet_film,
 };
 pub use page::{
     CoverAsk, CoverNeed, FillAnswer, FillAsk, FillChoice, Mix, MixAnswer, MixAsk, MixPart, OtherReading, TwoPartAsk,

@@ -18,11 +18,12 @@ pub use choice::{
     sprocket_choice_answer,
 };
 pub use formulas::{
-    CentreDistance, ChainDimensions, ChainElongation, ChainLength, ChainSizeDimensions, EngineSpeed, EngineSpeedDrop,
-    HuntingTooth, OverallRatio, PitchDiameter, RoadSpeed, WantedRatio, WornCentreDistance, WornLength, centre_distance,
+    AdjusterUsed, CentreDistance, ChainDimensions, ChainElongation, ChainLength, ChainSizeDimensions, EngineSpeed,
+    EngineSpeedChange, EngineSpeedDrop, FinalRatio, FreeChain, HuntingTooth, OverallRatio, PitchDiameter, RoadSpeed,
+    ShownSpeed, TallerRatio, WantedRatio, WornCentreDistance, WornLength, adjuster_used, centre_distance,
     chain_dimensions, chain_length, chain_size_named, chain_size_source, common_divisor, drop_to, elongation,
-    engine_speed, engine_speed_change, final_ratio, next_even, overall_ratio, pitch, pitch_diameter, road_speed,
-    turns_until_same_link, wanted_ratio, worn_centre_distance, worn_length,
+    engine_speed, engine_speed_change, final_ratio, free_chain, next_even, overall_ratio, pitch, pitch_diameter,
+    road_speed, shown_speed, taller_ratio, turns_until_same_link, wanted_ratio, worn_centre_distance, worn_length,
 };
 pub use judge::{
     AllowedReading, ChainFit, ChainOnSprocket, CorrectedReading, Corrector, CorrectorRatio, ELONGATION_READING,
@@ -35,8 +36,9 @@ pub use page::{ChainWearAnswer, ChainWearAsk, GearingAnswer, GearingAsk, WearMar
 pub use thrust::{
     Cruise, CubicPower, CurvePoint, FORMULA_TOP_KMH, GearCurve, GearDrop, GearingMatch, GearingVerdict, HeldBy,
     PeaksPower, PowerSource, PowerSpeed, Resistance, RoadLoad, RoadResistance, RollingCoefficient, RollingLaw,
-    StandardAir, ThrustAnswer, ThrustAsk, ThrustAtTyre, TopSpeed, air_density, air_resistance, cubic_law, peaks_agree,
-    power_between_peaks, power_limited_speed, rolling_coefficient, slope_force, thrust, thrust_answer, torque_of,
+    StandardAir, ThrustAnswer, ThrustAsk, ThrustAtTyre, TopSpeed, TorqueOfPower, WheelPower, air_density,
+    air_resistance, cubic_law, peaks_agree, power_at_wheel, power_between_peaks, power_limited_speed,
+    rolling_coefficient, slope_force, thrust, thrust_answer, torque_of,
 };
 
 pub use derived::{derive_gearing, derived_top_speed};

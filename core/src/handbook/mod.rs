@@ -7,7 +7,7 @@ use layshaft_wire::wire;
 
 use crate::error::Refused;
 use crate::quantity::{Definition, Evaluate, Figures, FormulaCard};
-use crate::{brakes, coating, electrical, fasteners, fluids, gearing, plan, record, tyres};
+use crate::{brakes, coating, electrical, fasteners, fluids, gearing, plan, quantity, record, tyres};
 
 /// Makes the enum of all formulas, and what can be asked of each.
 macro_rules! formulas {
@@ -35,21 +35,24 @@ macro_rules! formulas {
 }
 
 formulas! {
-    gearing: OverallRatio, RoadSpeed, EngineSpeed, WantedRatio, EngineSpeedDrop, ChainLength, CentreDistance,
-        WornCentreDistance, PitchDiameter, HuntingTooth, ChainSizeDimensions, ChainElongation, WornLength, ChainOnSprocket,
-        SpeedometerFactor, AllowedReading, CorrectorRatio, StandardAir, RollingCoefficient, RoadResistance,
-        PowerSpeed, ThrustAtTyre, CubicPower, PeaksPower;
-    brakes: HydraulicBrake, CaliperPistons, BrakePair, LeverTravel, StoppingDistance, StoppingDeceleration,
+    gearing: FinalRatio, OverallRatio, RoadSpeed, EngineSpeed, WantedRatio, TallerRatio, EngineSpeedDrop, EngineSpeedChange, ChainLength, CentreDistance,
+        WornCentreDistance, AdjusterUsed, FreeChain, PitchDiameter, HuntingTooth, ChainSizeDimensions, ChainElongation, WornLength, ChainOnSprocket,
+        SpeedometerFactor, ShownSpeed, AllowedReading, CorrectorRatio, StandardAir, RollingCoefficient, RoadResistance,
+        PowerSpeed, TorqueOfPower, WheelPower, ThrustAtTyre, CubicPower, PeaksPower;
+    brakes: HydraulicBrake, CaliperPistons, BrakePair, BrakeSwap, LeverTravel, StoppingDistance, StoppingDeceleration,
         BrakeEfficiency, DirectiveStop, CamLever, DrumShoes, BleedThrough, BrakeFluidBoiling;
-    tyres: TyreDiameter, TyreAgainst, TyreRating, AgeOfTyre;
-    electrical: BatteryHours, RestedCharge, GravityCharge, DaysToFlat, RechargeHours, LampWatts, LampLight,
-        ThermalFlasher, CountedFlashes, LoadResistance, NominalOutput, WireDrop, WireGauge;
-    coating: DewPoint, SurfaceMargin, CureRate, CureAge, Activation;
-    fasteners: StressArea, ScrewLoads, TighteningTorque, PreloadFromTorque, NutFactorTorque, ThreadEngagement,
+    record: OuterDiameter, RollingCircumference;
+    tyres: TyreDiameter, ScaledCircumference, TurnsPerKilometre, RideHeight, TyreAgainst, TyreRating, AgeOfTyre;
+    record: YearsOfDays;
+    electrical: BatteryHours, RestedCharge, GravityCharge, ChargeBetween, DaysToFlat, RechargeHours, LampWatts, LampLight, ConsumerPower, LoadSum, ChargeCurrent,
+        ThermalFlasher, CountedFlashes, FlasherShare, LoadResistance, ResistorWatts, NominalOutput, WireDrop, LeastFuse, WireGauge;
+    coating: DewPoint, SurfaceMargin, CureRate, CurePace, CureAge, HoursAtRate, Activation;
+    fasteners: StressArea, ScrewLoad, ScrewLoads, AssemblyPreload, PreloadTorque, TighteningTorque, PreloadFromTorque, NutFactorTorque, EngagementRule, ThreadEngagement,
         IdentifyThread;
-    fluids: PourSplit, Premix, TwoPartMix, Thinning, PaintNeeded, ThinnedFilm;
+    fluids: PourSplit, Poured, Premix, TwoPartMix, Thinning, PaintNeeded, PaintForArea, ThinnedFilm;
     record: ShellArea, RimArea, TubeArea;
     plan: TriangularQuantile, LognormalQuantile, LaterOfTwo;
+    quantity: PercentChange, Difference;
 }
 
 /// Works a formula out, after checking every input against its range.

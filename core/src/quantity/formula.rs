@@ -8,9 +8,7 @@ use layshaft_wire::wire;
 use super::figure::{Figure, Figures};
 use super::input::{Accepts, Given, InputCard, camel};
 use super::source::Source;
-use super::working::WorkLine;
 use crate::error::Refused;
-use crate::message::Message;
 use crate::units::Unit;
 
 /// The area of the trade that a formula belongs to.
@@ -32,6 +30,8 @@ pub enum Area {
     Fasteners,
     /// Deliveries and dates.
     Plan,
+    /// What every area uses.
+    General,
 }
 
 /// A result as the handbook shows it.
@@ -163,53 +163,6 @@ pub(crate) trait Evaluate {
         });
         Ok(Figures { figures: known.collect() })
     }
-
-    /// A line of a page's working: the equation with the numbers in it, and the main result. None where there is none.
-    fn line(&self, label: impl Into<Message>) -> Option<WorkLine>
-    where
-        Self: Sized,
-    {
-        let definition = self.definition();
-        let value = self.values().ok()?.first().copied().flatten()?;
-        let right = definition.equation.split_once(" = ").map_or(definition.equation, |(_, right)| right);
-        let symbols = definition.inputs.iter().map(|input| input.symbol);
-        let numbers: Vec<(&str, f64)> = symbols
-            .zip(self.given())
-            .filter_map(|(symbol, given)| match given {
-                Given::Number(number) => Some((symbol, number)),
-                _ => None,
-            })
-            .collect();
-        let equation = with_numbers(right, &numbers).replace('·', "×");
-        Some(WorkLine::new(label, equation, value, definition.outputs.first()?.unit))
-    }
-}
-
-/// An equation with numbers in place of the symbols that are known.
-fn with_numbers(equation: &str, numbers: &[(&str, f64)]) -> String {
-    let mut shown = String::new();
-    let mut symbol = String::new();
-    for letter in equation.chars().chain(['\n']) {
-        let inside = letter.is_alphabetic() || letter == '_' || letter == '′' || ('₀'..='₉').contains(&letter);
-        if inside || (!symbol.is_empty() && letter.is_ascii_digit()) {
-            symbol.push(letter);
-            continue;
-        }
-        match numbers.iter().find(|(known, _)| *known == symbol) {
-            Some((_, number)) => shown.push_str(&rounded(*number)),
-            None => shown.push_str(&symbol),
-        }
-        symbol.clear();
-        shown.push(letter);
-    }
-    shown.trim_end().to_owned()
-}
-
-/// A number with at most four decimals; what is entered has fewer, what is worked out is cut there. A negative one stands in
-/// brackets, so that no two signs meet.
-fn rounded(number: f64) -> String {
-    let cut = (number * 1e4).round() / 1e4;
-    if cut < 0.0 { format!("(−{})", -cut) } else { cut.to_string() }
 }
 
 /// Declares a formula.
@@ -274,20 +227,3 @@ macro_rules! formula {
     };
 }
 pub(crate) use formula;
-
-#[cfg(test)]
-mod tests {
-    use super::*;
-
-    #[test]
-    fn numbers_take_the_place_of_their_symbols_and_of_nothing_else() {
-        let numbers = [("d", 8.0), ("d₂", 7.18801), ("P", 1.25)];
-        assert_eq!(
-            with_numbers("π/4 · ((d₂ + d₃) / 2)² + d · sin(P)", &numbers),
-            "π/4 · ((7.188 + d₃) / 2)² + 8 · sin(1.25)"
-        );
-        assert_eq!(with_numbers("d", &numbers), "8");
-        assert_eq!(with_numbers("d_x + dP", &numbers), "d_x + dP");
-        assert_eq!(with_numbers("243.12 + T", &[("T", -5.0)]), "243.12 + (−5)");
-    }
-}

@@ -43,10 +43,12 @@ pub struct InputCard {
 pub(crate) enum Given<'a> {
     /// A number.
     Number(f64),
+    /// Several numbers.
+    Numbers(&'a [f64]),
     /// A text.
     Text(&'a str),
     /// Yes or no.
-    Flag,
+    Flag(bool),
 }
 
 /// A type that an input may have.
@@ -67,6 +69,12 @@ impl Input for u32 {
     }
 }
 
+impl Input for Vec<f64> {
+    fn given(&self) -> Given<'_> {
+        Given::Numbers(self)
+    }
+}
+
 impl Input for String {
     fn given(&self) -> Given<'_> {
         Given::Text(self)
@@ -75,16 +83,20 @@ impl Input for String {
 
 impl Input for bool {
     fn given(&self) -> Given<'_> {
-        Given::Flag
+        Given::Flag(*self)
     }
 }
 
 impl Accepts {
     /// Checks what stands in an input. The label is the doc comment of its field; a refusal names it without its unit.
     pub(crate) fn check(self, field: &str, label: &str, given: &Given) -> Result<(), Refused> {
+        let within = |bound: &Bound, number: f64| {
+            bound.check(number).map(|_| ()).map_err(|refused| refused.named(field, short(label)))
+        };
         match (self, given) {
-            (Self::Within(bound), Given::Number(number)) => {
-                bound.check(*number).map(|_| ()).map_err(|refused| refused.named(field, short(label)))
+            (Self::Within(bound), Given::Number(number)) => within(bound, *number),
+            (Self::Within(bound), Given::Numbers(numbers)) => {
+                numbers.iter().try_for_each(|number| within(bound, *number))
             }
             (Self::OneOf(words), Given::Text(text)) if !words.contains(text) => Err(Refused::Unreadable {
                 field: field.to_owned(),

@@ -31,8 +31,18 @@ pub struct Working {
 }
 
 impl WorkLine {
-    /// A line from its parts.
-    pub fn new(label: impl Into<Message>, equation: impl Into<String>, value: f64, unit: Unit) -> Self {
-        Self { label: label.into(), equation: equation.into(), value, unit }
+    /// A line from its parts. Only a formula makes one, so that no page writes an equation of its own.
+    pub(super) fn new(label: impl Into<Message>, equation: String, value: f64, unit: Unit) -> Self {
+        Self { label: label.into(), equation, value, unit }
+    }
+
+    /// A number that was measured: nothing was worked out.
+    pub(crate) fn measured(label: impl Into<Message>, value: f64, unit: Unit) -> Self {
+        Self::new(label, value.to_string(), value, unit)
+    }
+
+    /// The same line in another unit, of a formula that holds in any.
+    pub(crate) fn measured_in(self, unit: Unit) -> Self {
+        Self { unit, ..self }
     }
 }

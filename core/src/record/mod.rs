@@ -28,11 +28,11 @@ pub use paint::{
     Climate, Coat, CureState, Layer, PaintedPart, Process, ProcessStep, Product, ProductKind, PutOn, RimArea,
     ShellArea, Stay, StayPlace, Surface, TubeArea, activation, area_of, rim_area, shell_area, tube_area, went_on,
 };
-pub(crate) use paint::{IN_THE_HOUSE, from_two, laid};
-pub(crate) use sidewall::{AlphaLetter, FIELD, is_low_section};
+pub(crate) use paint::{IN_THE_HOUSE, first_hours, from_two, laid};
+pub(crate) use sidewall::{AlphaLetter, FIELD, age_days, is_low_section};
 pub use sidewall::{
-    Construction, DateCode, Section, Service, SpeedSymbol, Tube, TyreSize, WeekMade, age_years, date_source,
-    decade_source, load_kg,
+    Construction, DateCode, OuterDiameter, RollingCircumference, Section, Service, SpeedSymbol, Tube, TyreSize,
+    WeekMade, YearsOfDays, age_years, circumference, date_source, decade_source, load_kg, outer_diameter, years_of,
 };
 pub(crate) use spec::power_in_order;
 pub use spec::{

@@ -6,7 +6,7 @@ use layshaft_wire::wire;
 use crate::error::Refused;
 use crate::message::Message;
 use crate::quantity::{Judgement, Source, Standing};
-use crate::record::{DateCode, FIELD, WeekMade, age_years, date_source, decade_source};
+use crate::record::{DateCode, FIELD, WeekMade, age_days, age_years, date_source, decade_source};
 
 /// Years after which a tyre is looked at every year. Common practice, from memory.
 pub const LOOK_YEARLY_YEARS: f64 = 5.0;
@@ -24,7 +24,9 @@ pub struct TyreWeek {
     pub week: u32,
     /// First day of that week, `YYYY-MM-DD`.
     pub from_day: String,
-    /// Age on the day of asking, years.
+    /// Age on the day of asking, days.
+    pub age_days: f64,
+    /// The same in years.
     pub age_years: f64,
 }
 
@@ -79,6 +81,7 @@ fn on_day(made: &WeekMade, today: NaiveDate) -> TyreWeek {
         year: u32::try_from(made.year).unwrap_or(0),
         week: made.week,
         from_day: made.from.to_string(),
+        age_days: age_days(made, today).max(0.0),
         age_years: age_years(made, today).max(0.0),
     }
 }

@@ -3,6 +3,7 @@
 use layshaft_wire::wire;
 
 use super::wheel::rolling_pair;
+use crate::quantity::percent_change;
 use crate::record::{End, SpeedometerDrive, TyreSize, Wheel};
 
 /// Turns of the wheel in one kilometre.
@@ -89,17 +90,17 @@ pub fn compare_tyres(
     };
     let (mm_before, mm_after) = (rolled_before.circumference_mm, rolled_after.circumference_mm);
     // The sender turns with the wheel: a longer way for one turn shows less.
-    let shift = (mm_before / mm_after - 1.0) * 100.0;
+    let shift = percent_change(mm_after, mm_before);
     Some(TyreChange {
         diameter_before_mm: from,
         diameter_after_mm: to,
-        diameter_percent: (to / from - 1.0) * 100.0,
+        diameter_percent: percent_change(from, to),
         ride_height_mm: ride_height_change(from, to),
         ride_height_least_mm: least,
         ride_height_most_mm: most,
         circumference_before_mm: mm_before,
         circumference_after_mm: mm_after,
-        circumference_percent: (mm_after / mm_before - 1.0) * 100.0,
+        circumference_percent: percent_change(mm_before, mm_after),
         measured_before: rolled_before.measured,
         measured_after: rolled_after.measured,
         turns_per_km_before: turns_per_km(mm_before),

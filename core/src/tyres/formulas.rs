@@ -1,10 +1,11 @@
 //! The formulas of the tyres by name: size, rating, age, one against another.
 
 use super::age::{age_source, tyre_age};
-use super::compare::compare_tyres;
-use super::wheel::tyre_source;
+use super::compare::{compare_tyres, ride_height_change, turns_per_km};
+use super::wheel::{scaled_circumference, tyre_source};
+use crate::bounds;
 use crate::error::Refused;
-use crate::quantity::{Accepts, Source, Standing, formula};
+use crate::quantity::{Accepts, Source, Standing, formula, within};
 use crate::record::{End, SpeedSymbol, SpeedometerDrive, TyreSize, Wheel, load_kg};
 use crate::time::check_day;
 
@@ -68,6 +69,51 @@ formula! {
 }
 
 formula! {
+    /// How much higher the axle stands on another tyre.
+    RideHeight in Tyres, "Δh = (D₂ − D₁) / 2"
+    takes {
+        /// Outer diameter before, millimetres.
+        "D₁" diameter_mm: f64 = within(&bounds::OUTER_DIAMETER);
+        /// Outer diameter after, millimetres.
+        "D₂" new_diameter_mm: f64 = within(&bounds::OUTER_DIAMETER);
+    }
+    gives { ride_height "Height of the axle" "Δh" Millimetre; }
+    from geometry();
+    holds "Unloaded.";
+    it => Ok([ride_height_change(it.diameter_mm, it.new_diameter_mm)])
+}
+
+formula! {
+    /// Turns of a wheel in a kilometre.
+    TurnsPerKilometre in Tyres, "n = 10⁶ / U"
+    takes {
+        /// Rolling circumference, millimetres.
+        "U" circumference_mm: f64 = within(&bounds::CIRCUMFERENCE);
+    }
+    gives { turns_per_km "Turns" "n" None; }
+    from geometry();
+    holds "No slip.";
+    it => Ok([turns_per_km(it.circumference_mm)])
+}
+
+formula! {
+    /// Circumference of a tyre by the roll-out of another one.
+    ScaledCircumference in Tyres, "U₂ = U₁ · D₂ / D₁"
+    takes {
+        /// Circumference of the one, rolled out, millimetres.
+        "U₁" circumference_mm: f64 = within(&bounds::CIRCUMFERENCE);
+        /// Its outer diameter by the code, millimetres.
+        "D₁" diameter_mm: f64 = within(&bounds::OUTER_DIAMETER);
+        /// Outer diameter of the other, millimetres.
+        "D₂" new_diameter_mm: f64 = within(&bounds::OUTER_DIAMETER);
+    }
+    gives { circumference "Rolling circumference" "U₂" Millimetre; }
+    from geometry();
+    holds "Sizes near each other, which give way alike under load.";
+    it => Ok([scaled_circumference(it.circumference_mm, it.diameter_mm, it.new_diameter_mm)])
+}
+
+formula! {
     /// What a tyre may carry, and how fast.
     TyreRating in Tyres, "by table"
     takes {
@@ -110,6 +156,10 @@ formula! {
         let count = u32::try_from(age.weeks.len()).unwrap_or(0);
         Ok([age.least_years, age.most_years, latest, f64::from(count)])
     })
+}
+
+fn geometry() -> Source {
+    Source::new("Geometry", Standing::Computed)
 }
 
 fn missing(label: &str, help: &str) -> Refused {

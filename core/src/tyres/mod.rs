@@ -12,6 +12,7 @@ mod findings;
 mod formulas;
 mod page;
 mod reading;
+mod rolled;
 #[cfg(test)]
 mod sample;
 mod wheel;
@@ -22,6 +23,9 @@ pub use page::{TyreAnswer, TyreAsk, tyre_answer};
 pub use age::{LOOK_YEARLY_YEARS, REPLACE_YEARS, TyreAge, TyreWeek, age_source, tyre_age};
 pub use compare::{TyreChange, compare_tyres, ride_height_change, turns_per_km};
 pub use derived::derive_tyres;
-pub use formulas::{AgeOfTyre, TyreAgainst, TyreDiameter, TyreRating};
+pub use formulas::{
+    AgeOfTyre, RideHeight, ScaledCircumference, TurnsPerKilometre, TyreAgainst, TyreDiameter, TyreRating,
+};
 pub use reading::{TyreEquivalent, TyreReading, tyre_reading};
-pub use wheel::{Rolling, rolling_circumference, rolling_pair, tyre_source};
+pub(crate) use rolled::rolling_line;
+pub use wheel::{Rolling, rolling_circumference, rolling_pair, scaled_circumference, tyre_source};

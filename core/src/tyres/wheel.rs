@@ -47,7 +47,7 @@ pub fn rolling_pair(standard: &Wheel, fitted: &Wheel) -> (Result<Rolling, Refuse
         return (rolling(standard, before.or(after)), rolling(fitted, after.or(before)));
     }
     let scaled = |from: Option<f64>, by: &Wheel, to: &Wheel| -> Option<Rolling> {
-        let circumference_mm = from? / by_size(by).ok()? * by_size(to).ok()?;
+        let circumference_mm = scaled_circumference(from?, by_size(by).ok()?, by_size(to).ok()?);
         Some(Rolling { circumference_mm, measured: false })
     };
     let before_or_scaled = match (before, scaled(after, fitted, standard)) {
@@ -59,6 +59,19 @@ pub fn rolling_pair(standard: &Wheel, fitted: &Wheel) -> (Result<Rolling, Refuse
         _ => rolling(fitted, after),
     };
     (before_or_scaled, after_or_scaled)
+}
+
+/// Circumference of a tyre by the roll-out of another one, mm: loaded tyres give way alike.
+///
+/// `U₂ = U₁ · D₂ / D₁`, `U` circumference, `D` outer diameter (or the circumference by the code), mm. Source: computed; that they
+/// give way alike is an assumption. Range: sizes near each other.
+///
+/// ```
+/// let mm = layshaft_core::tyres::scaled_circumference(1880.0, 609.6, 622.3);
+/// assert!((mm - 1919.167).abs() < 1e-3);
+/// ```
+pub fn scaled_circumference(rolled_mm: f64, its_mm: f64, other_mm: f64) -> f64 {
+    rolled_mm / its_mm * other_mm
 }
 
 /// Where the circumference comes from.

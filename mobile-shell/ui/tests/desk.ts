@@ -2,7 +2,7 @@
 import { tick } from 'svelte';
 import { desk } from '../src/app/asking/desk.svelte.ts';
 import { tables } from '../src/app/asking/tables.svelte.ts';
-import type { BoundCard, RecordCard, UnitCard } from '../src/door/wire.ts';
+import type { BoundCard, RecordCard } from '../src/door/wire.ts';
 import { door } from './door.ts';
 
 /** Lets everything run that waits for nothing but its turn. */
@@ -10,12 +10,12 @@ export async function settled() {
   for (let turn = 0; turn < 8; turn += 1) await tick();
 }
 
-/** Opens the desk, with the units below and these ranges. */
+/** Opens the desk, with these ranges. */
 export async function openDesk(bounds: BoundCard[] = []) {
   await desk.open();
   const loading = tables.load();
   await settled();
-  door.asks.at(-1)?.answer({ units, bounds, records });
+  door.asks.at(-1)?.answer({ bounds, records });
   await loading;
   door.forget();
 }
@@ -33,17 +33,4 @@ const records: RecordCard[] = [
       { field: 'wait.odd', words: 'Odd' },
     ],
   },
-];
-
-/** A length and a temperature that have another unit, and what has none. */
-const units: UnitCard[] = [
-  { unit: 'millimetre', symbol: 'mm', decimals: 1, other: { unit: 'inch', factor: 1 / 25.4, offset: 0 } },
-  { unit: 'inch', symbol: 'in', decimals: 3, other: null },
-  { unit: 'celsius', symbol: '°C', decimals: 0, other: { unit: 'fahrenheit', factor: 1.8, offset: 32 } },
-  { unit: 'fahrenheit', symbol: '°F', decimals: 0, other: null },
-  { unit: 'degree', symbol: '°', decimals: 1, other: null },
-  { unit: 'percent', symbol: '%', decimals: 1, other: null },
-  { unit: 'teeth', symbol: '', decimals: 0, other: null },
-  { unit: 'year', symbol: '', decimals: 0, other: null },
-  { unit: 'hour', symbol: 'h', decimals: 1, other: null },
 ];

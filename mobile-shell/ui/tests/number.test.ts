@@ -38,8 +38,8 @@ test('a quantity is shown in the unit that was chosen, with an offset where ther
   expect(amount(25.4, 'millimetre')).toBe('25.4\u00a0mm');
   settings.show('millimetre', 'inch');
   // One inch, and three quarters of one.
-  expect(amount(25.4, 'millimetre')).toBe('1.000\u00a0in');
-  expect(amount(19.05, 'millimetre', 0)).toBe('0.750\u00a0in');
+  expect(amount(25.4, 'millimetre')).toBe('1.00\u00a0in');
+  expect(amount(19.05, 'millimetre', 0)).toBe('0.75\u00a0in');
   settings.show('celsius', 'fahrenheit');
   // The two scales meet at forty below.
   expect(amount(-40, 'celsius')).toBe('\u221240\u00a0°F');
@@ -51,8 +51,8 @@ test('a quantity is shown in the unit that was chosen, with an offset where ther
 
 test('years, counts, angles and hours are written each in its way', () => {
   expect(amount(1974, 'year')).toBe('1974');
-  expect(amount(16, 'teeth')).toBe('16');
-  expect(amount(7.5, 'degree')).toBe('7.5°');
+  expect(amount(16, 'teeth')).toBe('16\u00a0teeth');
+  expect(amount(7.5, 'degree', 1)).toBe('7.5°');
   expect(amount(3, 'hour')).toBe('3\u00a0h');
   expect(amount(2.5, 'hour')).toBe('2.5\u00a0h');
 });

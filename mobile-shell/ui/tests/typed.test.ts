@@ -87,7 +87,7 @@ test('what is typed in the other unit reaches the core in its own, and comes bac
   expect(typed.value).toBe(17.78);
   expect(length(38.1).text).toBe('1.5');
   // Five and five hundred millimetres: 0.19685 and 19.685 in.
-  expect(typed.range).toEqual({ from: '0.197', to: '19.685' });
+  expect(typed.range).toEqual({ from: '0.20', to: '19.69' });
   typed.typed('0.19');
   expect(typed.outside).toBe(true);
 });

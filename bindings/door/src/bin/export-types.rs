@@ -2,7 +2,7 @@
 //! `export-types OUTDIR` makes `OUTDIR/typescript/door.ts` and `OUTDIR/units.json`.
 
 use layshaft_core::error::Refusal;
-use layshaft_core::units::Unit;
+use layshaft_core::units::{Unit, UnitCard};
 use layshaft_door::command::*;
 use layshaft_door::query::*;
 use layshaft_door::{ActCall, AskCall, commands, queries};
@@ -46,6 +46,7 @@ fn main() -> Result<(), Box<dyn std::error::Error>> {
     AskCall::export_all(&config)?;
     Outcome::export_all(&config)?;
     Refusal::export_all(&config)?;
+    UnitCard::export_all(&config)?;
     export_answers(&config)?;
     let path = out.join("door.ts");
     let types = std::fs::read_to_string(&path)?;

@@ -102,6 +102,11 @@ pub const USUAL_PIVOT_SHARE: f64 = 0.8;
 /// Friction of drum linings, from worn and glazed to fresh. Common practice, no source.
 pub const LINING_FRICTION: (f64, f64) = (0.3, 0.4);
 
+/// Least and greatest friction of the linings: as entered, else the usual range.
+pub(crate) fn lining_friction(entered: Option<f64>) -> (f64, f64) {
+    entered.map_or(LINING_FRICTION, |known| (known, known))
+}
+
 /// Least and greatest shoe factor of a drum of usual proportions; the range is that of friction and bedding in.
 ///
 /// Source: [`shoe_factors`] with the pivot at 0.8 of the radius and the cam opposite; proportions and friction common
@@ -113,7 +118,7 @@ pub const LINING_FRICTION: (f64, f64) = (0.3, 0.4);
 /// assert!((least - 1.2).abs() < 1e-9 && (most - 2.1333).abs() < 1e-4);
 /// ```
 pub fn shoe_range(friction: Option<f64>, twin_leading: bool) -> Result<(f64, f64), Refused> {
-    let (low, high) = friction.map_or(LINING_FRICTION, |known| (known, known));
+    let (low, high) = lining_friction(friction);
     let of = |friction| shoe_factors(friction, 1.0, USUAL_PIVOT_SHARE, 2.0 * USUAL_PIVOT_SHARE);
     let (low, high) = (of(low)?, of(high)?);
     Ok(if twin_leading { (low.twin_leading, high.twin_leading) } else { (low.equal_wear, high.equal_force) })
@@ -141,7 +146,7 @@ formula! {
 
 formula! {
     /// What leading and trailing shoes make of the force at their tips.
-    DrumShoes in Brakes, "l = μ · h / (b − μ), t = μ · h / (b + μ), h = 2 · b; lengths over the radius of the drum"
+    DrumShoes in Brakes, "l = μ · h / (b − μ), t = μ · h / (b + μ), h = 2 · b"
     takes {
         /// Friction of the linings.
         "μ" pad_friction: f64 = within(&bounds::PAD_FRICTION);
@@ -156,7 +161,7 @@ formula! {
         twin_leading "Twin leading shoes" "2 · l" None;
     }
     from drums();
-    holds "Dry, round drum; lining as one point in the middle of the shoe.";
+    holds "Dry, round drum; lining as one point in the middle of the shoe; l, t, h as shares of force and radius.";
     it => shoe_factors(it.pad_friction, 1.0, it.pivot_share, 2.0 * it.pivot_share)
         .map(|of| [of.equal_force, of.equal_wear, of.leading, of.trailing, of.twin_leading])
 }

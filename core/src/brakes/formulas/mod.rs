@@ -12,6 +12,7 @@ pub use bleeding::{
     hose_contents,
 };
 pub use drum::{CamLever, DrumShoes, ShoeFactors, cam_angle, cam_torque, shoe_factors, shoe_range};
+pub(crate) use drum::{USUAL_PIVOT_SHARE, lining_friction};
 pub use hydraulic::{
     BrakePair, CaliperPistons, HydraulicBrake, brake_torque, clamp_force, deceleration, hydraulic_ratio, lever_force,
     line_pressure, piston_area, pistons_one_side, tyre_force,

@@ -90,9 +90,10 @@ formula! {
     }
     gives {
         lever_travel "Travel of the lever" "x" Millimetre;
-        pad_travel "Of that for the pads" "x" Millimetre;
+        pad_travel "Of that for the pads" "2 · c · n · d² / D² · i" Millimetre;
         hose_travel "Of that for the hose" "x" Millimetre;
         volume "Volume" "V" Millilitre;
+        master_travel "Travel of the master piston for the pads" "2 · c · n · d² / D²" Millimetre;
     }
     from Source::new("Geometry; swelling stated after FMVSS 106, taken as proportional to pressure", Standing::Memory);
     holds "Line without air, up to about 100 bar; free play of the lever comes on top.";
@@ -101,7 +102,8 @@ formula! {
         let pads = clearance_volume(it.pad_clearance_mm, it.pistons, it.piston_mm);
         let hose = hose_volume(it.hose_mm, it.hose_swell_ml_m, pressure);
         let at_lever = |volume| lever_travel(master_travel(volume, it.master_mm), it.lever_ratio);
-        Ok([at_lever(pads + hose), at_lever(pads), at_lever(hose), pads + hose])
+        let master = master_travel(pads, it.master_mm);
+        Ok([at_lever(pads + hose), at_lever(pads), at_lever(hose), pads + hose, master])
     }
 }
 

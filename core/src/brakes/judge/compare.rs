@@ -6,8 +6,10 @@
 use layshaft_wire::wire;
 
 use super::line::BrakeLine;
+use crate::bounds;
+use crate::brakes::formulas::hydraulics;
 use crate::message::Message;
-use crate::quantity::{Judgement, Source, Standing};
+use crate::quantity::{Judgement, Source, Standing, formula, within};
 
 /// Hydraulic ratios of single-disc hand brakes that are commonly met, pistons counted on one side.
 /// Common practice, no source.
@@ -69,16 +71,75 @@ pub struct BrakeChange {
     pub taken: Option<Message>,
 }
 
+/// The proposed pair and the standard one as numbers. Lever ratio and radius that are unknown on one side count as unchanged.
+pub(crate) fn swap(standard: &BrakeLine, proposed: &BrakeLine) -> BrakeSwap {
+    let pair = |one: Option<f64>, other: Option<f64>| one.zip(other).unwrap_or((1.0, 1.0));
+    let (lever_ratio, new_lever_ratio) = pair(standard.lever_ratio, proposed.lever_ratio);
+    let (effective_radius_mm, new_effective_radius_mm) =
+        pair(standard.effective_radius_mm, proposed.effective_radius_mm);
+    BrakeSwap {
+        lever_ratio,
+        hydraulic_ratio: standard.hydraulic_ratio,
+        effective_radius_mm,
+        pad_clearance_mm: standard.pad_clearance_mm,
+        new_lever_ratio,
+        new_hydraulic_ratio: proposed.hydraulic_ratio,
+        new_effective_radius_mm,
+        new_pad_clearance_mm: proposed.pad_clearance_mm,
+    }
+}
+
+impl BrakeSwap {
+    /// Changes of force and of travel at the lever.
+    fn changes(&self) -> (f64, f64) {
+        let (levers, ratios) =
+            ((self.lever_ratio, self.new_lever_ratio), (self.hydraulic_ratio, self.new_hydraulic_ratio));
+        let effort = effort_change(
+            (levers.0, ratios.0, self.effective_radius_mm),
+            (levers.1, ratios.1, self.new_effective_radius_mm),
+        );
+        let travel =
+            travel_change((levers.0, ratios.0, self.pad_clearance_mm), (levers.1, ratios.1, self.new_pad_clearance_mm));
+        (effort, travel)
+    }
+}
+
+formula! {
+    /// What another master cylinder, caliper, lever or disc does to the hand.
+    BrakeSwap in Brakes, "Δ = (i₁ · R₁ · r₁ / (i₂ · R₂ · r₂) − 1) · 100"
+    takes {
+        /// Lever ratio before.
+        "i₁" lever_ratio: f64 = within(&bounds::LEVER_RATIO);
+        /// Hydraulic ratio before.
+        "R₁" hydraulic_ratio: f64 = within(&bounds::HYDRAULIC_RATIO);
+        /// Effective radius before, millimetres.
+        "r₁" effective_radius_mm: f64 = within(&bounds::EFFECTIVE_RADIUS);
+        /// Clearance of a pad before, millimetres.
+        "c₁" pad_clearance_mm: f64 = within(&bounds::PAD_CLEARANCE);
+        /// Lever ratio after.
+        "i₂" new_lever_ratio: f64 = within(&bounds::LEVER_RATIO);
+        /// Hydraulic ratio after.
+        "R₂" new_hydraulic_ratio: f64 = within(&bounds::HYDRAULIC_RATIO);
+        /// Effective radius after, millimetres.
+        "r₂" new_effective_radius_mm: f64 = within(&bounds::EFFECTIVE_RADIUS);
+        /// Clearance of a pad after, millimetres.
+        "c₂" new_pad_clearance_mm: f64 = within(&bounds::PAD_CLEARANCE);
+    }
+    gives {
+        effort "Force at the lever" "Δ" Percent;
+        travel "Travel of the lever" "(i₂ · R₂ · c₂ / (i₁ · R₁ · c₁) − 1) · 100" Percent;
+    }
+    from hydraulics();
+    holds "The same pads, stiff hose, no air.";
+    it => {
+        let (effort, travel) = it.changes();
+        Ok([Some(effort), Some(travel).filter(|percent| percent.is_finite())])
+    }
+}
+
 /// Sets the proposed pair against the standard one. Lever ratio and radius that are unknown on one side count as unchanged.
 pub fn compare(standard: &BrakeLine, proposed: &BrakeLine) -> BrakeChange {
-    let pair = |one: Option<f64>, other: Option<f64>| one.zip(other).unwrap_or((1.0, 1.0));
-    let levers = pair(standard.lever_ratio, proposed.lever_ratio);
-    let radii = pair(standard.effective_radius_mm, proposed.effective_radius_mm);
-    let effort_percent =
-        effort_change((levers.0, standard.hydraulic_ratio, radii.0), (levers.1, proposed.hydraulic_ratio, radii.1));
-    // The travel of the master piston already holds ratio and clearance.
-    let travel_percent =
-        travel_change((levers.0, standard.master_travel_mm, 1.0), (levers.1, proposed.master_travel_mm, 1.0));
+    let (effort_percent, travel_percent) = swap(standard, proposed).changes();
     let unknown = [
         ("lever ratio", standard.lever_ratio.is_none() || proposed.lever_ratio.is_none()),
         ("effective radius", standard.effective_radius_mm.is_none() || proposed.effective_radius_mm.is_none()),

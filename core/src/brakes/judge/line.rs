@@ -71,6 +71,8 @@ pub struct BrakeLine {
     pub deceleration_least: Option<f64>,
     /// Greatest deceleration by this brake alone, m/s²; the grip of the road is not looked at.
     pub deceleration_most: Option<f64>,
+    /// Running clearance of a pad, mm.
+    pub pad_clearance_mm: f64,
     /// Travel of the master piston until the pads touch, mm.
     pub master_travel_mm: f64,
     /// Travel of the lever until the pads touch, mm.
@@ -126,6 +128,7 @@ pub fn brake_line(brake: &Brake, effort: &Effort) -> Result<BrakeLine, Refused> 
         torque_most_nm: torque(most),
         deceleration_least: slows(least),
         deceleration_most: slows(most),
+        pad_clearance_mm: clearance,
         master_travel_mm,
         lever_travel_mm: brake.lever_ratio.map(|lever| lever_travel(master_travel_mm, lever)),
         hose_travel_mm: hose_travel(),

@@ -7,7 +7,8 @@ pub(crate) mod findings;
 pub(crate) mod fluid;
 mod line;
 
-pub use compare::{BrakeChange, compare, effort_change, judge_ratio, ratio_source, travel_change};
+pub(crate) use compare::swap;
+pub use compare::{BrakeChange, BrakeSwap, compare, effort_change, judge_ratio, ratio_source, travel_change};
 pub use derived::derive_brakes;
 pub use drum_state::{DrumState, drum_state};
 pub use fluid::{BrakeFluidBoiling, FluidCard, Meeting, fluid_source};

@@ -51,14 +51,14 @@ pub fn brake_answer(bike: &Bike, ask: &BrakeAsk) -> Result<BrakeAnswer, Refused>
         found.extend(findings::on_change(change.as_ref()));
         found.extend(findings::on_stopping(line, &stopping.lines));
         found.extend(fluid::findings(brake.fluid, ask.pour_in, ask.fluid_years, ask.water_percent));
-        lines.extend(working::on_line(line));
-        lines.extend(change.iter().flat_map(working::on_change));
+        lines.extend(working::on_line(line, &effort));
+        lines.extend(standard.iter().flat_map(|standard| working::on_change(standard, line)));
     }
     if let Some(drum) = &drum {
         found.extend(crate::brakes::judge::drum_state::findings(drum));
-        lines.extend(working::on_drum(drum));
+        lines.extend(working::on_drum(&brake, ask.rod_travel_mm));
     }
-    lines.extend(working::on_stopping(&stopping));
+    lines.extend(working::on_stopping(&stopping, ask.metres));
 
     Ok(BrakeAnswer {
         end,

@@ -47,6 +47,16 @@ pub fn rate_factor(celsius: f64, at_celsius: f64, activation_kelvin: f64) -> f64
     (-activation_kelvin * (1.0 / (celsius + ZERO_CELSIUS) - 1.0 / (at_celsius + ZERO_CELSIUS))).exp()
 }
 
+/// The same for a product that stands still below a temperature: [`rate_factor`], nothing below it.
+///
+/// ```
+/// use layshaft_core::coating::paced_rate;
+/// assert_eq!((paced_rate(4.0, 5.0, 20.0, 5000.0), paced_rate(20.0, 5.0, 20.0, 5000.0)), (0.0, 1.0));
+/// ```
+pub fn paced_rate(celsius: f64, lowest_celsius: f64, at_celsius: f64, activation_kelvin: f64) -> f64 {
+    if celsius < lowest_celsius { 0.0 } else { rate_factor(celsius, at_celsius, activation_kelvin) }
+}
+
 /// Equivalent age of spells at one temperature each, given as (hours, °C), in hours at the reference temperature.
 ///
 /// `te = sum of exp(-Q (1/T - 1/Ts)) x dt`, dt in hours, else as [`rate_factor`], where source and range stand.
@@ -65,7 +75,7 @@ pub fn equivalent_age(spells: &[(f64, f64)], at_celsius: f64, activation_kelvin:
 pub(crate) struct Pace {
     pub(crate) at_celsius: f64,
     pub(crate) activation_kelvin: f64,
-    lowest_celsius: Option<f64>,
+    pub(crate) lowest_celsius: Option<f64>,
 }
 
 impl Pace {
@@ -79,10 +89,11 @@ impl Pace {
 
     /// Hours at the reference temperature for an hour here; nothing below the lowest temperature.
     pub(crate) fn rate(&self, celsius: f64) -> f64 {
-        if self.stands_still(celsius) {
-            return 0.0;
+        let counted = celsius.min(self.no_faster_from());
+        match self.lowest_celsius {
+            Some(lowest) => paced_rate(counted, lowest, self.at_celsius, self.activation_kelvin),
+            None => rate_factor(counted, self.at_celsius, self.activation_kelvin),
         }
-        rate_factor(celsius.min(self.no_faster_from()), self.at_celsius, self.activation_kelvin)
     }
 
     pub(crate) fn stands_still(&self, celsius: f64) -> bool {

@@ -1,6 +1,6 @@
 //! The formulas of the cure by name.
 
-use super::cure::{equivalent_age, rate_factor};
+use super::cure::{equivalent_age, paced_rate, rate_factor};
 use crate::bounds;
 use crate::error::Refused;
 use crate::quantity::{Source, Standing, formula, within};
@@ -21,6 +21,40 @@ formula! {
     from equivalent();
     holds "About 0 to 40 °C and 20 K around the reference; written for concrete, carried over to paint as an assumption.";
     it => Ok([rate_factor(it.celsius, it.at_celsius, it.activation_kelvin)])
+}
+
+formula! {
+    /// The same for a product that stands still below a temperature.
+    CurePace in Paint, "r = exp(−Q · (1 / (T + 273.15) − 1 / (T_r + 273.15))) · (T ≥ T_l)"
+    takes {
+        /// Temperature, °C.
+        "T" celsius: f64 = within(&bounds::TEMPERATURE);
+        /// Lowest temperature of the can, °C.
+        "T_l" lowest_celsius: f64 = within(&bounds::TEMPERATURE);
+        /// Reference temperature, °C.
+        "T_r" at_celsius: f64 = within(&bounds::TEMPERATURE);
+        /// Activation temperature, kelvin.
+        "Q" activation_kelvin: f64 = within(&bounds::ACTIVATION);
+    }
+    gives { rate "Rate" "r" None; }
+    from equivalent();
+    holds "As for the rate of a cure; (T ≥ T_l) is 1 where it holds, else 0.";
+    it => Ok([paced_rate(it.celsius, it.lowest_celsius, it.at_celsius, it.activation_kelvin)])
+}
+
+formula! {
+    /// Hours here as hours on the can, or the other way round.
+    HoursAtRate in Paint, "t₂ = t₁ · r"
+    takes {
+        /// Hours.
+        "t₁" hours: f64 = within(&bounds::CURE_HOURS);
+        /// Hours of the one kind for an hour of the other, mean of the time.
+        "r" rate: f64 = within(&bounds::MEAN_RATE);
+    }
+    gives { hours "Hours" "t₂" Hour; }
+    from equivalent();
+    holds "The mean of a changing rate over that time.";
+    it => Ok([it.hours * it.rate])
 }
 
 formula! {

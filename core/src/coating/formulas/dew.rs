@@ -55,7 +55,7 @@ formula! {
 
 formula! {
     /// How far a surface is above the dew point of the air.
-    SurfaceMargin in Paint, "m = T_s − t_d(T, φ)"
+    SurfaceMargin in Paint, "m = T_s − t_d, t_d = 243.12 · g / (17.62 − g), g = ln(φ / 100) + 17.62 · T / (243.12 + T)"
     takes {
         /// Temperature of the air, °C.
         "T" celsius: f64 = within(&bounds::TEMPERATURE);

@@ -2,10 +2,12 @@
 
 use super::ask::{Air, CureAnswer};
 use crate::coating::formulas::{
-    ActivationFrom, ClimateLog, DewPoint, Pace, SurfaceMargin, USUAL_ACTIVATION, USUAL_REFERENCE,
+    Activation, ActivationFrom, ClimateLog, CurePace, CureRate, DewPoint, HoursAtRate, Pace, SurfaceMargin,
+    USUAL_ACTIVATION, USUAL_REFERENCE, hours_between,
 };
-use crate::quantity::{Evaluate, Source, Standing, WorkLine, Working};
+use crate::quantity::{Difference, Line, Source, Standing, WorkLine, Working};
 use crate::ready_made::source_of;
+use crate::record::first_hours;
 use crate::units::Unit;
 
 /// Why it takes as long as it takes: “31 h on the can at 20 °C; 53 h here at 13 °C”.
@@ -44,35 +46,53 @@ pub(crate) fn hours(hours: f64) -> String {
     }
 }
 
+/// The line on the rate now; warmer than a limit counts as the limit.
+fn on_rate(sheet: &CureAnswer, pace: &Pace) -> Option<WorkLine> {
+    let label = "Hours on the can for an hour here, now";
+    let celsius = sheet.celsius_now.min(pace.no_faster_from());
+    let (at_celsius, activation_kelvin) = (pace.at_celsius, pace.activation_kelvin);
+    match pace.lowest_celsius {
+        Some(lowest_celsius) => CurePace { celsius, lowest_celsius, at_celsius, activation_kelvin }.line(label),
+        None => CureRate { celsius, at_celsius, activation_kelvin }.line(label),
+    }
+}
+
+/// The lines on what is done and what is left, at the mean rate of the time behind and of the time ahead.
+fn on_age(sheet: &CureAnswer, pace: &Pace, now_ms: i64) -> Vec<WorkLine> {
+    let (age, end_hours) = (sheet.equivalent_hours, sheet.product.end_hours().unwrap_or_default());
+    let hours = hours_between(sheet.applied_ms, now_ms).max(0.0);
+    let rate = if hours > 0.0 { age / hours } else { pace.rate(sheet.celsius_now) };
+    let left = Difference { from: age.min(end_hours), to: end_hours };
+    let ahead = sheet.left_hours_here.and_then(|here| {
+        let on_can = sheet.left_hours_reference;
+        HoursAtRate { hours: on_can, rate: here / on_can }
+            .line("Left here, at the mean of the hours here for one on the can to come")
+    });
+    let lines = [
+        HoursAtRate { hours, rate }.line("Equivalent age now, at the mean rate since it went on"),
+        left.line("Left on the can").map(|line| line.measured_in(Unit::Hour)),
+        ahead,
+    ];
+    lines.into_iter().flatten().collect()
+}
+
+/// The line on the activation temperature, where the sheet gives two temperatures.
+fn on_activation(sheet: &CureAnswer) -> Option<WorkLine> {
+    let product = Some(&sheet.product).filter(|_| sheet.activation_from == ActivationFrom::TwoTemperatures)?;
+    let activation = Activation {
+        hours: first_hours(product)?,
+        celsius: product.at_celsius?,
+        other_hours: product.second_hours?,
+        other_celsius: product.second_celsius?,
+    };
+    activation.line("Activation temperature of the sheet")
+}
+
 /// How the answer was worked out.
 pub(crate) fn working(sheet: &CureAnswer, pace: &Pace, climate: &ClimateLog, air: &Air) -> Working {
-    let (now, at, q) = (sheet.celsius_now, pace.at_celsius, pace.activation_kelvin);
-    let rate_equation = if pace.stands_still(now) {
-        format!("nothing below {:.0} °C", sheet.product.lowest_celsius.unwrap_or_default())
-    } else {
-        let counted = now.min(pace.no_faster_from());
-        format!("exp(-{q:.0} K x (1/{:.1} K - 1/{:.1} K))", counted + 273.15, at + 273.15)
-    };
-    let end_hours = sheet.product.end_hours().unwrap_or_default();
-    let mut lines = vec![
-        WorkLine::new("Hours on the can for an hour here, now", rate_equation, pace.rate(now), Unit::None),
-        WorkLine::new("Equivalent age now", "sum of rate x time since it went on", sheet.equivalent_hours, Unit::Hour),
-        WorkLine::new(
-            "Left on the can",
-            format!("{end_hours:.1} h - {:.1} h", sheet.equivalent_hours),
-            sheet.left_hours_reference,
-            Unit::Hour,
-        ),
-    ];
-    if let Some(here) = sheet.left_hours_here {
-        lines.push(WorkLine::new("Left here", "until the sum of rate x time has grown by that", here, Unit::Hour));
-    }
-    if let (ActivationFrom::TwoTemperatures, Some(second), Some(hours)) =
-        (sheet.activation_from, sheet.product.second_celsius, sheet.product.second_hours)
-    {
-        let equation = format!("ln(t1/t2) / (1/T1 - 1/T2), second point {hours} h at {second:.0} °C");
-        lines.push(WorkLine::new("Activation temperature of the sheet", equation, q, Unit::Kelvin));
-    }
+    let mut lines = Vec::from_iter(on_rate(sheet, pace));
+    lines.extend(on_age(sheet, pace, climate.now_ms()));
+    lines.extend(on_activation(sheet));
     let mut sources = vec![
         source_of(&sheet.product),
         Source::new(

@@ -38,19 +38,51 @@ pub fn battery_hours(capacity_ah: f64, rated_hours: f64, peukert: f64, amperes: 
 /// assert_eq!((rested_charge(11.0), rested_charge(13.0)), (0.0, 100.0));
 /// ```
 pub fn rested_charge(volts: f64) -> f64 {
-    let mut below = None;
-    for (at_volts, at_charge) in RESTED {
-        if volts < at_volts {
-            return match below {
-                Some((from_volts, from_charge)) => {
-                    from_charge + (volts - from_volts) / (at_volts - from_volts) * (at_charge - from_charge)
-                }
-                None => at_charge,
-            };
-        }
-        below = Some((at_volts, at_charge));
+    rested_rows(volts).charge()
+}
+
+/// The rows of the table of rested voltages on both sides of one, with the voltage held inside the table.
+pub(crate) fn rested_rows(volts: f64) -> ChargeBetween {
+    ChargeBetween::of(&RESTED, volts)
+}
+
+formula! {
+    /// Charge between two rows of a table.
+    ChargeBetween in Electrics, "q = q₁ + (x − x₁) / (x₂ − x₁) · (q₂ − q₁)"
+    takes {
+        /// What was read.
+        "x" reading: f64 = within(&bounds::READING);
+        /// The row below.
+        "x₁" below: f64 = within(&bounds::READING);
+        /// Its charge, per cent.
+        "q₁" charge_below: f64 = within(&bounds::CHARGE);
+        /// The row above.
+        "x₂" above: f64 = within(&bounds::READING);
+        /// Its charge, per cent.
+        "q₂" charge_above: f64 = within(&bounds::CHARGE);
     }
-    100.0
+    gives { charge "Charge" "q" Percent; }
+    from Source::new("A straight line between two points", Standing::Computed);
+    holds "Between two rows; rested voltage or specific gravity.";
+    it => Ok([Some(it.charge()).filter(|charge| charge.is_finite())])
+}
+
+impl ChargeBetween {
+    /// The two rows of a table, emptiest first, on both sides of a reading; a reading beyond the table is held at its end.
+    pub(crate) fn of(table: &[(f64, f64); 5], reading: f64) -> Self {
+        let [first, .., last] = *table;
+        let reading = reading.clamp(first.0, last.0);
+        let pairs = table.iter().zip(table.iter().skip(1));
+        let (below, above) =
+            pairs.clone().find(|(_, above)| reading < above.0).or(pairs.last()).unwrap_or((&first, &last));
+        Self { reading, below: below.0, charge_below: below.1, above: above.0, charge_above: above.1 }
+    }
+
+    /// Charge, per cent.
+    pub(crate) fn charge(&self) -> f64 {
+        let along = (self.reading - self.below) / (self.above - self.below);
+        self.charge_below + along * (self.charge_above - self.charge_below)
+    }
 }
 
 formula! {
@@ -66,10 +98,13 @@ formula! {
         /// Current, amperes.
         "I" amperes: f64 = within(&bounds::AMPERES);
     }
-    gives { hours "Time" "t" Hour; }
+    gives { hours "Time" "t" Hour; minutes "The same in minutes" "60 · H · (C / (I · H))^k" Minute; }
     from peukert();
     holds "Currents around and above the rated one; far below it the battery's own discharge ends it sooner.";
-    it => Ok([battery_hours(it.battery_ah, it.rated_hours, it.peukert, it.amperes)])
+    it => {
+        let hours = battery_hours(it.battery_ah, it.rated_hours, it.peukert, it.amperes);
+        Ok([hours, 60.0 * hours])
+    }
 }
 
 formula! {

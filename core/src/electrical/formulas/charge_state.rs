@@ -3,7 +3,7 @@
 //! Method: tables of rested voltage and of specific gravity, straight lines between their points; a drain and a charger
 //! by ampere-hours over amperes.
 
-use super::battery::rested_charge;
+use super::battery::{ChargeBetween, rested_charge};
 use super::volts::SIX_CELLS;
 use crate::bounds;
 use crate::quantity::{Source, Standing, formula, within};
@@ -35,17 +35,12 @@ pub fn charge_from_volts(volts: f64, system_volts: f64) -> f64 {
 /// assert!((charge_from_gravity(1.245) - 87.5).abs() < 1e-9);
 /// ```
 pub fn charge_from_gravity(gravity: f64) -> f64 {
-    let mut below = None;
-    for (at, charge) in GRAVITY {
-        if gravity < at {
-            return match below {
-                Some((from, from_charge)) => from_charge + (gravity - from) / (at - from) * (charge - from_charge),
-                None => charge,
-            };
-        }
-        below = Some((at, charge));
-    }
-    100.0
+    gravity_rows(gravity).charge()
+}
+
+/// The rows of the table of gravities on both sides of one, with the gravity held inside the table.
+pub(crate) fn gravity_rows(gravity: f64) -> ChargeBetween {
+    ChargeBetween::of(&GRAVITY, gravity)
 }
 
 /// Specific gravity at 25 °C of a reading at another temperature.

@@ -2,8 +2,9 @@
 
 use layshaft_wire::wire;
 
-use super::message::{ElectricalSource, FuseColour};
-use crate::quantity::{Source, Standing};
+use crate::bounds;
+use crate::electrical::message::{ElectricalSource, FuseColour};
+use crate::quantity::{Source, Standing, formula, within};
 
 /// Ratings of blade fuses and their colours, amperes. Second hand, from published test data that cite ISO 8820-3.
 pub const BLADE_FUSES: [(f64, FuseColour); 10] = [
@@ -60,6 +61,28 @@ pub fn fuse_time(rated_amperes: f64, amperes: f64) -> TimeBand {
     TimeBand { least_seconds, most_seconds }
 }
 
+/// Least rating of a fuse that carries a load for long, amperes: `I_F = I / 0.8`, common practice (from memory).
+///
+/// ```
+/// assert_eq!(layshaft_core::electrical::least_fuse(8.0), 10.0);
+/// ```
+pub fn least_fuse(load_amperes: f64) -> f64 {
+    load_amperes / CARRIED
+}
+
+formula! {
+    /// Least rating of a fuse.
+    LeastFuse in Electrics, "I_F = I / 0.8"
+    takes {
+        /// Current of the load, amperes.
+        "I" amperes: f64 = within(&bounds::AMPERES);
+    }
+    gives { rating "Rating" "I_F" Ampere; }
+    from Source::new("A fuse carries 0.75 to 0.8 of its rating for long", Standing::CommonPractice);
+    holds "Blade fuses near 20 °C.";
+    it => Ok([least_fuse(it.amperes)])
+}
+
 /// Smallest blade fuse that carries a load for long and does not exceed what the wire may carry, amperes and colour.
 ///
 /// `I / 0.8 <= rating <= ampacity`, amperes; common practice (from memory).
@@ -70,7 +93,7 @@ pub fn fuse_time(rated_amperes: f64, amperes: f64) -> TimeBand {
 /// assert_eq!(fuse_between(6.5, 9.0), None); // 8.1 A wanted, the next fuse is 10 A and the wire takes 9 A
 /// ```
 pub fn fuse_between(load_amperes: f64, may_carry_amperes: f64) -> Option<(f64, FuseColour)> {
-    let wanted = load_amperes / CARRIED;
+    let wanted = least_fuse(load_amperes);
     BLADE_FUSES
         .into_iter()
         .find(|(rating, _)| *rating >= wanted - 1e-9)

@@ -68,6 +68,15 @@ pub fn share_of_time(used: Option<Use>, state: RidingState) -> f64 {
     }
 }
 
+/// Sum of watts, each for its share of the time.
+///
+/// ```
+/// assert_eq!(layshaft_core::electrical::load_sum(&[1.0, 0.5], &[10.0, 8.0]), 14.0);
+/// ```
+pub fn load_sum(shares: &[f64], watts: &[f64]) -> f64 {
+    shares.iter().zip(watts).map(|(share, watts)| share * watts).sum()
+}
+
 /// Load in a riding state, watts at the voltage of that state.
 ///
 /// `P = sum of share x n x P1(V)` over the consumers. One side of the machine indicates at a time: an indicating
@@ -86,8 +95,19 @@ pub fn share_of_time(used: Option<Use>, state: RidingState) -> f64 {
 /// assert_eq!(load_watts(&fitted, RidingState::Busy, &volts), 17.0);
 /// ```
 pub fn load_watts(consumers: &[Slot], state: RidingState, volts: &Volts) -> f64 {
-    let watts = |slot: &Slot| consumer_watts(&slot.consumer, volts.test, volts.in_state(state));
-    consumers.iter().map(|slot| share_of_time(slot.consumer.used, state) * watts(slot)).sum()
+    let (shares, watts) = drawn(consumers, state, volts);
+    load_sum(&shares, &watts)
+}
+
+/// Share of the time and watts of every consumer that draws current in a riding state; of all of them where none does.
+pub(crate) fn drawn(consumers: &[Slot], state: RidingState, volts: &Volts) -> (Vec<f64>, Vec<f64>) {
+    let each = |slot: &Slot| {
+        let watts = consumer_watts(&slot.consumer, volts.test, volts.in_state(state));
+        (share_of_time(slot.consumer.used, state), watts)
+    };
+    let all: Vec<(f64, f64)> = consumers.iter().map(each).collect();
+    let draws = all.iter().any(|(share, _)| *share > 0.0);
+    all.into_iter().filter(|(share, _)| *share > 0.0 || !draws).unzip()
 }
 
 /// Watts that flash together on one side while they are lit, at the regulated voltage; none without indicators.

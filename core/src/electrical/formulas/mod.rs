@@ -3,11 +3,11 @@
 mod battery;
 mod cap;
 mod charge_state;
+mod drawn;
 pub(crate) mod flasher;
 mod fuse;
 mod lamp;
 mod load;
-mod message;
 mod output;
 mod resistor;
 mod riding;
@@ -16,27 +16,31 @@ mod volts;
 mod wire;
 mod wire_loss;
 
-pub use battery::{BatteryHours, RestedCharge, battery_hours, rested_charge};
+pub(crate) use battery::rested_rows;
+pub use battery::{BatteryHours, ChargeBetween, RestedCharge, battery_hours, rested_charge};
 pub(crate) use cap::cap_source;
 pub use cap::{CapFit, cap_fits};
+pub(crate) use charge_state::gravity_rows;
 pub use charge_state::{
     DaysToFlat, GravityCharge, RechargeHours, charge_from_gravity, charge_from_volts, days_to_flat, gravity_at_25,
     recharge_hours,
 };
+pub use drawn::{ChargeCurrent, ConsumerPower, FlasherShare, LoadSum, charge_current};
 pub use flasher::{
     CountedFlashes, FLASH_RULE, FlashBand, Flashing, ThermalFlasher, counted_rate, flash_band, thermal_rate,
 };
 #[cfg(test)]
+pub(crate) use fuse::CARRIED;
+#[cfg(test)]
 pub(crate) use fuse::TIMES;
-pub use fuse::{BLADE_FUSES, BLOWS_FROM, TimeBand, fuse_between, fuse_time};
-pub(crate) use fuse::{CARRIED, fuse_source};
+pub(crate) use fuse::fuse_source;
+pub use fuse::{BLADE_FUSES, BLOWS_FROM, LeastFuse, TimeBand, fuse_between, fuse_time, least_fuse};
 pub(crate) use lamp::light_source;
 pub use lamp::{LampAtWork, LampCard, LampLight, LampWatts, lamp_at_work, lamp_cards, lamp_life, lamp_lumens};
-pub use load::{consumer_watts, indicating_watts, lamp_watts, load_watts, share_of_time};
-pub use message::FuseColour;
-pub(crate) use message::{ElectricalMessage, ElectricalSource};
+pub(crate) use load::drawn;
+pub use load::{consumer_watts, indicating_watts, lamp_watts, load_sum, load_watts, share_of_time};
 pub use output::{NominalOutput, balance_speed, drawn_output, nominal_output, output_at};
-pub use resistor::{LoadResistance, LoadResistor, load_resistance, load_resistor};
+pub use resistor::{LoadResistance, LoadResistor, ResistorWatts, load_resistance, load_resistor, resistor_watts};
 pub(crate) use resistor::{resistor_source, with_resistors};
 pub use riding::RidingState;
 pub use volts::Volts;

@@ -2,9 +2,9 @@
 
 use layshaft_wire::wire;
 
-use super::message::{ElectricalMessage, ElectricalSource};
 use super::volts::Volts;
 use crate::bounds;
+use crate::electrical::message::{ElectricalMessage, ElectricalSource};
 use crate::error::Refused;
 use crate::message::Message;
 use crate::quantity::{Source, Standing};
@@ -51,6 +51,15 @@ pub fn load_resistance(volts: f64, old_watts: f64, new_watts: f64) -> Option<f64
     (amperes > 1e-3).then(|| volts / amperes)
 }
 
+/// Watts that a resistor takes: `P = V² / R`.
+///
+/// ```
+/// assert_eq!(layshaft_core::electrical::resistor_watts(14.0, 8.0), 24.5);
+/// ```
+pub fn resistor_watts(volts: f64, ohms: f64) -> f64 {
+    volts * volts / ohms
+}
+
 /// The resistor to buy: ohms of the E12 series, watts of a common rating.
 ///
 /// `P_peak = V² / R`, `P_mean = P_peak / 2`.
@@ -64,7 +73,7 @@ pub fn load_resistance(volts: f64, old_watts: f64, new_watts: f64) -> Option<f64
 pub fn load_resistor(volts: f64, old_watts: f64, new_watts: f64) -> Option<LoadResistor> {
     let ohms = load_resistance(volts, old_watts, new_watts)?;
     let buy_ohms = next_lower(ohms);
-    let peak_watts = volts * volts / buy_ohms;
+    let peak_watts = resistor_watts(volts, buy_ohms);
     let rating_watts = RATINGS.into_iter().find(|rating| *rating >= MARGIN * peak_watts).unwrap_or(MARGIN * peak_watts);
     Some(LoadResistor {
         ohms,
@@ -122,13 +131,28 @@ formula! {
     holds "Lit half of the time; mounted on metal, away from plastic: it gets hot.";
     it => load_resistance(it.volts, it.old_watts, it.new_watts)
         .map(|ohms| {
-            let peak = it.volts * it.volts / ohms;
+            let peak = resistor_watts(it.volts, ohms);
             [ohms, peak, peak / 2.0]
         })
         .ok_or_else(|| Refused::Conflict {
             field: "newWatts".to_owned(),
             reason: ElectricalMessage::ResistorNothingToMakeUp.into(),
         })
+}
+
+formula! {
+    /// Watts that a resistor takes.
+    ResistorWatts in Electrics, "P = V² / R"
+    takes {
+        /// Voltage, volts.
+        "V" volts: f64 = within(&bounds::CIRCUIT_VOLTS);
+        /// Resistance, ohms.
+        "R" ohms: f64 = within(&bounds::CIRCUIT_OHMS);
+    }
+    gives { watts "Power" "P" Watt; }
+    from Source::new("Ohm's law", Standing::Computed);
+    holds "Direct current.";
+    it => Ok([resistor_watts(it.volts, it.ohms)])
 }
 
 #[cfg(test)]

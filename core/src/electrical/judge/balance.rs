@@ -3,7 +3,7 @@
 use layshaft_wire::wire;
 
 use crate::bounds;
-use crate::electrical::formulas::{RidingState, Volts, balance_speed, battery_hours, output_at};
+use crate::electrical::formulas::{RidingState, Volts, balance_speed, battery_hours, charge_current, output_at};
 use crate::record::Supply;
 
 /// Engine speed of the comparison when none is asked for, revolutions a minute: a small single in town.
@@ -57,7 +57,7 @@ pub(crate) fn balance(supply: &Supply, load: &StateLoad, volts: &Volts, engine_r
     if load.state == RidingState::Standing {
         return None;
     }
-    let spare = |rpm| output_at(&supply.output, rpm).map(|output| (output - load.watts) / volts.charging);
+    let spare = |rpm| output_at(&supply.output, rpm).map(|output| charge_current(output, load.watts, volts.charging));
     Some(Balance {
         state: load.state,
         at_idle_amperes: supply.idle_rpm.and_then(spare),

@@ -6,14 +6,14 @@ use super::message::{ChargingPageMessage, LoadPageMessage};
 use crate::bounds;
 use crate::electrical::formulas::{
     DaysToFlat, RechargeHours, Volts, charge_from_gravity, charge_from_volts, days_to_flat, gravity_at_25,
-    recharge_hours,
+    gravity_rows, recharge_hours, rested_rows,
 };
 use crate::electrical::judge::{
     ChargingPattern, ChargingTest, Readings, TestLine, TestVerdict, charging_limits, limit_sources, verdict,
 };
 use crate::error::Refused;
 use crate::message::{Joint, List, Message};
-use crate::quantity::{Evaluate, Finding, FindingCode, Source, Standing, Weight, WorkLine, Working};
+use crate::quantity::{Finding, FindingCode, Line, Source, Standing, Weight, WorkLine, Working};
 use crate::record::Bike;
 use crate::units::Unit;
 
@@ -222,13 +222,11 @@ fn lines(
     charge: Option<f64>,
 ) -> Vec<WorkLine> {
     let mut lines = Vec::new();
-    if let Some((volts, charge)) = readings.rested.zip(sheet.charge_by_volts) {
-        let equation = format!("table of rested voltages at {:.2} V for 12 V", volts / readings.scale);
-        lines.push(WorkLine::new("Charge by voltage", equation, charge, Unit::Percent));
+    if let Some(volts) = readings.rested {
+        lines.extend(rested_rows(volts / readings.scale).line("Charge by voltage, that of 12 V"));
     }
-    if let Some((gravity, charge)) = weakest.zip(sheet.charge_by_gravity) {
-        let equation = format!("table of gravities at {gravity:.3}, the weakest cell at 25 °C");
-        lines.push(WorkLine::new("Charge by gravity", equation, charge, Unit::Percent));
+    if let Some(gravity) = weakest {
+        lines.extend(gravity_rows(gravity).line("Charge by gravity of the weakest cell, at 25 °C"));
     }
     if let Some((drain_milliamperes, battery_ah)) = drain.zip(capacity).filter(|_| sheet.days_to_flat.is_some()) {
         let charge_percent = charge.unwrap_or(100.0);

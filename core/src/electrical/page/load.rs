@@ -5,14 +5,15 @@ use layshaft_wire::wire;
 use super::message::LoadPageMessage;
 use crate::bounds;
 use crate::electrical::formulas::{
-    RidingState, Volts, consumer_watts, drawn_output, load_watts, output_at, share_of_time, sources,
+    BatteryHours, ChargeCurrent, ConsumerPower, LoadSum, RidingState, Volts, drawn, drawn_output, load_watts,
+    output_at, share_of_time, sources,
 };
 use crate::electrical::judge::{COMPARED_AT_RPM, FLOODED, TEN_HOURS, balance, stationary};
 use crate::electrical::{Balance, StateLoad, Stationary};
 use crate::error::Refused;
 use crate::message::{Joint, Message};
-use crate::quantity::{Finding, WorkLine, Working};
-use crate::record::{Bike, OutputPoint, Slot, Supply};
+use crate::quantity::{Finding, Line, WorkLine, Working};
+use crate::record::{Bike, LightSource, OutputPoint, Slot, Supply};
 use crate::units::Unit;
 
 /// What to work out. What is left out is taken from the fitted bike.
@@ -96,28 +97,28 @@ fn working(
     stationary: &[Stationary],
     engine_rpm: f64,
 ) -> Working {
-    let mut lines: Vec<WorkLine> = consumers.iter().map(|slot| consumer_line(slot, volts)).collect();
-    lines.extend(loads.iter().map(|load| {
-        let sum = format!("sum of share x watts at {:.1} V", volts.in_state(load.state));
-        WorkLine::new(&format!("Load, {}", load.state.spoken()), sum, load.watts, Unit::Watt)
+    let mut lines: Vec<WorkLine> = consumers.iter().filter_map(|slot| consumer_line(slot, volts)).collect();
+    lines.extend(loads.iter().filter_map(|load| {
+        let (shares, watts) = drawn(consumers, load.state, volts);
+        let label = format!("Load, {}, at {:.1} V", load.state.spoken(), volts.in_state(load.state));
+        LoadSum { shares, watts }.line(&label)
     }));
     for balance in balances {
         let Some(load) = loads.iter().find(|load| load.state == balance.state) else { continue };
-        let output = output_at(&supply.output, engine_rpm).unwrap_or_default();
-        let equation =
-            format!("({output:.1} W - {:.1} W) / {:.1} V at {engine_rpm:.0} rpm", load.watts, volts.charging);
-        let label = format!("Into the battery, {}", balance.state.spoken());
-        lines.push(WorkLine::new(&label, equation, balance.at_speed_amperes, Unit::Ampere));
+        let output_watts = output_at(&supply.output, engine_rpm).unwrap_or_default();
+        let current = ChargeCurrent { output_watts, load_watts: load.watts, volts: volts.charging };
+        let label = format!("Into the battery, {}, at {engine_rpm:.0} rpm", balance.state.spoken());
+        lines.extend(current.line(&label));
     }
-    for standing in stationary {
-        let (capacity, hours) = (supply.battery_ah.unwrap_or_default(), supply.rated_hours.unwrap_or(TEN_HOURS));
-        let exponent = supply.peukert.unwrap_or(FLOODED);
-        let equation = format!(
-            "60 x {hours:.0} h x ({capacity:.1} Ah / ({:.2} A x {hours:.0} h))^{exponent:.2}",
-            standing.amperes
-        );
-        lines.push(WorkLine::new("Full battery flat after", equation, standing.minutes, Unit::Minute));
-    }
+    lines.extend(stationary.iter().filter_map(|standing| {
+        let lasts = BatteryHours {
+            battery_ah: supply.battery_ah?,
+            rated_hours: supply.rated_hours.unwrap_or(TEN_HOURS),
+            peukert: supply.peukert.unwrap_or(FLOODED),
+            amperes: standing.amperes,
+        };
+        lasts.line_of("minutes", "Full battery flat after")
+    }));
     let mut sources = vec![sources::filament_law(), sources::regulated_volts()];
     if !balances.is_empty() {
         sources.push(sources::balance());
@@ -134,18 +135,18 @@ fn working(
     Working { lines, sources, range: range(supply, volts) }
 }
 
-fn consumer_line(slot: &Slot, volts: &Volts) -> WorkLine {
+fn consumer_line(slot: &Slot, volts: &Volts) -> Option<WorkLine> {
     let consumer = &slot.consumer;
-    let watts = consumer_watts(consumer, volts.test, volts.charging);
-    let equation = if consumer.source == Some(crate::record::LightSource::Filament) {
-        let test = consumer.test_volts.unwrap_or(volts.test);
-        format!("{} x {:.1} W x ({:.1} V / {test:.1} V)^1.55", consumer.count, consumer.watts, volts.charging)
-    } else {
-        format!("{} x {:.1} W, the same at any voltage", consumer.count, consumer.watts)
+    let power = ConsumerPower {
+        count: consumer.count,
+        watts: consumer.watts,
+        test_volts: consumer.test_volts.unwrap_or(volts.test),
+        volts: volts.charging,
     };
+    let filament = consumer.source == Some(LightSource::Filament);
     let counted = RidingState::ALL.iter().any(|state| share_of_time(consumer.used, *state) > 0.0);
-    let equation = if counted { equation } else { equation + "; in no sum" };
-    WorkLine::new(&consumer.name, equation, watts, Unit::Watt)
+    let label = if counted { consumer.name.clone() } else { format!("{}, in no sum", consumer.name) };
+    power.line_of(if filament { "filament_watts" } else { "steady_watts" }, &label)
 }
 
 /// Where it holds and what was taken for granted.

@@ -8,12 +8,12 @@ use layshaft_wire::wire;
 use super::message::WireMessage;
 use crate::bounds;
 use crate::electrical::formulas::{
-    CARRIED, Conductor, CurrentList, ampacity, fuse_source, voltage_drop, wire_resistance, wire_sources,
+    Conductor, CurrentList, LeastFuse, WireDrop, ampacity, fuse_source, voltage_drop, wire_resistance, wire_sources,
 };
 use crate::electrical::fuse_between;
 use crate::error::Refused;
 use crate::message::Message;
-use crate::quantity::{Finding, FindingCode, Weight, WorkLine, Working};
+use crate::quantity::{Finding, FindingCode, Line, Weight, WorkLine, Working};
 use crate::units::Unit;
 
 /// What to size a wire and its fuse for. Only the current (or the watts) is needed.
@@ -131,7 +131,8 @@ pub fn wire_answer(ask: &WireAsk) -> Result<WireAnswer, Refused> {
     }
     let asked = section.map(choice);
     let findings = findings(asked.as_ref().and_then(against), suggested.as_ref(), asked.as_ref(), binding);
-    let lines = suggested.iter().chain(&asked).flat_map(|wire| work_lines(wire, amperes, out + back, celsius));
+    let lines =
+        suggested.iter().chain(&asked).flat_map(|wire| work_lines(wire.section_mm2, amperes, (out, back), celsius));
     let mut sources = wire_sources().to_vec();
     sources.extend([list.source(), fuse_source()]);
     let working = Working { lines: lines.collect(), sources, range: WireMessage::Range.into() };
@@ -180,28 +181,25 @@ fn findings(
     findings
 }
 
-fn work_lines(wire: &WireChoice, amperes: f64, metres: f64, celsius: f64) -> [WorkLine; 2] {
-    let resistance = wire_resistance(wire.section_mm2, Conductor::Flexible, celsius);
-    [
-        WorkLine::new(
-            &format!("Drop in {} mm²", wire.section_mm2),
-            format!("{amperes:.2} A x {resistance:.2} mΩ/m x {metres:.2} m"),
-            wire.drop_volts,
-            Unit::Volt,
-        ),
-        WorkLine::new(
-            &format!("Least fuse for {amperes:.2} A"),
-            format!("{amperes:.2} A / {CARRIED}"),
-            amperes / CARRIED,
-            Unit::Ampere,
-        ),
-    ]
+fn work_lines(
+    section_mm2: f64,
+    amperes: f64,
+    (out_metres, back_metres): (f64, f64),
+    celsius: f64,
+) -> impl Iterator<Item = WorkLine> {
+    let conductor = "flexible".to_owned();
+    let drop = WireDrop { section_mm2, conductor, celsius, amperes, out_metres, back_metres };
+    let lines = [
+        drop.line(&format!("Drop in {section_mm2} mm²")),
+        LeastFuse { amperes }.line(&format!("Least fuse for {amperes:.2} A")),
+    ];
+    lines.into_iter().flatten()
 }
 
 #[cfg(test)]
 mod tests {
     use super::*;
-    use crate::electrical::formulas::TIMES;
+    use crate::electrical::formulas::{CARRIED, TIMES};
     use crate::electrical::{FuseColour, TimeBand, fuse_time};
 
     fn ask(amperes: f64, out_metres: f64) -> WireAsk {

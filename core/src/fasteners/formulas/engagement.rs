@@ -28,6 +28,15 @@ pub fn engagement_length(load_newtons: f64, pitch_mm: f64, screw_mm: f64, nut_fl
     load_newtons / (PI * n * screw_mm * (1.0 / (2.0 * n) + 0.577_35 * (screw_mm - nut_flank_mm)) * shear_mpa)
 }
 
+/// Thread engaged by a rule in diameters, mm; a fine thread needs a quarter more (common practice).
+///
+/// ```
+/// assert_eq!(layshaft_core::fasteners::engaged_by_rule(1.2, 10.0, true), 15.0);
+/// ```
+pub fn engaged_by_rule(diameters: f64, diameter_mm: f64, fine: bool) -> f64 {
+    diameters * diameter_mm * if fine { FINE_FACTOR } else { 1.0 }
+}
+
 /// What the screw goes into.
 #[wire]
 pub enum TappedInto {

@@ -45,6 +45,11 @@ pub struct Thread {
 }
 
 impl ThreadFamily {
+    /// A fine thread of its kind.
+    pub(crate) fn is_fine(self) -> bool {
+        matches!(self, Self::MetricFine | Self::Unf | Self::Bsf | Self::Cycle)
+    }
+
     /// In words.
     pub fn words(self) -> &'static str {
         match self {

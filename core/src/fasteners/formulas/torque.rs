@@ -6,7 +6,7 @@
 use std::f64::consts::PI;
 
 use super::strength::PropertyClass;
-use super::thread::{core_diameter, flank_diameter};
+use super::thread::{core_diameter, flank_diameter, stress_area};
 use crate::error::Refused;
 
 /// Share of the yield that tightening uses, VDI 2230.
@@ -77,10 +77,15 @@ impl Seat {
 /// assert!((assembly_preload(8.0, 1.0, class.yields(8.0), 0.12) - 20_240.0).abs() < 10.0);
 /// ```
 pub fn assembly_preload(diameter_mm: f64, pitch_mm: f64, yield_mpa: f64, thread_friction: f64) -> f64 {
+    let k = torsion(diameter_mm, pitch_mm, thread_friction);
+    YIELD_SHARE * yield_mpa * stress_area(diameter_mm, pitch_mm) / (1.0 + 3.0 * k * k).sqrt()
+}
+
+/// Torsion over tension in the thread while it is tightened, a pure number: `k` of [`assembly_preload`].
+pub(crate) fn torsion(diameter_mm: f64, pitch_mm: f64, thread_friction: f64) -> f64 {
     let (d2, d3) = (flank_diameter(diameter_mm, pitch_mm), core_diameter(diameter_mm, pitch_mm));
     let d0 = (d2 + d3) / 2.0;
-    let k = 1.5 * (d2 / d0) * (pitch_mm / (PI * d2) + 1.155 * thread_friction);
-    YIELD_SHARE * yield_mpa * (PI * d0 * d0 / 4.0) / (1.0 + 3.0 * k * k).sqrt()
+    1.5 * (d2 / d0) * (pitch_mm / (PI * d2) + 1.155 * thread_friction)
 }
 
 /// Tightening torque for a preload, N m.

@@ -6,7 +6,7 @@ use crate::bounds;
 use crate::check;
 use crate::error::Refused;
 use crate::fasteners::formulas::{
-    FINE_FACTOR, Identified, PropertyClass, ScrewPlace, Seat, TappedInto, ThreadFamily, ThreadMatch, engagement_length,
+    Identified, PropertyClass, ScrewPlace, Seat, TappedInto, ThreadMatch, engaged_by_rule, engagement_length,
     flank_diameter, identify, pitch_of_turns, preload_from_torque, screw_load, stress_area, tighten,
 };
 use crate::fasteners::{
@@ -36,7 +36,9 @@ pub fn fastener_answer(ask: &FastenerAsk) -> Result<FastenerAnswer, Refused> {
         None => ScrewPlace::ALL.map(ScrewPlace::rule).to_vec(),
     };
     let findings = findings(ask, &likely, thread.as_ref(), torque.as_ref(), engagement.as_ref());
-    let working = words::working(thread.as_ref(), strength.as_ref(), torque.as_ref(), engagement.as_ref());
+    let seat = thread.as_ref().and_then(|thread| seat(ask, thread).ok()?);
+    let screw = thread.as_ref().map(|thread| words::Screw { thread, class, seat, shear_mpa: ask.shear_mpa });
+    let working = words::working(screw.as_ref(), strength.as_ref(), torque.as_ref(), engagement.as_ref());
     Ok(FastenerAnswer {
         pitch_mm,
         turns_per_inch: crate::fasteners::formulas::INCH_MM / pitch_mm,
@@ -172,10 +174,7 @@ fn engagement(
     strength: Option<&ScrewStrength>,
 ) -> EngagementAdvice {
     let (least, most) = into.diameters();
-    let fine = match thread.family {
-        ThreadFamily::MetricFine | ThreadFamily::Unf | ThreadFamily::Bsf | ThreadFamily::Cycle => FINE_FACTOR,
-        _ => 1.0,
-    };
+    let fine = thread.family.is_fine();
     let (d, p) = (thread.diameter_mm, thread.pitch_mm);
     // Basic sizes: tolerances take away a few per cent of the overlap, which the longer rule covers.
     let breaks_first = strength
@@ -183,8 +182,8 @@ fn engagement(
         .map(|(strength, shear)| engagement_length(strength.tensile_newtons, p, d, flank_diameter(d, p), shear));
     EngagementAdvice {
         tapped_into: into,
-        least_mm: least * d * fine,
-        most_mm: most * d * fine,
+        least_mm: engaged_by_rule(least, d, fine),
+        most_mm: engaged_by_rule(most, d, fine),
         screw_breaks_first_mm: breaks_first,
         engaged_mm: ask.engagement_mm,
         insert: "A stripped thread in aluminium is saved by a wire insert or a solid bush of the same thread: drill and tap square, \

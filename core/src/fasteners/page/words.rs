@@ -1,13 +1,27 @@
 //! The working of the fastener page.
 
 use super::ask::{EngagementAdvice, ScrewStrength, TorqueBand};
-use crate::fasteners::formulas::{StressArea, ThreadMatch, flank_diameter};
-use crate::quantity::{Evaluate, Source, Standing, WorkLine, Working};
-use crate::units::Unit;
+use crate::fasteners::formulas::{
+    AssemblyPreload, EngagementRule, PreloadTorque, PropertyClass, ScrewLoad, Seat, StressArea, ThreadEngagement,
+    ThreadMatch, flank_diameter,
+};
+use crate::quantity::{Line, Source, Standing, WorkLine, Working};
+
+/// The screw that is worked out.
+pub(crate) struct Screw<'a> {
+    /// Thread.
+    pub(crate) thread: &'a ThreadMatch,
+    /// Property class.
+    pub(crate) class: Option<PropertyClass>,
+    /// Seat under the head.
+    pub(crate) seat: Option<Seat>,
+    /// Shear strength of what it goes into, MPa.
+    pub(crate) shear_mpa: Option<f64>,
+}
 
 /// How the page was worked out.
 pub(crate) fn working(
-    thread: Option<&ThreadMatch>,
+    screw: Option<&Screw>,
     strength: Option<&ScrewStrength>,
     torque: Option<&TorqueBand>,
     engagement: Option<&EngagementAdvice>,
@@ -17,37 +31,27 @@ pub(crate) fn working(
         "Threads: ISO 261/262, JIS, ASME B1.1, BS 84, BS 811; how much a screw may measure off is common practice",
         Standing::Memory,
     )];
-    if let Some(thread) = thread {
-        let (d, p) = (thread.diameter_mm, thread.pitch_mm);
-        let flank = format!("{d:.3} − 0.64952 × {p:.4}");
-        lines.push(WorkLine::new("Flank diameter", flank, flank_diameter(d, p), Unit::Millimetre));
+    if let Some(screw) = screw {
+        let stressed = StressArea { diameter_mm: screw.thread.diameter_mm, pitch_mm: screw.thread.pitch_mm };
+        lines.extend(stressed.line_of("flank_diameter", "Flank diameter"));
     }
-    if let (Some(thread), Some(strength)) = (thread, strength) {
-        lines.extend(on_strength(thread, strength));
+    if let (Some(screw), Some(strength)) = (screw, strength) {
+        lines.extend(on_strength(screw, strength));
         sources.push(Source::new(
             "Stress area and classes: ISO 898-1, confirmed by the tables at engineersedge.com, optimas.com and usefastener.com",
             Standing::SecondHand,
         ));
     }
-    if let Some(band) = torque {
-        lines.extend(on_torque(band));
+    if let (Some(screw), Some(band)) = (screw, torque) {
+        lines.extend(on_torque(screw, band));
         sources.push(Source::new(
             "VDI 2230, 90 % of yield, medium holes; proved against the rows at mastik.pt, page 685, and bossard.com",
             Standing::SecondHand,
         ));
         sources.push(Source::new("Friction of thread and head: common practice, no source", Standing::CommonPractice));
     }
-    if let Some(advice) = engagement {
-        lines.push(WorkLine::new(
-            "Thread engaged, shorter rule",
-            format!("{:?} × diameter (× 1.25 for a fine thread)", advice.tapped_into.diameters().0),
-            advice.least_mm,
-            Unit::Millimetre,
-        ));
-        lines.extend(advice.screw_breaks_first_mm.map(|mm| {
-            let equation = "F / (π / P × d × [P/2 + 0.57735 × (d − d₂)] × τ), F the load that breaks the screw";
-            WorkLine::new("Thread engaged so that the screw breaks first", equation, mm, Unit::Millimetre)
-        }));
+    if let (Some(screw), Some(advice)) = (screw, engagement) {
+        lines.extend(on_engagement(screw, strength, advice));
         sources.push(Source::new(
             "Engagement: FED-STD-H28 form and handbook rules in excerpt, which disagree (1.2 to 2.5 diameters in aluminium)",
             Standing::SecondHand,
@@ -63,46 +67,47 @@ pub(crate) fn working(
     }
 }
 
-fn on_strength(thread: &ThreadMatch, strength: &ScrewStrength) -> Vec<WorkLine> {
-    let stressed = StressArea { diameter_mm: thread.diameter_mm, pitch_mm: thread.pitch_mm };
-    let area = strength.stress_area_mm2;
-    let mut lines = Vec::from_iter(stressed.line("Stress area"));
-    lines.extend([
-        WorkLine::new(
-            "Proof load",
-            format!("{area:.2} mm² × {:.0} MPa", strength.proof_newtons / area),
-            strength.proof_newtons,
-            Unit::Newton,
-        ),
-        WorkLine::new(
-            "Load at which it breaks",
-            format!("{area:.2} mm² × {:.0} MPa", strength.tensile_newtons / area),
-            strength.tensile_newtons,
-            Unit::Newton,
-        ),
-    ]);
-    lines
+fn on_strength(screw: &Screw, strength: &ScrewStrength) -> Vec<WorkLine> {
+    let (diameter_mm, stress_area_mm2) = (screw.thread.diameter_mm, strength.stress_area_mm2);
+    let load = |stress_mpa| ScrewLoad { stress_area_mm2, stress_mpa };
+    let lines = [
+        StressArea { diameter_mm, pitch_mm: screw.thread.pitch_mm }.line("Stress area"),
+        screw.class.and_then(|class| load(class.proof(diameter_mm)).line("Proof load")),
+        screw.class.and_then(|class| load(class.tensile(diameter_mm)).line("Load at which it breaks")),
+    ];
+    lines.into_iter().flatten().collect()
 }
 
-fn on_torque(band: &TorqueBand) -> Vec<WorkLine> {
-    [(&band.least, "least"), (&band.middle, "middle"), (&band.most, "greatest")]
-        .into_iter()
-        .flat_map(|(point, which)| {
-            let friction = point.friction;
-            [
-                WorkLine::new(
-                    &format!("Preload at the {which} friction"),
-                    format!("0.9 × yield × A₀ / √(1 + 3 k²), μ = {friction:.2} ({})", band.lubrication.words()),
-                    point.preload_newtons,
-                    Unit::Newton,
-                ),
-                WorkLine::new(
-                    &format!("Torque at the {which} friction"),
-                    format!("{:.0} N × (0.16 P + (0.58 d₂ + D_Km/2) × {friction:.2})", point.preload_newtons),
-                    point.torque_nm,
-                    Unit::NewtonMetre,
-                ),
-            ]
-        })
-        .collect()
+fn on_torque(screw: &Screw, band: &TorqueBand) -> Vec<WorkLine> {
+    let (Some(class), Some(seat)) = (screw.class, screw.seat) else { return Vec::new() };
+    let (diameter_mm, pitch_mm) = (screw.thread.diameter_mm, screw.thread.pitch_mm);
+    let points = [(&band.least, "least"), (&band.middle, "middle"), (&band.most, "greatest")];
+    let lines = points.into_iter().flat_map(|(point, which)| {
+        let friction = point.friction;
+        let preload = AssemblyPreload { diameter_mm, pitch_mm, stress_mpa: class.yields(diameter_mm), friction };
+        let torque = PreloadTorque {
+            load_newtons: point.preload_newtons,
+            diameter_mm,
+            pitch_mm,
+            bearing_mm: seat.bearing_mm,
+            hole_mm: seat.hole_mm,
+            friction,
+        };
+        let at = format!("at the {which} friction, {friction:.2} ({})", band.lubrication.words());
+        [preload.line(&format!("Preload {at}")), torque.line(&format!("Torque {at}"))]
+    });
+    lines.flatten().collect()
+}
+
+fn on_engagement(screw: &Screw, strength: Option<&ScrewStrength>, advice: &EngagementAdvice) -> Vec<WorkLine> {
+    let (diameter_mm, pitch_mm) = (screw.thread.diameter_mm, screw.thread.pitch_mm);
+    let (diameters, _) = advice.tapped_into.diameters();
+    let rule = EngagementRule { diameters, diameter_mm, fine: screw.thread.family.is_fine() };
+    let breaks = strength.zip(screw.shear_mpa).and_then(|(strength, shear_mpa)| {
+        let nut_flank_mm = flank_diameter(diameter_mm, pitch_mm);
+        let load_newtons = strength.tensile_newtons;
+        ThreadEngagement { load_newtons, pitch_mm, diameter_mm, nut_flank_mm, shear_mpa }
+            .line("Thread engaged so that the screw breaks first")
+    });
+    [rule.line("Thread engaged, shorter rule"), breaks].into_iter().flatten().collect()
 }

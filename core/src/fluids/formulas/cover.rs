@@ -84,6 +84,25 @@ impl PutOn {
 }
 
 formula! {
+    /// Paint that an area takes at a spreading rate.
+    PaintForArea in Paint, "V = 1000 · A · n / (R · (1 − l / 100))"
+    takes {
+        /// Area, m².
+        "A" square_metres: f64 = within(&bounds::PAINTED_AREA);
+        /// Coats.
+        "n" coats: u32 = within(&bounds::COATS);
+        /// Spreading rate, m² a litre.
+        "R" spreading_rate: f64 = within(&bounds::SPREADING);
+        /// Loss, per cent.
+        "l" loss_percent: f64 = within(&bounds::SPRAY_LOSS);
+    }
+    gives { millilitres "Paint" "V" Millilitre; }
+    from volumes();
+    holds "Unthinned paint; how much is lost depends on part and gun.";
+    it => Ok([paint_needed(it.square_metres, it.coats, it.spreading_rate, it.loss_percent)])
+}
+
+formula! {
     /// Paint and cans for an area.
     PaintNeeded in Paint, "V = 1000 · A · n / (R · (1 − l / 100)), R = 10 · s / DFT"
     takes {

@@ -100,7 +100,7 @@ formula! {
 
 formula! {
     /// Base, hardener and thinner of an amount ready to use.
-    TwoPartMix in Fluids, "A : B : T = a : b : t / 100 · (a + b), or a : b : t / 100 · a"
+    TwoPartMix in Fluids, "A = V · a / (a + b + t / 100 · (a + (1 − o) · b)), B = A · b / a, T = A / a · t / 100 · (a + (1 − o) · b)"
     takes {
         /// Amount ready to use, millilitres.
         "V" ready_ml: f64 = within(&bounds::READY_ML);
@@ -111,7 +111,7 @@ formula! {
         /// Thinner, per cent.
         "t" thinner_percent: f64 = within(&bounds::THINNER);
         /// The per cent is meant of the base alone.
-        "of base" thinner_of_base: bool = Accepts::YesOrNo;
+        "o" thinner_of_base: bool = Accepts::YesOrNo;
     }
     gives { base "Base" "A" Millilitre; hardener "Hardener" "B" Millilitre; thinner "Thinner" "T" Millilitre; }
     from Source::new("Arithmetic; both conventions are met on sheets", Standing::Memory);

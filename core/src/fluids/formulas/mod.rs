@@ -4,9 +4,9 @@ mod cover;
 mod mix;
 mod pour;
 
-pub use cover::{PaintNeeded, ThinnedFilm, cans, paint_needed, spreading_rate, thinned_solids, wet_film};
+pub use cover::{PaintForArea, PaintNeeded, ThinnedFilm, cans, paint_needed, spreading_rate, thinned_solids, wet_film};
 pub use mix::{
     Premix, ThinnerOf, Thinning, TwoPart, TwoPartMix, premix_oil, thinner_to_add, two_part, volume_of_weight,
 };
 pub(crate) use pour::volume;
-pub use pour::{Pour, PourSplit, in_words, split_pours};
+pub use pour::{Pour, PourSplit, Poured, in_words, poured, split_pours};

@@ -79,6 +79,32 @@ pub(crate) fn volume(ml: u32) -> String {
     if ml >= 1000 && ml.is_multiple_of(1000) { format!("{} L", ml / 1000) } else { format!("{ml} mL") }
 }
 
+/// What cups poured full and a last pour come to, mL.
+///
+/// ```
+/// assert_eq!(layshaft_core::fluids::poured(2, 500.0, 300.0), 1300.0);
+/// ```
+pub fn poured(times: u32, cup_ml: f64, last_ml: f64) -> f64 {
+    f64::from(times) * cup_ml + last_ml
+}
+
+formula! {
+    /// What cups come to.
+    Poured in Fluids, "V = n · c + r"
+    takes {
+        /// Full cups.
+        "n" times: u32 = within(&bounds::POURS);
+        /// Cup, millilitres.
+        "c" cup_ml: f64 = within(&bounds::CUP);
+        /// Last pour, millilitres.
+        "r" last_ml: f64 = within(&bounds::LAST_POUR);
+    }
+    gives { together "Together" "V" Millilitre; full "Full cups" "n · c" Millilitre; }
+    from Source::new("Arithmetic", Standing::Computed);
+    holds "A cup with a scale on it.";
+    it => Ok([poured(it.times, it.cup_ml, it.last_ml), poured(it.times, it.cup_ml, 0.0)])
+}
+
 formula! {
     /// A volume poured with one cup.
     PourSplit in Fluids, "n = ⌊1000 · V / c⌋, last = 1000 · V − n · c"

@@ -4,11 +4,12 @@ use super::ask::MixAnswer;
 use super::working::{by_volume, working};
 use crate::bounds;
 use crate::error::Refused;
-use crate::fluids::formulas::{cans, paint_needed, spreading_rate, thinned_solids, wet_film};
+use crate::fluids::formulas::{
+    PaintForArea, PaintNeeded, cans, paint_needed, spreading_rate, thinned_solids, wet_film,
+};
 use crate::fluids::{CoverAsk, CoverNeed};
-use crate::quantity::{Finding, FindingCode, Source, Standing, Weight, WorkLine};
+use crate::quantity::{Finding, FindingCode, Line, Source, Standing, Weight};
 use crate::record::area_of;
-use crate::units::Unit;
 
 /// Works the paint for an area out. Refused: a number outside its range, no spreading rate and no film.
 pub(crate) fn cover_sheet(ask: &CoverAsk) -> Result<MixAnswer, Refused> {
@@ -56,14 +57,14 @@ pub(crate) fn cover_sheet(ask: &CoverAsk) -> Result<MixAnswer, Refused> {
     } else {
         format!("{} to {}", need.cans_least, need.cans_most)
     };
-    let amount = |loss: f64| format!("1000 × {square_metres:.3} m² × {coats} / ({rate:.2} m²/L × (1 − {loss} / 100))");
+    let amount = |loss_percent| PaintForArea { square_metres, coats, spreading_rate: rate, loss_percent };
     let mut lines = Vec::new();
-    if let (None, Some((solids, film))) = (printed, film) {
-        let equation = format!("10 × {solids} % / {film} µm");
-        lines.push(WorkLine::new("Spreading rate", equation, rate, Unit::SquareMetreLitre));
+    if let (None, Some((solids_percent, dry_micrometres))) = (printed, film) {
+        let needed = PaintNeeded { square_metres, coats, solids_percent, dry_micrometres, loss_percent: low, can_ml };
+        lines.extend(needed.line_of("spreading_rate", "Spreading rate"));
     }
-    lines.push(WorkLine::new("Paint at the least loss", amount(low), least_ml, Unit::Millilitre));
-    lines.push(WorkLine::new("Paint at the greatest loss", amount(high), most_ml, Unit::Millilitre));
+    lines.extend(amount(low).line("Paint at the least loss"));
+    lines.extend(amount(high).line("Paint at the greatest loss"));
     Ok(MixAnswer {
         sentence: format!("{range} of {can_ml:.0} mL for {} m², {coats} coats.", in_thousandths(square_metres)).into(),
         parts: vec![by_volume("Paint", most_ml)],

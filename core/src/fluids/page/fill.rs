@@ -4,11 +4,10 @@ use layshaft_wire::wire;
 
 use crate::bounds;
 use crate::error::Refused;
-use crate::fluids::formulas::{Pour, in_words, split_pours, volume};
+use crate::fluids::formulas::{Pour, Poured, in_words, split_pours, volume};
 use crate::message::Message;
-use crate::quantity::{Finding, FindingCode, Source, Standing, Weight, WorkLine, Working};
+use crate::quantity::{Finding, FindingCode, Line, Source, Standing, Weight, WorkLine, Working};
 use crate::record::{Bike, FillKind};
-use crate::units::Unit;
 
 /// What to fill. What is left out is taken from the bike.
 #[wire(lenient)]
@@ -92,7 +91,7 @@ pub fn fill_answer(bike: &Bike, ask: &FillAsk) -> Result<FillAnswer, Refused> {
         steps: steps(&sentence, volume_ml).into_iter().map(Into::into).collect(),
         cautions: cautions().into_iter().map(Into::into).collect(),
         findings: findings(&choices, filling.as_ref(), litres, volume_ml),
-        working: working(&pours, volume_ml, filling.is_some()),
+        working: working(&pours, filling.is_some()),
         choices,
         filling,
         volume_ml,
@@ -173,20 +172,16 @@ fn findings(choices: &[FillChoice], filling: Option<&FillChoice>, litres: f64, v
     found
 }
 
-fn working(pours: &[Pour], volume_ml: u32, of_bike: bool) -> Working {
-    let lines = pours
+fn working(pours: &[Pour], of_bike: bool) -> Working {
+    let poured = |pour: &Pour, last_ml: f64| Poured { times: pour.times, cup_ml: f64::from(pour.each_ml), last_ml };
+    let mut lines: Vec<WorkLine> = pours
         .iter()
-        .map(|pour| {
-            let equation = format!("{} × {} mL of the {} mL cup", pour.times, pour.each_ml, pour.cup_ml);
-            WorkLine::new("Pour", equation, pour.ml() as f64, Unit::Millilitre)
-        })
-        .chain([WorkLine::new(
-            "Together",
-            pours.iter().map(|pour| pour.ml().to_string()).collect::<Vec<_>>().join(" + "),
-            f64::from(volume_ml),
-            Unit::Millilitre,
-        )])
+        .filter_map(|pour| poured(pour, 0.0).line_of("full", &format!("Pour, {} mL cup", pour.cup_ml)))
         .collect();
+    lines.extend(pours.first().and_then(|full| {
+        let last_ml: u64 = pours.iter().skip(1).map(Pour::ml).sum();
+        poured(full, last_ml as f64).line("Together")
+    }));
     let of = if of_bike { "Volume as entered on the bike, from its manual" } else { "Volume as entered" };
     Working {
         lines,

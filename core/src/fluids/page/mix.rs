@@ -5,10 +5,10 @@ use super::working::{by_volume, working};
 use crate::bounds;
 use crate::error::Refused;
 use crate::fluids::formulas::{
-    Premix, ThinnerOf, Thinning, TwoPart, premix_oil, thinner_to_add, two_part, volume_of_weight,
+    Premix, ThinnerOf, Thinning, TwoPart, TwoPartMix, premix_oil, thinner_to_add, two_part, volume_of_weight,
 };
 use crate::fluids::{Mix, MixAnswer, MixAsk, MixPart, OtherReading, TwoPartAsk};
-use crate::quantity::{Evaluate, Finding, FindingCode, Source, Standing, Weight, WorkLine};
+use crate::quantity::{Finding, FindingCode, Line, Source, Standing, Weight, WorkLine};
 use crate::units::Unit;
 
 /// Works the mixing page out. Refused: a number outside its range, a cover without any spreading rate.
@@ -91,21 +91,27 @@ fn two_parts(ask: &TwoPartAsk) -> Result<MixAnswer, Refused> {
         ],
         findings: two_part_findings(thinned, by_weight),
         working: working(
-            vec![
-                WorkLine::new("Base", equation(ask, ask.parts_base), mixed.base, unit),
-                WorkLine::new("Hardener", equation(ask, ask.parts_hardener), mixed.hardener, unit),
-                WorkLine::new("Thinner", format!("{thinner_percent} % {}", meaning(this)), mixed.thinner, unit),
-            ],
+            two_part_lines(ask, this, unit),
             Source::new("Shares of a mix; both conventions of thinner are met on sheets", Standing::Memory),
             "All parts in the same measure. The sheet of the product decides whether parts are by volume or by weight.",
         ),
     })
 }
 
-fn equation(ask: &TwoPartAsk, parts: f64) -> String {
-    let (base, hardener) = (ask.parts_base, ask.parts_hardener);
-    let of = if ask.thinner_of_base { format!("{base}") } else { format!("({base} + {hardener})") };
-    format!("{} × {parts} / ({base} + {hardener} + {} % × {of})", ask.ready, ask.thinner_percent)
+fn two_part_lines(ask: &TwoPartAsk, this: ThinnerOf, unit: Unit) -> Vec<WorkLine> {
+    let mixed = TwoPartMix {
+        ready_ml: ask.ready,
+        parts_base: ask.parts_base,
+        parts_hardener: ask.parts_hardener,
+        thinner_percent: ask.thinner_percent,
+        thinner_of_base: ask.thinner_of_base,
+    };
+    let lines = [
+        mixed.line("Base"),
+        mixed.line_of("hardener", "Hardener"),
+        mixed.line_of("thinner", &format!("Thinner, by a per cent {}", meaning(this))),
+    ];
+    lines.into_iter().flatten().map(|line| line.measured_in(unit)).collect()
 }
 
 fn meaning(of: ThinnerOf) -> String {

@@ -2,19 +2,22 @@
 
 use layshaft_wire::wire;
 
-use super::goal::{SprocketGoal, ratio_for};
+use super::goal::{SprocketGoal, ratio_for, ratio_line};
 use super::limits::{TeethLimits, check_sizes};
 use super::order::{better_first, in_words};
 use super::pair::{PairInputs, SprocketPair};
 use crate::bounds;
 use crate::error::Refused;
-use crate::gearing::formulas::{chain_size_source, final_ratio, geometry, kinematics};
+use crate::gearing::formulas::{
+    CentreDistance, FinalRatio, HuntingTooth, chain_size_source, final_ratio, geometry, kinematics, pitch,
+};
 use crate::gearing::judge::{Axle, on_mesh, speedometer_source, teeth};
 use crate::message::Message;
-use crate::quantity::{Finding, FindingCode, Judgement, Source, Standing, Weight, WorkLine, Working};
-use crate::record::{Bike, SpeedometerDrive};
+use crate::quantity::{
+    Finding, FindingCode, Judgement, Line, PercentChange, Source, Standing, Weight, WorkLine, Working,
+};
+use crate::record::{Bike, ChainSize, SpeedometerDrive};
 use crate::tyres::rolling_pair;
-use crate::units::Unit;
 
 /// What is wanted, and what can be had.
 #[wire(lenient)]
@@ -96,6 +99,8 @@ pub fn sprocket_choice_answer(bike: &Bike, ask: &SprocketChoiceAsk) -> Result<Sp
         Some(goal) => ratio_for(goal, drive, fitted_ratio, rear.clone().map(|rear| rear.circumference_mm))?,
         None => None,
     };
+    let wanted_line = goal
+        .and_then(|goal| ratio_line(goal, drive, fitted_ratio, rear.as_ref().ok().map(|rear| rear.circumference_mm)));
     let axle = Axle::of(drive)?;
     let limits = TeethLimits::of(drive, made);
     let inputs = PairInputs { bike, goal, wanted_ratio, fitted, axle: axle.as_ref(), rear: rear.ok(), road_speed_kmh };
@@ -118,7 +123,7 @@ pub fn sprocket_choice_answer(bike: &Bike, ask: &SprocketChoiceAsk) -> Result<Sp
         }),
         limits,
         road_speed_kmh,
-        working: working(fitted, wanted_ratio, pairs.first()),
+        working: working(fitted, drive.chain_size, (wanted_ratio, wanted_line), pairs.first()),
         pairs,
         pairs_in_all,
         order: in_words(goal).into(),
@@ -202,36 +207,25 @@ fn cautions() -> Vec<String> {
     .to_vec()
 }
 
-fn working((front, rear): (u32, u32), wanted: Option<f64>, best: Option<&SprocketPair>) -> Working {
-    let mut lines = vec![WorkLine::new(
-        "Final drive ratio as fitted",
-        format!("{rear} / {front}"),
-        final_ratio(front, rear),
-        Unit::None,
-    )];
-    lines.extend(wanted.map(|wanted| {
-        WorkLine::new(
-            "Final drive ratio that is wanted",
-            format!("goal solved for the ratio = {wanted:.4}"),
-            wanted,
-            Unit::None,
-        )
-    }));
+fn working(
+    (front_teeth, rear_teeth): (u32, u32),
+    size: Option<ChainSize>,
+    (wanted, goal): (Option<f64>, Option<WorkLine>),
+    best: Option<&SprocketPair>,
+) -> Working {
+    let mut lines = Vec::from_iter(FinalRatio { front_teeth, rear_teeth }.line("Final drive ratio as fitted"));
+    lines.extend(goal);
     if let Some(best) = best {
-        let (front, rear, ratio) = (best.front_teeth, best.rear_teeth, best.final_ratio);
-        lines.push(WorkLine::new("Final drive ratio of the best pair", format!("{rear} / {front}"), ratio, Unit::None));
-        lines.extend(wanted.zip(best.off_goal_percent).map(|(wanted, off)| {
-            WorkLine::new("Off the goal", format!("({wanted:.4} / {ratio:.4} − 1) × 100"), off, Unit::Percent)
+        let (front_teeth, rear_teeth) = (best.front_teeth, best.rear_teeth);
+        lines.extend(FinalRatio { front_teeth, rear_teeth }.line("Final drive ratio of the best pair"));
+        lines.extend(wanted.and_then(|after| PercentChange { before: best.final_ratio, after }.line("Off the goal")));
+        lines.extend(best.chain.as_ref().zip(size).and_then(|(fit, size)| {
+            let run = CentreDistance { front_teeth, rear_teeth, chain_links: fit.links, pitch_mm: pitch(size) };
+            run.line("Centre distance of the best pair")
         }));
-        lines.extend(best.chain.as_ref().map(|fit| {
-            let equation = format!("open belt on {front} and {rear} teeth, {} links", fit.links);
-            WorkLine::new("Centre distance of the best pair", equation, fit.centre_distance_mm, Unit::Millimetre)
-        }));
-        lines.extend(best.hunting.as_ref().zip(best.chain.as_ref()).map(|(hunting, fit)| {
-            let equation =
-                format!("{} / gcd({front}, {}) = {} / {}", fit.links, fit.links, fit.links, hunting.front_divisor);
-            let turns = f64::from(hunting.front_turns);
-            WorkLine::new("Turns in front until tooth and link meet again", equation, turns, Unit::None)
+        lines.extend(best.chain.as_ref().and_then(|fit| {
+            let hunting = HuntingTooth { teeth: front_teeth, chain_links: fit.links };
+            hunting.line("Turns in front until tooth and link meet again")
         }));
     }
     Working {

@@ -4,7 +4,8 @@ use layshaft_wire::wire;
 
 use crate::bounds;
 use crate::error::Refused;
-use crate::gearing::formulas::wanted_ratio;
+use crate::gearing::formulas::{TallerRatio, WantedRatio, taller_ratio, wanted_ratio};
+use crate::quantity::{Line, WorkLine};
 use crate::record::Drive;
 
 /// What is wanted.
@@ -39,7 +40,7 @@ pub(super) fn ratio_for(
         SprocketGoal::Speedometer => Ok(None),
         SprocketGoal::Taller { taller_percent } => {
             let taller = bounds::TALLER.check(*taller_percent)?;
-            Ok(Some(fitted_ratio / (1.0 + taller / 100.0)))
+            Ok(Some(taller_ratio(fitted_ratio, taller)))
         }
         SprocketGoal::SpeedAtRpm { road_speed_kmh, engine_rpm, gear } => {
             let kmh = bounds::MOVING_SPEED.check(*road_speed_kmh)?;
@@ -47,6 +48,25 @@ pub(super) fn ratio_for(
             let primary = bounds::PRIMARY_RATIO.need(drive.primary_ratio)?;
             let ratio = gear_ratio(drive, *gear)?;
             Ok(Some(wanted_ratio(rpm, kmh, primary, ratio, circumference_mm?)))
+        }
+    }
+}
+
+/// The line on the ratio that is wanted; none for the speedometer.
+pub(super) fn ratio_line(
+    goal: &SprocketGoal,
+    drive: &Drive,
+    final_ratio: f64,
+    circumference_mm: Option<f64>,
+) -> Option<WorkLine> {
+    let label = "Final drive ratio that is wanted";
+    match *goal {
+        SprocketGoal::Speedometer => None,
+        SprocketGoal::Taller { taller_percent } => TallerRatio { final_ratio, taller_percent }.line(label),
+        SprocketGoal::SpeedAtRpm { road_speed_kmh, engine_rpm, gear } => {
+            let gear_ratio = gear_ratio(drive, gear).ok()?;
+            let (primary_ratio, circumference_mm) = (drive.primary_ratio?, circumference_mm?);
+            WantedRatio { engine_rpm, road_speed_kmh, primary_ratio, gear_ratio, circumference_mm }.line(label)
         }
     }
 }

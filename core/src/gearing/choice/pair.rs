@@ -8,7 +8,7 @@ use crate::gearing::formulas::{
 };
 use crate::gearing::judge::{Axle, ChainFit, SpeedometerShift, choose_links, counts_that_fit, fit_chain, speedometer};
 use crate::message::Message;
-use crate::quantity::Judgement;
+use crate::quantity::{Judgement, percent_change};
 use crate::record::{Bike, Drive, Spec};
 use crate::tyres::Rolling;
 
@@ -156,8 +156,8 @@ impl PairInputs<'_> {
 
     fn off_goal(&self, ratio: f64, shift: Option<&SpeedometerShift>) -> Option<f64> {
         match self.goal? {
-            SprocketGoal::Speedometer => shift.map(|shift| (shift.shown_at_80_kmh / 80.0 - 1.0) * 100.0),
-            _ => self.wanted_ratio.map(|wanted| (wanted / ratio - 1.0) * 100.0),
+            SprocketGoal::Speedometer => shift.map(|shift| percent_change(80.0, shift.shown_at_80_kmh)),
+            _ => self.wanted_ratio.map(|wanted| percent_change(ratio, wanted)),
         }
     }
 

@@ -32,7 +32,7 @@ formula! {
 
 formula! {
     /// Centre distance that a count of links gives.
-    CentreDistance in Drive, "X(C) = X, solved for C by the formula of the chain length"
+    CentreDistance in Drive, "C : 2 · C / p · cos(α) + (z_f + z_r) / 2 + |z_r − z_f| · α / π = X, α = arcsin(|z_r − z_f| / (2 · π · C / p))"
     takes {
         /// Teeth of the gearbox sprocket.
         "z_f" front_teeth: u32 = within(&bounds::FRONT_TEETH);
@@ -51,7 +51,7 @@ formula! {
 
 formula! {
     /// Centre distance that a worn chain gives.
-    WornCentreDistance in Drive, "X(C) = X · (1 + e / 100), solved for C by the formula of the chain length"
+    WornCentreDistance in Drive, "C : 2 · C / p · cos(α) + (z_f + z_r) / 2 + |z_r − z_f| · α / π = X · (1 + e / 100), α = arcsin(|z_r − z_f| / (2 · π · C / p))"
     takes {
         /// Teeth of the gearbox sprocket.
         "z_f" front_teeth: u32 = within(&bounds::FRONT_TEETH);
@@ -97,8 +97,8 @@ formula! {
     }
     gives {
         turns "Turns of the sprocket until the same link is met" "turns" None;
-        divisor "Greatest common divisor" "gcd" None;
-        chain_loops "Turns of the chain meanwhile" "z / gcd" None;
+        divisor "Greatest common divisor" "gcd(z, X)" None;
+        chain_loops "Turns of the chain meanwhile" "z / gcd(z, X)" None;
     }
     from Source::new("Number theory; odd teeth on an even chain are the handbooks' advice", Standing::SecondHand);
     holds "Whole counts.";

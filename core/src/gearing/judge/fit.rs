@@ -6,8 +6,9 @@ use super::wear::{WearLimit, WearRule};
 use crate::bounds::{self, Bound};
 use crate::error::Refused;
 use crate::gearing::formulas::{
-    centre_distance, chain_dimensions, chain_length, next_even, pitch, worn_centre_distance,
+    adjuster_used, centre_distance, chain_dimensions, chain_length, free_chain, next_even, pitch, worn_centre_distance,
 };
+use crate::quantity::percent_change;
 use crate::record::{ChainSize, Drive};
 
 /// How a chain fits.
@@ -173,15 +174,15 @@ pub(crate) fn fit_chain(
     let dimensions = chain_dimensions(size);
     let links_exact = chain_length(front, rear, axle.present_mm, dimensions.pitch_mm)?;
     let distance = centre_distance(front, rear, links, dimensions.pitch_mm)?;
-    let travel_used_percent = axle.from_mm.zip(axle.to_mm).map(|(from, to)| (distance - from) / (to - from) * 100.0);
+    let travel_used_percent = axle.from_mm.zip(axle.to_mm).map(|(from, to)| adjuster_used(distance, from, to));
     let wear_room_percent = match axle.to_mm {
-        Some(to) => Some((chain_length(front, rear, to, dimensions.pitch_mm)? / f64::from(links) - 1.0) * 100.0),
+        Some(to) => Some(percent_change(f64::from(links), chain_length(front, rear, to, dimensions.pitch_mm)?)),
         None => None,
     };
     let free_forward_mm = match axle.from_mm {
         Some(from) => {
             let needed = chain_length(front, rear, from, dimensions.pitch_mm)?;
-            Some((f64::from(links) - needed) * dimensions.pitch_mm)
+            Some(free_chain(links, needed, dimensions.pitch_mm))
         }
         None => None,
     };

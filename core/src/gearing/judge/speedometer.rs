@@ -7,8 +7,8 @@ use layshaft_wire::wire;
 
 use crate::bounds;
 use crate::error::Refused;
-use crate::gearing::formulas::final_ratio;
-use crate::quantity::{Source, Standing};
+use crate::gearing::formulas::{final_ratio, shown_speed};
+use crate::quantity::{Source, Standing, percent_change};
 use crate::quantity::{formula, within};
 use crate::record::{Bike, Drive, Spec, SpeedometerDrive};
 use crate::tyres::rolling_pair;
@@ -138,13 +138,13 @@ fn ratio_of(spec: &Spec) -> Option<f64> {
 ///
 /// `V₁ = V₂ · (1 + e/100) · f`: `e` per cent by which it read high as made (0 where it was never measured), `f` factor.
 pub fn speedometer_shift(factor: f64, over_percent: Option<f64>) -> SpeedometerShift {
-    let shown = |true_kmh: f64| true_kmh * (1.0 + over_percent.unwrap_or(0.0) / 100.0) * factor;
+    let shown = |true_kmh: f64| shown_speed(true_kmh, over_percent.unwrap_or(0.0), factor);
     let (least, most) = allowed_reading(80.0);
     let at_80 = shown(80.0);
     // A reading on the limit is allowed; the last bits of the sum must not decide it.
     let inside = at_80 >= least - 1e-9 && at_80 <= most + 1e-9;
     let in_band = over_percent.map(|_| inside);
-    let shift_percent = (factor - 1.0) * 100.0;
+    let shift_percent = percent_change(1.0, factor);
     SpeedometerShift {
         factor,
         shift_percent,
@@ -175,7 +175,7 @@ pub(crate) fn speedometer(bike: &Bike, spec: &Spec) -> Result<Option<Speedometer
 
 formula! {
     /// New speedometer reading over the old one at the same road speed.
-    SpeedometerFactor in Drive, "k = (U₁ / U₂) · (i₂ / i₁)"
+    SpeedometerFactor in Drive, "k = U₁ / U₂ · i₂ / i₁ · c₂ / c₁"
     takes {
         /// Rolling circumference before, of the wheel that the sender turns with, millimetres.
         "U₁" circumference_mm: f64 = within(&bounds::CIRCUMFERENCE);
@@ -185,24 +185,33 @@ formula! {
         "i₁" final_ratio: f64 = within(&bounds::FINAL_RATIO);
         /// Final drive ratio after.
         "i₂" new_final_ratio: f64 = within(&bounds::FINAL_RATIO);
+        /// Ratio of the corrector before; 1 without one.
+        "c₁" speedometer_corrector: f64 = within(&bounds::CORRECTOR);
+        /// Ratio of the corrector after.
+        "c₂" new_speedometer_corrector: f64 = within(&bounds::CORRECTOR);
     }
     gives { factor "New reading over old" "k" None; shift "Change" "(k − 1) · 100" Percent; }
     from Source::new("A speedometer counts turns of its sender", Standing::Computed);
     holds "Mechanical or pulse sender on the gearbox output or on a wheel.";
     it => {
-        let factor = reading_factor(it.circumference_mm, it.new_circumference_mm, it.final_ratio, it.new_final_ratio);
-        Ok([factor, (factor - 1.0) * 100.0])
+        let sender = Sender {
+            circumferences_mm: (it.circumference_mm, it.new_circumference_mm),
+            ratios: Some((it.final_ratio, it.new_final_ratio)),
+            correctors: (it.speedometer_corrector, it.new_speedometer_corrector),
+        };
+        let factor = sender.factor();
+        Ok([factor, percent_change(1.0, factor)])
     }
 }
 
 formula! {
     /// What type approval allows a speedometer to show.
-    AllowedReading in Drive, "v ≤ shown ≤ v + 0.1 · v + 4"
+    AllowedReading in Drive, "V = v + 0.1 · v + 4"
     takes {
         /// Road speed, km/h.
         "v" road_speed_kmh: f64 = within(&bounds::ROAD_SPEED);
     }
-    gives { most "Most" "shown" KilometreHour; least "Least" "shown" KilometreHour; }
+    gives { most "Most" "V" KilometreHour; least "Least" "v" KilometreHour; }
     from speedometer_source();
     holds "A new machine at type approval; an inspection may ask less.";
     it => {

@@ -80,16 +80,14 @@ pub fn gearing_answer(bike: &Bike, ask: &GearingAsk) -> Result<GearingAnswer, Re
     found.extend(findings::on_chain(bike, drive, axle.as_ref(), chain.as_ref()));
     found.extend(findings::on_speedometer(drive, speedometer.as_ref()));
 
-    let mut lines = working::on_gears(drive, &asked.rear_wheel, &proposed, road_speed_kmh);
-    if let (Some(standard), Some(percent)) = (&standard, change) {
-        lines.extend(working::on_change(standard, &proposed, percent));
-    }
+    let mut lines = working::on_gears(drive, (&bike.standard.rear_wheel, &asked.rear_wheel), &proposed, road_speed_kmh);
+    lines.extend(standard.as_ref().and_then(|standard| working::on_change(standard, &proposed)));
     lines.extend(chain_lines(&asked, axle.as_ref(), chain.as_ref()));
     let sender = drive.speedometer.and_then(|sender| Sender::of(sender, &bike.standard, &asked));
     if let (Some(sender), Some(shift)) = (&sender, &speedometer) {
         lines.extend(working::on_speedometer(drive, sender, shift));
     }
-    lines.extend(corrector.as_ref().map(working::on_corrector));
+    lines.extend(corrector.as_ref().and_then(working::on_corrector));
     let working = working::working(lines, proposed.circumference_measured, chain.is_some(), speedometer.is_some());
 
     Ok(GearingAnswer {
@@ -314,10 +312,15 @@ mod tests {
             let sheet = gearing_answer(bike, &GearingAsk::default()).unwrap();
             sheet.working.lines.into_iter().find(|line| line.label.english().starts_with("Rolling")).unwrap()
         };
-        assert_eq!(equation(&bike).equation, "roll-out: 1880 mm");
+        let line = equation(&bike);
+        assert_eq!(
+            (line.label.english().as_str(), line.equation.as_str()),
+            ("Rolling circumference, rear, rolled out", "1880")
+        );
         bike.fitted.rear_wheel.tyre = Some("3.25-18".to_owned());
         let line = equation(&bike);
-        assert_eq!(line.equation, "roll-out of the standard tyre, scaled by the sizes to 3.25-18");
+        assert_eq!(line.equation, "1880 × 622.3 / 609.6");
+        assert!(line.label.english().ends_with("from the roll-out of the other tyre"), "{}", line.label);
         assert!((line.value - 1880.0 * 622.3 / 609.6).abs() < 1e-9);
     }
 

@@ -12,9 +12,8 @@ use crate::gearing::judge::{
     tight_spot, wear_limits, worn_position, worn_positions,
 };
 use crate::message::Message;
-use crate::quantity::{Evaluate, Finding, FindingCode, Judgement, Weight, WorkLine, Working};
+use crate::quantity::{Finding, FindingCode, Judgement, Line, Weight, Working};
 use crate::record::{Bike, ChainJoint, ChainKind, ChainSize, Drive};
-use crate::units::Unit;
 
 /// What was measured. What is left out is taken from the fitted bike, or stays unknown.
 #[wire(lenient)]
@@ -111,13 +110,9 @@ pub fn chain_wear_answer(bike: &Bike, ask: &ChainWearAsk) -> Result<ChainWearAns
     let mut findings = on_wear(percent, judgement, &why);
     findings.extend(tight_spot.as_ref().and_then(on_tight_spot));
     findings.extend(positions.first().filter(|_| percent.is_some()).and_then(on_end));
-    let mut lines = vec![WorkLine::new(
-        "Length of a new chain",
-        format!("{pitches} × {} mm", dimensions.pitch_mm),
-        worn_length(pitches, dimensions.pitch_mm, 0.0),
-        Unit::Millimetre,
-    )];
     let pitch_mm = dimensions.pitch_mm;
+    let new = WornLength { pitches, pitch_mm, elongation_percent: 0.0 };
+    let mut lines = Vec::from_iter(new.line("Length of a new chain"));
     lines.extend(
         measured_mm.and_then(|measured_mm| ChainElongation { measured_mm, pitches, pitch_mm }.line("Elongation")),
     );

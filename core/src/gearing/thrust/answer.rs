@@ -123,7 +123,7 @@ pub fn thrust_answer(bike: &Bike, ask: &ThrustAsk) -> Result<ThrustAnswer, Refus
         head_wind_kmh: machine.load.head_wind_kmh,
         gears: gear_curves(&machine),
         resistance: resistance_curve(&machine),
-        working: working(&machine, top.as_ref(), gearing.as_ref()),
+        working: working(&machine, &spec.drive, top.as_ref(), gearing.as_ref()),
         top,
         fitted_top,
         gearing,

@@ -70,9 +70,9 @@ formula! {
     }
     gives {
         total "Resistance" "F" Newton;
-        rolling "Rolling" "f · m · g · cos θ" Newton;
-        slope "Slope" "m · g · sin θ" Newton;
-        air "Air" "1/2 · ρ · A · (v + w)² / 3.6²" Newton;
+        rolling "Rolling" "f · m · g · cos(θ)" Newton;
+        slope "Slope" "m · g · sin(θ)" Newton;
+        air "Air" "1/2 · ρ · A · (v + w) · |v + w| / 3.6²" Newton;
         wheel_power "Power at the wheel" "F · v / 3600" Kilowatt;
     }
     from road_load();
@@ -87,7 +87,7 @@ formula! {
 
 formula! {
     /// Speed at which resistance takes all of a power at the wheel.
-    PowerSpeed in Drive, "P = F(v) · v, solved for v; F as for the resistance at a speed"
+    PowerSpeed in Drive, "v : (f · m · g · cos(θ) + m · g · sin(θ) + 1/2 · ρ · A · (v + w) · |v + w| / 3.6²) · v = 3600 · P, θ = arctan(s / 100), g = 9.80665"
     takes {
         /// Power at the wheel, kilowatts.
         "P" wheel_kw: f64 = within(&bounds::PEAK_POWER);
@@ -106,8 +106,8 @@ formula! {
     }
     gives {
         road_speed "Road speed" "v" KilometreHour;
-        rolling "Rolling there" "f · m · g · cos θ" Newton;
-        air "Air there" "1/2 · ρ · A · (v + w)² / 3.6²" Newton;
+        rolling "Rolling there" "f · m · g · cos(θ)" Newton;
+        air "Air there" "1/2 · ρ · A · (v + w) · |v + w| / 3.6²" Newton;
     }
     from road_load();
     holds "Up to 400 km/h, whatever the gearing.";

@@ -2,9 +2,11 @@
 
 use layshaft_wire::wire;
 
+use super::at_wheel::power_at_wheel;
 use super::machine::Machine;
 use super::top_speed::{HeldBy, TopSpeed, power_limited_speed};
 use crate::gearing::formulas::{drop_to, wanted_ratio};
+use crate::quantity::percent_change;
 use crate::record::Drive;
 
 /// The drop of engine speed from one gear to the next.
@@ -113,14 +115,14 @@ pub(super) fn gearing_match(machine: &Machine, drive: &Drive) -> Option<GearingM
     let line = machine.train.top()?;
     let top: Option<TopSpeed> = machine.top_of(line.gear, line.overall_ratio);
     let (peak_kw, peak_rpm) = machine.engine.peak;
-    let off_percent = top.as_ref().map(|top| (top.rpm / peak_rpm - 1.0) * 100.0);
+    let off_percent = top.as_ref().map(|top| percent_change(peak_rpm, top.rpm));
     let at_limit = top.as_ref().is_some_and(|top| top.held_by == HeldBy::EngineLimit);
     let verdict = match off_percent {
         Some(off) if off > SUITS_PERCENT || at_limit => GearingVerdict::TooShort,
         Some(off) if off >= -SUITS_PERCENT => GearingVerdict::Suits,
         _ => GearingVerdict::TooTall,
     };
-    let best_kmh = power_limited_speed(peak_kw * machine.efficiency, &machine.load).ok();
+    let best_kmh = power_limited_speed(power_at_wheel(peak_kw, machine.efficiency), &machine.load).ok();
     let gears = drive.primary_ratio.zip(drive.gear_ratios.last().copied());
     let best_final_ratio = best_kmh
         .zip(gears)

@@ -2,6 +2,7 @@
 
 use layshaft_wire::wire;
 
+use super::at_wheel::power_at_wheel;
 use super::power::Engine;
 use super::road_load::{Resistance, RoadLoad, RollingLaw, thrust};
 use super::top_speed::{HeldBy, TopSpeed, highest_held};
@@ -145,7 +146,7 @@ impl Machine {
 
     /// Power at the wheel, kW.
     pub fn wheel_kw(&self, rpm: f64) -> f64 {
-        self.engine.kw_at(rpm) * self.efficiency
+        power_at_wheel(self.engine.kw_at(rpm), self.efficiency)
     }
 
     /// Thrust in a gear at an engine speed, N.

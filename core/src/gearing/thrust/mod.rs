@@ -5,6 +5,7 @@
 
 mod air;
 mod answer;
+mod at_wheel;
 mod curves;
 mod derived;
 mod findings;
@@ -22,6 +23,7 @@ mod working;
 pub use answer::{PowerSource, ThrustAnswer, thrust_answer};
 
 pub use air::air_density;
+pub use at_wheel::{TorqueOfPower, WheelPower, power_at_wheel};
 pub use curves::{CurvePoint, GearCurve};
 pub(super) use derived::derive_thrust;
 pub use formulas::{CubicPower, PeaksPower, PowerSpeed, RoadResistance, RollingCoefficient, StandardAir, ThrustAtTyre};

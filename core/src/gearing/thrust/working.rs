@@ -1,14 +1,17 @@
 //! The working of the page on thrust: every equation with its numbers, and where it comes from.
 
+use super::at_wheel::{TorqueOfPower, WheelPower, power_at_wheel};
+use super::formulas::{PowerSpeed, RoadResistance, RollingCoefficient, ThrustAtTyre};
 use super::gears::GearingMatch;
 use super::machine::Machine;
-use super::road_load::RollingLaw;
+use super::power::torque_of;
+use super::road_load::{FORMULA_TOP_KMH, RollingLaw, rolling_coefficient};
 use super::sources::{air_source, road_load};
 use super::top_speed::{HeldBy, TopSpeed};
-use crate::gearing::formulas::kinematics;
-use crate::quantity::{Source, Standing, WorkLine, Working};
+use crate::gearing::formulas::{RoadSpeed, WantedRatio, kinematics};
+use crate::quantity::{Line, PercentChange, Source, Standing, WorkLine, Working};
+use crate::record::Drive;
 use crate::tyres::tyre_source;
-use crate::units::Unit;
 
 fn rolling_source(rolling: &RollingLaw) -> Source {
     match rolling {
@@ -22,91 +25,99 @@ fn rolling_source(rolling: &RollingLaw) -> Source {
     }
 }
 
+/// Rolling coefficient at a speed, with its line where it goes by speed.
+fn coefficient(rolling: &RollingLaw, kmh: f64) -> (f64, Option<WorkLine>) {
+    match *rolling {
+        RollingLaw::Constant { rolling_coefficient } => (rolling_coefficient, None),
+        RollingLaw::ByPressure { tyre_bar } => {
+            let law = RollingCoefficient { tyre_bar, road_speed_kmh: kmh.min(FORMULA_TOP_KMH) };
+            (rolling_coefficient(tyre_bar, kmh), law.line("Rolling coefficient there"))
+        }
+    }
+}
+
 /// The lines on the top speed.
 fn on_top(machine: &Machine, top: &TopSpeed) -> Vec<WorkLine> {
     let load = &machine.load;
-    let at = &top.resistance;
-    let overall = machine.train.gears.iter().find(|line| line.gear == top.gear).map_or(0.0, |line| line.overall_ratio);
-    let kw = machine.engine.kw_at(top.rpm);
-    let coefficient = match load.rolling {
-        RollingLaw::Constant { rolling_coefficient } => rolling_coefficient.to_string(),
-        RollingLaw::ByPressure { tyre_bar } => {
-            format!("(0.0085 + 0.018 / {tyre_bar} + 1.59e-6 × {:.1}² / {tyre_bar})", top.kmh)
-        }
+    let overall_ratio =
+        machine.train.gears.iter().find(|line| line.gear == top.gear).map_or(0.0, |line| line.overall_ratio);
+    let power_kw = machine.engine.kw_at(top.rpm);
+    let (rolling_coefficient, by_speed) = coefficient(&load.rolling, top.kmh);
+    let resistance = RoadResistance {
+        road_speed_kmh: top.kmh,
+        mass_kg: load.mass_kg,
+        rolling_coefficient,
+        drag_area_m2: load.drag_area_m2,
+        air_density: load.air_density,
+        grade_percent: load.grade_percent,
+        head_wind_kmh: load.head_wind_kmh,
     };
-    let condition = match top.held_by {
-        HeldBy::Power => "where power at the wheel equals resistance × speed, found by halving",
-        HeldBy::EngineLimit => "the engine's limit; power is left over",
+    let thrust = ThrustAtTyre {
+        crank_nm: torque_of(power_kw, top.rpm),
+        overall_ratio,
+        drive_efficiency: machine.efficiency,
+        wheel_radius_mm: machine.radius_mm(),
     };
-    let wheel_kw = machine.wheel_kw(top.rpm);
-    vec![
-        WorkLine::new(
-            "Rolling resistance there",
-            format!("{coefficient} × {} kg × 9.80665 × cos(atan({} / 100))", load.mass_kg, load.grade_percent),
-            at.rolling_newtons,
-            Unit::Newton,
-        ),
-        WorkLine::new(
-            "Slope",
-            format!("{} kg × 9.80665 × sin(atan({} / 100))", load.mass_kg, load.grade_percent),
-            at.slope_newtons,
-            Unit::Newton,
-        ),
-        WorkLine::new(
-            "Resistance of the air there",
-            format!(
-                "½ × {:.4} × {} × (({:.2} + {}) / 3.6)²",
-                load.air_density, load.drag_area_m2, top.kmh, load.head_wind_kmh
-            ),
-            at.air_newtons,
-            Unit::Newton,
-        ),
-        WorkLine::new(
-            "Power at the wheel there",
-            format!("{kw:.3} kW × {}", machine.efficiency),
-            wheel_kw,
-            Unit::Kilowatt,
-        ),
-        WorkLine::new(
-            "Thrust there",
-            format!(
-                "{:.2} N m × {overall:.4} × {} / {:.4} m",
-                super::torque_of(kw, top.rpm),
-                machine.efficiency,
-                machine.radius_mm() / 1000.0
-            ),
-            machine.thrust(overall, top.rpm),
-            Unit::Newton,
-        ),
-        WorkLine::new(
-            "Top speed",
-            format!("gear {}: {condition} = {:.2}", top.gear, top.kmh),
-            top.kmh,
-            Unit::KilometreHour,
-        ),
-    ]
+    let speed = RoadSpeed { engine_rpm: top.rpm, overall_ratio, circumference_mm: machine.train.circumference_mm };
+    let held_by = match top.held_by {
+        HeldBy::Power => "where power at the wheel equals resistance times speed",
+        HeldBy::EngineLimit => "at the engine's limit, with power left over",
+    };
+    let lines = [
+        by_speed,
+        resistance.line_of("rolling", "Rolling resistance there"),
+        resistance.line_of("slope", "Slope"),
+        resistance.line_of("air", "Resistance of the air there"),
+        WheelPower { power_kw, drive_efficiency: machine.efficiency }.line("Power at the wheel there"),
+        thrust.line("Thrust there"),
+        speed.line(&format!("Top speed, gear {}, {held_by}", top.gear)),
+    ];
+    lines.into_iter().flatten().collect()
+}
+
+/// The lines on the best possible gearing.
+fn on_best(machine: &Machine, drive: &Drive, kmh: f64) -> Vec<WorkLine> {
+    let ((peak_kw, peak_rpm), load) = (machine.engine.peak, &machine.load);
+    let speed = PowerSpeed {
+        wheel_kw: power_at_wheel(peak_kw, machine.efficiency),
+        mass_kg: load.mass_kg,
+        rolling_coefficient: coefficient(&load.rolling, kmh).0,
+        drag_area_m2: load.drag_area_m2,
+        air_density: load.air_density,
+        grade_percent: load.grade_percent,
+        head_wind_kmh: load.head_wind_kmh,
+    };
+    let mut lines = Vec::from_iter(speed.line("Speed with the best possible gearing"));
+    lines.extend(drive.primary_ratio.zip(drive.gear_ratios.last()).and_then(|(primary_ratio, gear_ratio)| {
+        let ratio = WantedRatio {
+            engine_rpm: peak_rpm,
+            road_speed_kmh: kmh,
+            primary_ratio,
+            gear_ratio: *gear_ratio,
+            circumference_mm: machine.train.circumference_mm,
+        };
+        ratio.line("Final drive ratio for it")
+    }));
+    lines
 }
 
 /// The whole working.
-pub(super) fn working(machine: &Machine, top: Option<&TopSpeed>, matched: Option<&GearingMatch>) -> Working {
+pub(super) fn working(
+    machine: &Machine,
+    drive: &Drive,
+    top: Option<&TopSpeed>,
+    matched: Option<&GearingMatch>,
+) -> Working {
     let (peak_kw, peak_rpm) = machine.engine.peak;
-    let mut lines = vec![WorkLine::new(
-        "Torque at peak power",
-        format!("{peak_kw} kW × 60,000 / (2π × {peak_rpm})"),
-        super::torque_of(peak_kw, peak_rpm),
-        Unit::NewtonMetre,
-    )];
+    let torque = TorqueOfPower { power_kw: peak_kw, engine_rpm: peak_rpm };
+    let mut lines = Vec::from_iter(torque.line("Torque at peak power"));
     lines.extend(top.into_iter().flat_map(|top| on_top(machine, top)));
-    if let Some((matched, off)) = matched.and_then(|matched| matched.off_percent.map(|off| (matched, off))) {
-        let equation =
-            format!("({:.0} / {:.0} − 1) × 100", matched.top_gear_rpm.unwrap_or_default(), matched.peak_power_rpm);
-        lines.push(WorkLine::new("Top gear against peak power", equation, off, Unit::Percent));
-    }
-    if let Some((kmh, ratio)) = matched.and_then(|matched| matched.best_kmh.zip(matched.best_final_ratio)) {
-        let equation = format!("peak power at the wheel, {peak_kw} kW × {}, against resistance", machine.efficiency);
-        lines.push(WorkLine::new("Speed with the best possible gearing", equation, kmh, Unit::KilometreHour));
-        let equation = format!("{peak_rpm} rpm at {kmh:.2} km/h in top, solved for the ratio");
-        lines.push(WorkLine::new("Final drive ratio for it", equation, ratio, Unit::None));
+    lines.extend(matched.and_then(|matched| {
+        let off = PercentChange { before: matched.peak_power_rpm, after: matched.top_gear_rpm? };
+        off.line("Top gear against peak power")
+    }));
+    if let Some((kmh, _)) = matched.and_then(|matched| matched.best_kmh.zip(matched.best_final_ratio)) {
+        lines.extend(on_best(machine, drive, kmh));
     }
     Working {
         lines,

@@ -4,7 +4,7 @@ use layshaft_wire::wire;
 
 use super::message::LampsMessage;
 use crate::bounds;
-use crate::electrical::formulas::{LoadResistance, flasher, sources};
+use crate::electrical::formulas::{ConsumerPower, FlasherShare, LoadResistance, ResistorWatts, flasher, sources};
 use crate::electrical::{
     CapFit, FLASH_RULE, Flashing, LampAtWork, LampCard, LoadResistor, Volts, cap_fits, cap_source, consumer_watts,
     counted_rate, lamp_at_work, lamp_cards, light_source, load_resistor, resistor_source,
@@ -12,7 +12,7 @@ use crate::electrical::{
 use crate::error::Refused;
 use crate::harness::lamps::{Indicators, indicators, pilot};
 use crate::message::{Joint, Message};
-use crate::quantity::{Evaluate, Finding, FindingCode, Weight, WorkLine, Working};
+use crate::quantity::{Finding, FindingCode, Line, Weight, Working};
 use crate::record::{Bike, Consumer, FlasherKind, Indication, LightSource, PilotFitting, Slot, Spec, Use};
 use crate::units::Unit;
 
@@ -337,31 +337,26 @@ fn working(
 ) -> Working {
     let mut lines = Vec::new();
     for lamp in lamps {
-        let test = lamp.consumer.test_volts.unwrap_or(volts.test);
-        let equation = if lamp.consumer.source == Some(LightSource::Filament) {
-            format!("{:.1} W / {test:.1} V x ({:.1} V / {test:.1} V)^0.55", lamp.consumer.watts, volts.charging)
-        } else {
-            format!("{:.1} W / {:.1} V", lamp.consumer.watts, volts.charging)
+        let consumer = &lamp.consumer;
+        let power = ConsumerPower {
+            count: 1,
+            watts: consumer.watts,
+            test_volts: consumer.test_volts.unwrap_or(volts.test),
+            volts: volts.charging,
         };
-        let label = format!("Current of {}", lamp.consumer.name);
-        lines.push(WorkLine::new(&label, equation, lamp.charging.amperes, Unit::Ampere));
+        let filament = consumer.source == Some(LightSource::Filament);
+        let amperes = if filament { "filament_amperes" } else { "steady_amperes" };
+        lines.extend(power.line_of(amperes, &format!("Current of {}", consumer.name)));
     }
-    for column in flashing {
-        let made = column.indicators.made_for_watts.unwrap_or_default();
-        let equation = format!("{:.1} W of one side over {made:.1} W", column.indicators.side_watts);
-        let share = if made > 0.0 { column.indicators.side_watts / made } else { 0.0 };
-        lines.push(WorkLine::new(
-            &format!("Load share, {}", column.side.words()),
-            equation,
-            100.0 * share,
-            Unit::Percent,
-        ));
-    }
+    lines.extend(flashing.iter().filter_map(|column| {
+        let (side_watts, flasher_watts) = (column.indicators.side_watts, column.indicators.made_for_watts?);
+        FlasherShare { side_watts, flasher_watts }.line(&format!("Load share, {}", column.side.words()))
+    }));
     if let Some(resistor) = resistor {
         let beside = LoadResistance { volts: volts.charging, old_watts, new_watts };
         lines.extend(beside.line("Load resistor beside each lamp"));
-        let equation = format!("({:.1} V)² / {} Ω", volts.charging, resistor.buy_ohms);
-        lines.push(WorkLine::new("Its watts while lit", equation, resistor.peak_watts, Unit::Watt));
+        let lit = ResistorWatts { volts: volts.charging, ohms: resistor.buy_ohms };
+        lines.extend(lit.line("Its watts while lit"));
     }
     let mut sources = vec![sources::filament_law(), light_source(), cap_source()];
     if !flashing.is_empty() {

@@ -17,7 +17,7 @@ pub use process::{Layer, Process, ProcessStep};
 pub use product::{CureState, Product, ProductKind};
 pub use put_on::PutOn;
 pub use second_time::activation;
-pub(crate) use second_time::from_two;
+pub(crate) use second_time::{first_hours, from_two};
 pub(crate) use stay::IN_THE_HOUSE;
 pub use stay::{Stay, StayPlace};
 pub use surface::{PaintedPart, RimArea, ShellArea, Surface, TubeArea, area_of, rim_area, shell_area, tube_area};

@@ -35,7 +35,7 @@ pub(crate) fn from_two(product: &Product) -> Option<f64> {
 }
 
 /// The time at the reference temperature that the second one is compared with, hours.
-fn first_hours(product: &Product) -> Option<f64> {
+pub(crate) fn first_hours(product: &Product) -> Option<f64> {
     match product.second_of {
         Some(state) => product.hours_to(state),
         None => product.end_hours(),

@@ -9,6 +9,7 @@ use std::fmt;
 
 use chrono::{Datelike, Duration, NaiveDate, Weekday};
 
+use super::diameter::years_of;
 use crate::bounds;
 use crate::check;
 use crate::error::Refused;
@@ -151,7 +152,12 @@ fn week_of(year: i32, week: u32) -> Option<WeekMade> {
 /// assert!((age_years(&made, day("2012-08-11")) - 10.0).abs() < 0.003);
 /// ```
 pub fn age_years(made: &WeekMade, today: NaiveDate) -> f64 {
-    (today - made.from).num_days() as f64 / 365.25
+    years_of(age_days(made, today))
+}
+
+/// Age in days, counted from the first day of the week.
+pub(crate) fn age_days(made: &WeekMade, today: NaiveDate) -> f64 {
+    (today - made.from).num_days() as f64
 }
 
 /// Where the form of the code comes from.

@@ -4,11 +4,11 @@
 //! reckons so, rounding the rim to whole millimetres (from memory); the exact inch is used here, as a tyre maker's page
 //! does whose three worked sizes are checked below.
 
-use std::f64::consts::PI;
 use std::fmt;
 
 use layshaft_wire::wire;
 
+use super::diameter::{circumference, outer_diameter};
 use super::rating::{Service, SpeedSymbol};
 
 /// Width and height of the section, in the system that the sidewall uses.
@@ -152,8 +152,7 @@ impl TyreSize {
     /// ```
     pub fn outer_diameter_range_mm(&self) -> (f64, f64) {
         let (least, most) = self.heights_mm();
-        let rim = 25.4 * f64::from(self.rim_code);
-        (rim + 2.0 * least, rim + 2.0 * most)
+        (outer_diameter(self.rim_code, least), outer_diameter(self.rim_code, most))
     }
 
     /// Least and greatest outer diameter that a new tyre of this code may have, mm: section heights of 97 to 107 %.
@@ -167,8 +166,7 @@ impl TyreSize {
     /// ```
     pub fn new_tyre_range_mm(&self) -> (f64, f64) {
         let (least, most) = self.heights_mm();
-        let rim = 25.4 * f64::from(self.rim_code);
-        (rim + 2.0 * 0.97 * least, rim + 2.0 * 1.07 * most)
+        (outer_diameter(self.rim_code, 0.97 * least), outer_diameter(self.rim_code, 1.07 * most))
     }
 
     /// Rolling circumference of the tyre unloaded, mm.
@@ -183,7 +181,7 @@ impl TyreSize {
     /// assert!((TyreSize::read("130/90-16").unwrap().circumference_mm() - 2011.9).abs() < 0.05);
     /// ```
     pub fn circumference_mm(&self) -> f64 {
-        PI * self.outer_diameter_mm()
+        circumference(self.outer_diameter_mm())
     }
 
     /// Least and greatest nominal section width, mm; both the same where the code is plain.
@@ -212,7 +210,7 @@ impl TyreSize {
     }
 
     /// Least and greatest section height, mm.
-    fn heights_mm(&self) -> (f64, f64) {
+    pub(crate) fn heights_mm(&self) -> (f64, f64) {
         let share = |ratio: u32| f64::from(ratio) / 100.0;
         match self.section {
             Section::Metric { width_mm, ratio } => {

@@ -94,7 +94,12 @@ pub fn tyre_answer(
     }));
 
     let mut lines = Vec::new();
-    lines.extend(size.iter().zip(&reading_proposed).flat_map(|(size, reading)| working::on_tyre(size, reading)));
+    let other = scaled_from(standard, fitted);
+    lines.extend(
+        size.iter()
+            .zip(&reading_proposed)
+            .flat_map(|(size, reading)| working::on_tyre(size, reading, other, &proposed)),
+    );
     lines.extend(change.iter().flat_map(working::on_change));
     lines.extend(working::on_checks(&checks));
     lines.extend(age.iter().flat_map(working::on_age));
@@ -128,15 +133,20 @@ fn other_end(end: End) -> End {
     }
 }
 
-/// The three tyres said in words. A roll-out on what is fitted carries the proposed tyre with it, else the one as made does.
+/// The wheel that the proposed one is scaled from: a roll-out on what is fitted carries it, else the one as made does.
+fn scaled_from<'a>(standard: &'a Wheel, fitted: &'a Wheel) -> &'a Wheel {
+    let rolled_out = rolling_pair(standard, fitted).1.is_ok_and(|rolling| rolling.measured);
+    if rolled_out { fitted } else { standard }
+}
+
+/// The three tyres said in words.
 fn readings(
     standard: &Wheel,
     fitted: &Wheel,
     proposed: &Wheel,
 ) -> (Option<TyreReading>, Option<TyreReading>, Option<TyreReading>) {
     let (rolls_standard, rolls_fitted) = rolling_pair(standard, fitted);
-    let rolled_out = rolls_fitted.as_ref().is_ok_and(|rolling| rolling.measured);
-    let rolls_proposed = rolling_pair(if rolled_out { fitted } else { standard }, proposed).1;
+    let rolls_proposed = rolling_pair(scaled_from(standard, fitted), proposed).1;
     let read = |wheel, rolling: Result<_, Refused>| size_of(wheel).map(|size| tyre_reading(&size, rolling.ok()));
     (read(standard, rolls_standard), read(fitted, rolls_fitted), read(proposed, rolls_proposed))
 }

@@ -1,61 +1,43 @@
 //! The working of the tyre page: every equation with its numbers, and where it comes from.
 
-use crate::quantity::{Source, Standing, WorkLine, Working};
-use crate::record::{TyreSize, date_source, decade_source};
-use crate::tyres::age::{TyreAge, age_source};
+use crate::quantity::{Difference, Line, PercentChange, Source, Standing, WorkLine, Working};
+use crate::record::{OuterDiameter, TyreSize, Wheel, YearsOfDays, date_source, decade_source};
+use crate::tyres::age::{TyreAge, TyreWeek, age_source};
 use crate::tyres::checks::{TyreCheck, TyreLimit};
 use crate::tyres::compare::TyreChange;
+use crate::tyres::formulas::{RideHeight, TurnsPerKilometre};
 use crate::tyres::reading::TyreReading;
+use crate::tyres::rolled::rolling_line;
 use crate::tyres::wheel::tyre_source;
-use crate::units::Unit;
 
-/// The lines on one tyre.
-pub(crate) fn on_tyre(size: &TyreSize, reading: &TyreReading) -> Vec<WorkLine> {
-    let rim = size.rim_code;
-    let (least, most) = (reading.outer_diameter_least_mm, reading.outer_diameter_most_mm);
-    let height = |diameter: f64| (diameter - 25.4 * f64::from(rim)) / 2.0;
+/// The lines on one tyre; `other` is the wheel that it was scaled from where it was.
+pub(crate) fn on_tyre(size: &TyreSize, reading: &TyreReading, other: &Wheel, wheel: &Wheel) -> Vec<WorkLine> {
+    let (least, most) = size.heights_mm();
+    let diameter = |label, height_mm| OuterDiameter { rim_code: size.rim_code, height_mm }.line(label);
     let mut lines = Vec::new();
     if least < most {
-        for (label, diameter) in [("Outer diameter, least", least), ("Outer diameter, most", most)] {
-            let equation = format!("25.4 × {rim} + 2 × {:.2} mm", height(diameter));
-            lines.push(WorkLine::new(label, equation, diameter, Unit::Millimetre));
-        }
+        lines.extend(diameter("Outer diameter, least", least));
+        lines.extend(diameter("Outer diameter, most", most));
     } else {
-        let equation = format!("25.4 × {rim} + 2 × {:.2} mm", height(most));
-        lines.push(WorkLine::new("Outer diameter", equation, most, Unit::Millimetre));
+        lines.extend(diameter("Outer diameter", most));
     }
-    let circumference = if reading.measured {
-        "roll-out".to_owned()
-    } else {
-        format!("π × {:.1} mm, or by the ratio to a tyre that was rolled out", reading.outer_diameter_mm)
-    };
-    lines.push(WorkLine::new("Rolling circumference", circumference, reading.circumference_mm, Unit::Millimetre));
-    let turns = format!("1 000 000 / {:.1} mm", reading.circumference_mm);
-    lines.push(WorkLine::new("Turns in a kilometre", turns, reading.turns_per_km, Unit::None));
+    let circumference_mm = reading.circumference_mm;
+    lines.extend(rolling_line("Rolling circumference", other, wheel, (circumference_mm, reading.measured)));
+    lines.extend(TurnsPerKilometre { circumference_mm }.line("Turns in a kilometre"));
     lines
 }
 
 /// The lines on the change against standard.
 pub(crate) fn on_change(change: &TyreChange) -> Vec<WorkLine> {
-    let (before, after) = (change.diameter_before_mm, change.diameter_after_mm);
-    let (rolled, rolls) = (change.circumference_before_mm, change.circumference_after_mm);
-    let mut lines = vec![
-        WorkLine::new(
-            "Axle higher than as made",
-            format!("({after:.1} − {before:.1}) / 2"),
-            change.ride_height_mm,
-            Unit::Millimetre,
-        ),
-        WorkLine::new(
-            "Circumference against as made",
-            format!("({rolls:.1} / {rolled:.1} − 1) × 100"),
-            change.circumference_percent,
-            Unit::Percent,
-        ),
-    ];
-    lines.extend(change.speedometer_percent.map(|shift| {
-        let equation = format!("({rolled:.1} / {rolls:.1} − 1) × 100");
-        WorkLine::new("Speedometer against as made, by this tyre alone", equation, shift, Unit::Percent)
+    let axle = RideHeight { diameter_mm: change.diameter_before_mm, new_diameter_mm: change.diameter_after_mm };
+    let (before, after) = (change.circumference_before_mm, change.circumference_after_mm);
+    let mut lines = Vec::new();
+    lines.extend(axle.line("Axle higher than as made"));
+    lines.extend(PercentChange { before, after }.line("Circumference against as made"));
+    lines.extend(change.speedometer_percent.and_then(|_| {
+        // A longer way for one turn shows less.
+        let shift = PercentChange { before: after, after: before };
+        shift.line("Speedometer against as made, by this tyre alone")
     }));
     lines
 }
@@ -65,19 +47,18 @@ pub(crate) fn on_checks(checks: &[TyreCheck]) -> Vec<WorkLine> {
     let known = checks.iter().filter(|check| matches!(check.limit, TyreLimit::Load | TyreLimit::Speed));
     known
         .filter_map(|check| {
-            let equation = format!("{} − {:.0}", check.allowed_to?, check.actual?);
-            Some(WorkLine::new(&format!("{}: left", check.label), equation, check.margin?, check.unit))
+            let left = Difference { from: check.actual?, to: check.allowed_to? };
+            Some(left.line(&format!("{}: left", check.label))?.measured_in(check.unit))
         })
         .collect()
 }
 
 /// The lines on the age.
 pub(crate) fn on_age(age: &TyreAge) -> Vec<WorkLine> {
-    let line = |week: &crate::tyres::age::TyreWeek| {
-        let label = format!("Age, if made in week {} of {}, years", week.week, week.year);
-        WorkLine::new(&label, format!("days since {} / 365.25", week.from_day), week.age_years, Unit::None)
+    let line = |week: &TyreWeek| {
+        YearsOfDays { days: week.age_days }.line(&format!("Age, if made in week {} of {}, years", week.week, week.year))
     };
-    age.weeks.iter().map(line).collect()
+    age.weeks.iter().filter_map(line).collect()
 }
 
 /// The whole working.

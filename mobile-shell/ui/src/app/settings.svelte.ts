@@ -1,5 +1,6 @@
 // What this device prefers: theme, the other unit where one is chosen, read aloud, the cups at hand. Kept on the device, not on the bike.
 import type { Unit } from '../door/wire.ts';
+import { device } from '../words/numbers.ts';
 
 export type Theme = 'system' | 'day' | 'night';
 
@@ -63,6 +64,11 @@ class Settings {
     this.#keep();
   }
 
+  /** The units that are shown instead of the core's; read it to notice when they change. */
+  get units(): string {
+    return JSON.stringify(this.#kept.units);
+  }
+
   /** The unit in which a quantity is shown. */
   shownIn(unit: Unit): Unit {
     return this.#kept.units[unit] ?? unit;
@@ -94,3 +100,4 @@ class Settings {
 }
 
 export const settings = new Settings();
+device.shownIn = (unit) => settings.shownIn(unit);

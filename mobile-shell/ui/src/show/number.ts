@@ -1,34 +1,20 @@
 // Numbers as they are written on a drawing: thin space between thousands, a real minus, the unit after a space.
 import { settings } from '../app/settings.svelte.ts';
-import { tables } from '../app/asking/tables.svelte.ts';
 import type { Unit } from '../door/wire.ts';
+import { digits, trimmed, unitCard, withSymbol } from '../words/numbers.ts';
 
-const THIN = '\u202f';
-const MINUS = '\u2212';
-
-/** A number with so many decimals; whole numbers of five digits and more, and all above 1,000, are grouped. */
-export function digits(value: number, decimals: number): string {
-  if (!Number.isFinite(value)) return '–';
-  const [whole = '', part] = Math.abs(value).toFixed(decimals).split('.');
-  const grouped = whole.replace(/\B(?=(\d{3})+$)/g, THIN);
-  const text = part ? `${grouped}.${part}` : grouped;
-  // What rounds to nothing has no sign.
-  return value < 0 && Number(text.replaceAll(THIN, '')) !== 0 ? MINUS + text : text;
-}
-
-/** Hours and days as a person says them: with a decimal only where there is something behind the point. */
-const plain = (value: number, decimals: number) => digits(value, decimals).replace(/\.0+$/, '');
+export { digits };
 
 /** A value in the unit that this device shows: the number and its symbol. */
 export function figure(value: number, unit: Unit, decimals?: number): { number: string; symbol: string } {
-  const card = tables.unit(unit);
+  const card = unitCard(unit);
   const shown = settings.shownIn(unit);
   if (shown === unit || card.other?.unit !== shown) {
     const own = decimals ?? card.decimals;
-    const write = unit === 'year' ? value.toFixed(0) : unit === 'hour' ? plain(value, own) : digits(value, own);
+    const write = unit === 'year' ? value.toFixed(0) : unit === 'hour' ? trimmed(value, own) : digits(value, own);
     return { number: write, symbol: card.symbol };
   }
-  const other = tables.unit(shown);
+  const other = unitCard(shown);
   return { number: digits(value * card.other.factor + card.other.offset, other.decimals), symbol: other.symbol };
 }
 
@@ -36,8 +22,7 @@ export function figure(value: number, unit: Unit, decimals?: number): { number: 
 export function amount(value: number | null | undefined, unit: Unit, decimals?: number): string {
   if (value === null || value === undefined) return '–';
   const { number, symbol } = figure(value, unit, decimals);
-  // The sign of an angle alone stands close to its number.
-  return symbol ? `${number}${symbol === '°' ? '' : '\u00a0'}${symbol}` : number;
+  return withSymbol(number, symbol);
 }
 
 /** A change, with its sign always written. */
@@ -59,8 +44,8 @@ export function handsOn(minutes: number): string {
 export function passing(hours: number): string {
   const minutes = Math.round(hours * 60);
   if (minutes < 60) return `${minutes}\u00a0min`;
-  if (hours < 72) return `${plain(hours, hours < 10 ? 1 : 0)}\u00a0h`;
-  return `${plain(hours / 24, hours < 240 ? 1 : 0)}\u00a0days`;
+  if (hours < 72) return `${trimmed(hours, hours < 10 ? 1 : 0)}\u00a0h`;
+  return `${trimmed(hours / 24, hours < 240 ? 1 : 0)}\u00a0days`;
 }
 
 /** How the locale writes a currency; nothing where there is no such one. */

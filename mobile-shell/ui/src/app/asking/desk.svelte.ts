@@ -3,6 +3,7 @@ import type { Door, DoorRefusal, DoorState } from '../../door/index.ts';
 import { forgetAnswers, takeAnswer, takeDoor } from './early.ts';
 import type { Command, Outcome, Query, QueryMap, Refusal } from '../../door/wire.ts';
 import { together } from './together.svelte.ts';
+import { worded } from '../../words/said.ts';
 import { inWords } from './trouble.ts';
 import { t } from '../../words/index.ts';
 
@@ -19,11 +20,11 @@ export interface Toast {
   bad: boolean;
 }
 
-/** Whatever was thrown, as a refusal that can be shown. */
+/** Whatever was thrown, as a refusal that can be shown, in words. */
 export function asRefusal(thrown: unknown): Refusal {
   if (thrown && typeof thrown === 'object' && 'code' in thrown && 'message' in thrown) {
     const { trouble, code } = thrown as DoorRefusal;
-    return trouble ? { code, message: inWords(trouble), field: null } : (thrown as Refusal);
+    return trouble ? { code, message: inWords(trouble), field: null } : (worded(thrown) as Refusal);
   }
   return { code: 'storage', message: thrown instanceof Error ? thrown.message : String(thrown), field: null };
 }
@@ -75,7 +76,7 @@ class Desk {
     this.#count(1);
     const start = performance.now();
     try {
-      return await ((takeAnswer(query) as Promise<QueryMap[K]> | undefined) ?? door.ask(query));
+      return worded(await (takeAnswer(query) ?? door.ask(query))) as QueryMap[K];
     } finally {
       this.#count(-1);
       time(`ask ${query.kind}`, start);
@@ -87,7 +88,7 @@ class Desk {
     const door = await this.#ready();
     forgetAnswers();
     const start = performance.now();
-    const outcome = await door.act(command);
+    const outcome = worded(await door.act(command)) as Outcome;
     time(`act ${command.kind}`, start);
     this.spoil(outcome.stale);
     // What was tried on one bike is not carried to another.

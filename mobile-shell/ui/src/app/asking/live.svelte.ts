@@ -2,6 +2,7 @@
 // the page until the next one is there, so that nothing flashes while somebody types.
 import { asRefusal, desk, type AskOf, type Kind } from './desk.svelte.ts';
 import { clock } from '../time/clock.svelte.ts';
+import { settings } from '../settings.svelte.ts';
 import type { QueryMap, Refusal } from '../../door/wire.ts';
 
 export interface Live<T, Q = unknown> {
@@ -28,6 +29,8 @@ export function live<K extends Kind>(kind: K, query: () => Omit<AskOf<K>, 'kind'
     const wanted = query();
     if (!wanted || !desk.wasOpen) return;
     desk.stale(kind);
+    // Sentences of the core carry quantities, which follow the units that the device shows.
+    void settings.units;
     if (TIMED.has(kind)) void clock.minute;
     let wantedStill = true;
     desk.ask({ kind, ...wanted } as unknown as AskOf<K>).then(

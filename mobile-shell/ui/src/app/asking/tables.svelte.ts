@@ -1,15 +1,13 @@
-// Units, accepted ranges and the names of records and fields, read once from the core: the UI has no table of its own.
+// Accepted ranges and the names of records and fields, read once from the core: the UI has no table of its own.
 import { desk } from './desk.svelte.ts';
-import type { BoundCard, BoundId, Unit, UnitCard } from '../../door/wire.ts';
+import type { BoundCard, BoundId } from '../../door/wire.ts';
 
 class Tables {
-  #units = $state.raw(new Map<Unit, UnitCard>());
   #bounds = $state.raw(new Map<BoundId, BoundCard>());
   #records = $state.raw(new Map<string, string>());
 
   async load() {
     const tables = await desk.ask<'tables'>({ kind: 'tables' });
-    this.#units = new Map(tables.units.map((card) => [card.unit, card]));
     this.#bounds = new Map(tables.bounds.map((card) => [card.id, card]));
     this.#records = new Map(
       tables.records.flatMap((card) => [
@@ -27,14 +25,6 @@ class Tables {
   /** What a field of a record is called; `wait.hours` stands inside another. */
   field(kind: string, field: string): string {
     return this.#records.get(`${kind}.${field}`) ?? field;
-  }
-
-  unit(unit: Unit): UnitCard {
-    return this.#units.get(unit) ?? { unit, symbol: '', decimals: 2, other: null };
-  }
-
-  get units(): UnitCard[] {
-    return [...this.#units.values()];
   }
 
   /** An accepted range. */

@@ -1,6 +1,6 @@
 // What the number pad does: keys, the other unit, and reading what was typed.
 import { settings } from '../../app/settings.svelte.ts';
-import { tables } from '../../app/asking/tables.svelte.ts';
+import { unitCard } from '../../words/numbers.ts';
 import { digits } from '../../show/number.ts';
 import type { Unit } from '../../door/wire.ts';
 
@@ -27,21 +27,21 @@ export class Typed {
   constructor(value: number | null, unit: Unit, bound: Limits | undefined) {
     this.unit = unit;
     this.bound = bound;
-    this.text = value === null ? '' : plain(this.#toShown(value), tables.unit(this.shown).decimals);
+    this.text = value === null ? '' : plain(this.#toShown(value), unitCard(this.shown).decimals);
   }
 
   get shown(): Unit {
     const shown = settings.shownIn(this.unit);
-    return shown === this.unit || tables.unit(this.unit).other?.unit === shown ? shown : this.unit;
+    return shown === this.unit || unitCard(this.unit).other?.unit === shown ? shown : this.unit;
   }
 
   get symbol(): string {
-    return tables.unit(this.shown).symbol;
+    return unitCard(this.shown).symbol;
   }
 
   /** The unit that the unit key would switch to. */
   get otherUnit(): Unit | null {
-    const other = tables.unit(this.unit).other?.unit ?? null;
+    const other = unitCard(this.unit).other?.unit ?? null;
     return other && this.shown === other ? this.unit : other;
   }
 
@@ -64,7 +64,7 @@ export class Typed {
   /** The accepted range in the unit that is shown. */
   get range(): { from: string; to: string } | null {
     if (!this.bound) return null;
-    const decimals = tables.unit(this.shown).decimals;
+    const decimals = unitCard(this.shown).decimals;
     const write = (value: number) => digits(this.#toShown(value), Number.isInteger(this.#toShown(value)) ? 0 : Math.max(1, decimals));
     return { from: write(this.bound.min), to: write(this.bound.max) };
   }
@@ -91,17 +91,17 @@ export class Typed {
     const next = this.otherUnit;
     if (!next) return;
     settings.show(this.unit, next);
-    if (value !== null) this.text = plain(this.#toShown(value), tables.unit(next).decimals);
+    if (value !== null) this.text = plain(this.#toShown(value), unitCard(next).decimals);
     this.#fresh = true;
   }
 
   #toShown(value: number): number {
-    const other = tables.unit(this.unit).other;
+    const other = unitCard(this.unit).other;
     return other && this.shown === other.unit ? value * other.factor + other.offset : value;
   }
 
   #fromShown(shown: number): number {
-    const other = tables.unit(this.unit).other;
+    const other = unitCard(this.unit).other;
     if (!other || this.shown !== other.unit) return shown;
     // Ten digits are kept: what was typed comes back as it was typed.
     return Number(((shown - other.offset) / other.factor).toPrecision(10));

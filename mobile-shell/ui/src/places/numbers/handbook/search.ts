@@ -1,5 +1,5 @@
 // What is looked for in the handbook, and how ranges are written there.
-import { tables } from '../../../app/asking/tables.svelte.ts';
+import { unitCard } from '../../../words/numbers.ts';
 import { digits } from '../../../show/number.ts';
 import type { Area, FormulaCard, InputCard, Unit } from '../../../door/wire.ts';
 import { t } from '../../../words/index.ts';
@@ -41,8 +41,8 @@ const number = (value: number) => digits(value, String(value).split('.')[1]?.len
  */
 export function rangeWords({ range, oneOf }: InputCard): string {
   if (!range) return oneOf.join(', ');
-  const { symbol } = tables.unit(range.unit);
+  const { symbol } = unitCard(range.unit);
   return t('parts-between', { least: number(range.min), most: symbol ? `${number(range.max)}\u00a0${symbol}` : number(range.max) });
 }
 
-export const unitSymbol = (unit: Unit) => tables.unit(unit).symbol || t('handbook-plain-number');
+export const unitSymbol = (unit: Unit) => unitCard(unit).symbol || t('handbook-plain-number');

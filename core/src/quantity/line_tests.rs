@@ -1,0 +1,84 @@
+use super::*;
+use crate::brakes::{HydraulicBrake, LeverTravel};
+use crate::fasteners::StressArea;
+use crate::gearing::CentreDistance;
+
+fn put(equation: &str, numbers: &[(&str, f64)]) -> String {
+    with_numbers(equation, |symbol| {
+        numbers.iter().find(|(known, _)| *known == symbol).map(|(_, number)| rounded(*number))
+    })
+}
+
+#[test]
+fn numbers_take_the_place_of_their_symbols_and_of_nothing_else() {
+    let numbers = [("d", 8.0), ("d₂", 7.18801), ("P", 1.25)];
+    assert_eq!(put("π/4 · ((d₂ + d₃) / 2)² + d · sin(P)", &numbers), "π/4 · ((7.188 + d₃) / 2)² + 8 · sin(1.25)");
+    assert_eq!(put("d", &numbers), "8");
+    assert_eq!(put("d_x + dP", &numbers), "d_x + dP");
+    assert_eq!(put("243.12 + T", &[("T", -5.0)]), "243.12 + (−5)");
+}
+
+#[test]
+fn a_number_keeps_what_tells_it_from_nothing() {
+    assert_eq!([1915.114_9, 0.000_123_45, 1e-13, -0.5].map(rounded), ["1915.1149", "0.000123", "0", "(−0.5)"]);
+}
+
+#[test]
+fn a_result_that_goes_into_another_shows_as_a_number() {
+    let area = StressArea { diameter_mm: 8.0, pitch_mm: 1.25 };
+    assert_eq!(area.line("").unwrap().equation, "π/4 × ((7.1881 + 6.4664) / 2)²");
+    assert_eq!(area.line_of("flank_diameter", "").unwrap().equation, "8 − 0.64952 × 1.25");
+}
+
+#[test]
+fn a_part_of_a_formula_needs_only_its_own_numbers() {
+    let unknown = f64::NAN;
+    let brake = HydraulicBrake {
+        lever_newtons: 100.0,
+        lever_ratio: unknown,
+        master_mm: 14.0,
+        pistons: 2,
+        piston_mm: 30.0,
+        pad_friction: unknown,
+        effective_radius_mm: unknown,
+        wheel_radius_mm: unknown,
+        mass_kg: unknown,
+    };
+    let line = brake.line_of("hydraulic_ratio", "Hydraulic ratio").unwrap();
+    assert_eq!((line.equation.as_str(), line.label.english().as_str()), ("2 × 30² / 14²", "Hydraulic ratio"));
+    assert!(brake.line("").is_none() && brake.line_of("pressure", "").is_none());
+    assert!(brake.line_of("no_such", "").is_none());
+}
+
+#[test]
+fn what_an_open_symbol_is_stands_behind() {
+    let travel = LeverTravel {
+        lever_newtons: 100.0,
+        lever_ratio: 5.0,
+        master_mm: 14.0,
+        pistons: 2,
+        piston_mm: 30.0,
+        pad_clearance_mm: 0.15,
+        hose_mm: 900.0,
+        hose_swell_ml_m: 0.5,
+    };
+    let volume = travel.line_of("volume", "").unwrap().equation;
+    assert!(volume.ends_with("× p / 68.948, p = 10 × 100 × 5 / (π × 14² / 4)"), "{volume}");
+}
+
+#[test]
+fn an_equation_that_is_solved_shows_both_sides() {
+    let centre = CentreDistance { front_teeth: 15, rear_teeth: 41, chain_links: 116, pitch_mm: 12.7 };
+    assert_eq!(
+        centre.line("").unwrap().equation,
+        "C : 2 × C / 12.7 × cos(α) + (15 + 41) / 2 + |41 − 15| × α / π = 116, α = arcsin(|41 − 15| / (2 × π × C / 12.7))"
+    );
+}
+
+#[test]
+fn a_comma_inside_brackets_parts_nothing() {
+    assert_eq!(
+        parts("n = X / gcd(z, X), m = 2"),
+        [("n".to_owned(), "X / gcd(z, X)".to_owned()), ("m".to_owned(), "2".to_owned())]
+    );
+}
