@@ -1,5 +1,6 @@
 //! Every message that the core can say, listed once: what the catalogue of a language must have words for.
 
+use crate::brakes::message::{BleedingMessage, BrakesFinding, BrakesMessage, BrakesRefused, BrakesSource};
 use crate::electrical::{
     ChargingMessage, ChargingPageMessage, ElectricalMessage, ElectricalSource, FuseColour, LoadMessage,
     LoadPageMessage, WireMessage,
@@ -7,16 +8,29 @@ use crate::electrical::{
 use crate::error::RefusedMessage;
 use crate::events::{EventMessage, EventsMessage};
 use crate::faults::{CircuitCheckMessage, FaultsMessage, FaultsSource, ReachMessage};
+use crate::gearing::message::{
+    ChainMeshMessage, ChainWearMessage, GearingFinding, GearingMessage, GearingRefused, GearingSource,
+    SprocketChoiceMessage, ThrustMessage,
+};
 use crate::harness::{
     CircuitMessage, FaultMessage, IndicatorMessage, LampsMessage, ModelMessage, SolverMessage, SymptomMessage,
     WireColour,
 };
 use crate::inspection::InspectionMessage;
 use crate::message::{ArgumentKind, Declared};
+use crate::ripple::message::{RippleFollows, RippleMessage};
+use crate::tyres::message::{TyreCheckMessage, TyresFinding, TyresMessage, TyresRefused, TyresSource};
 
 /// The messages of each enum marked `#[message]`. `tests/suite/words.rs` finds one that is missing here.
 pub const MESSAGES: &[&[Declared]] = &[
     SHARED,
+    BleedingMessage::DECLARED,
+    BrakesFinding::DECLARED,
+    BrakesMessage::DECLARED,
+    BrakesRefused::DECLARED,
+    BrakesSource::DECLARED,
+    ChainMeshMessage::DECLARED,
+    ChainWearMessage::DECLARED,
     ChargingMessage::DECLARED,
     ChargingPageMessage::DECLARED,
     CircuitCheckMessage::DECLARED,
@@ -29,6 +43,10 @@ pub const MESSAGES: &[&[Declared]] = &[
     FaultsMessage::DECLARED,
     FaultsSource::DECLARED,
     FuseColour::DECLARED,
+    GearingFinding::DECLARED,
+    GearingMessage::DECLARED,
+    GearingRefused::DECLARED,
+    GearingSource::DECLARED,
     IndicatorMessage::DECLARED,
     InspectionMessage::DECLARED,
     LampsMessage::DECLARED,
@@ -37,8 +55,17 @@ pub const MESSAGES: &[&[Declared]] = &[
     ModelMessage::DECLARED,
     ReachMessage::DECLARED,
     RefusedMessage::DECLARED,
+    RippleFollows::DECLARED,
+    RippleMessage::DECLARED,
     SolverMessage::DECLARED,
+    SprocketChoiceMessage::DECLARED,
     SymptomMessage::DECLARED,
+    ThrustMessage::DECLARED,
+    TyreCheckMessage::DECLARED,
+    TyresFinding::DECLARED,
+    TyresMessage::DECLARED,
+    TyresRefused::DECLARED,
+    TyresSource::DECLARED,
     WireColour::DECLARED,
     WireMessage::DECLARED,
 ];
