@@ -162,6 +162,10 @@ mod tests {
         assert_eq!(code(&[18.0, 22.0, 14.0]), Some(FindingCode::ChainTooTight));
         assert_eq!(code(&[26.0, 28.0, 30.0]), Some(FindingCode::ChainTooSlack));
         assert_eq!(code(&[16.0, 28.0]), Some(FindingCode::ChainTightSpot));
+        let uneven = on_tight_spot(&spot(&[16.0, 28.0], (Some(15.0), Some(25.0)))).unwrap();
+        assert!(
+            uneven.text.english().starts_with("Slack differs by 12 mm round the chain, the manual's range is 10 mm")
+        );
         // Set a little tighter all of it lies inside; the tightest place does already.
         assert_eq!(code(&[18.0, 27.0]), None);
     }
