@@ -1,28 +1,84 @@
 //! Every message that the core can say, listed once: what the catalogue of a language must have words for.
 
+use crate::brakes::message::{BleedingMessage, BrakesFinding, BrakesMessage, BrakesRefused, BrakesSource};
 use crate::coating::{CoatingMessage, CureMessage, ProcessMessage};
+use crate::electrical::{
+    ChargingMessage, ChargingPageMessage, ElectricalMessage, ElectricalSource, FuseColour, LoadMessage,
+    LoadPageMessage, WireMessage,
+};
 use crate::error::RefusedMessage;
 use crate::events::{EventMessage, EventsMessage};
 use crate::fasteners::{ScrewMessage, ThreadMessage};
+use crate::faults::{CircuitCheckMessage, FaultsMessage, FaultsSource, ReachMessage};
 use crate::fluids::{FillMessage, MixMessage};
+use crate::gearing::message::{
+    ChainMeshMessage, ChainWearMessage, GearingFinding, GearingMessage, GearingRefused, GearingSource,
+    SprocketChoiceMessage, ThrustMessage,
+};
+use crate::harness::{
+    CircuitMessage, FaultMessage, IndicatorMessage, LampsMessage, ModelMessage, SolverMessage, SymptomMessage,
+    WireColour,
+};
 use crate::inspection::{InspectionMessage, PackMessage};
 use crate::message::{ArgumentKind, Declared};
+use crate::ripple::message::{RippleFollows, RippleMessage};
+use crate::tyres::message::{TyreCheckMessage, TyresFinding, TyresMessage, TyresRefused, TyresSource};
 
 /// The messages of each enum marked `#[message]`. `tests/suite/words.rs` finds one that is missing here.
 pub const MESSAGES: &[&[Declared]] = &[
     SHARED,
+    BleedingMessage::DECLARED,
+    BrakesFinding::DECLARED,
+    BrakesMessage::DECLARED,
+    BrakesRefused::DECLARED,
+    BrakesSource::DECLARED,
+    ChainMeshMessage::DECLARED,
+    ChainWearMessage::DECLARED,
+    ChargingMessage::DECLARED,
+    ChargingPageMessage::DECLARED,
+    CircuitCheckMessage::DECLARED,
+    CircuitMessage::DECLARED,
     CoatingMessage::DECLARED,
     CureMessage::DECLARED,
+    ElectricalMessage::DECLARED,
+    ElectricalSource::DECLARED,
     EventMessage::DECLARED,
     EventsMessage::DECLARED,
+    FaultMessage::DECLARED,
+    FaultsMessage::DECLARED,
+    FaultsSource::DECLARED,
     FillMessage::DECLARED,
+    FuseColour::DECLARED,
+    GearingFinding::DECLARED,
+    GearingMessage::DECLARED,
+    GearingRefused::DECLARED,
+    GearingSource::DECLARED,
+    IndicatorMessage::DECLARED,
     InspectionMessage::DECLARED,
+    LampsMessage::DECLARED,
+    LoadMessage::DECLARED,
+    LoadPageMessage::DECLARED,
     MixMessage::DECLARED,
+    ModelMessage::DECLARED,
     PackMessage::DECLARED,
     ProcessMessage::DECLARED,
+    ReachMessage::DECLARED,
     RefusedMessage::DECLARED,
+    RippleFollows::DECLARED,
+    RippleMessage::DECLARED,
     ScrewMessage::DECLARED,
+    SolverMessage::DECLARED,
+    SprocketChoiceMessage::DECLARED,
+    SymptomMessage::DECLARED,
     ThreadMessage::DECLARED,
+    ThrustMessage::DECLARED,
+    TyreCheckMessage::DECLARED,
+    TyresFinding::DECLARED,
+    TyresMessage::DECLARED,
+    TyresRefused::DECLARED,
+    TyresSource::DECLARED,
+    WireColour::DECLARED,
+    WireMessage::DECLARED,
 ];
 
 /// What every area says with.

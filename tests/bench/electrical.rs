@@ -8,6 +8,7 @@ use layshaft_core::faults::{
     Check, CheckOutcome, FaultAsk, Probe, Suspect, TroubleCase, WiringAsk, next_check, wiring_case,
 };
 use layshaft_core::harness::{Element, Harness, Law, Netlist, Setting, netlist, solve, template};
+use layshaft_core::message::Message;
 use layshaft_core::record::Trouble;
 use layshaft_core::time::Moment;
 use layshaft_door::command::StartFault;
@@ -119,9 +120,9 @@ fn large_case() -> TroubleCase {
     let suspects: Vec<Suspect> = (0..200)
         .map(|at| Suspect {
             id: format!("s{at}"),
-            label: format!("Suspect {at}"),
+            label: Message::as_entered(format!("Suspect {at}")),
             weight: 1.0 + draw(20) as f64,
-            cure: format!("cure {at}"),
+            cure: Message::as_entered(format!("cure {at}")),
             try_minutes: 10.0,
         })
         .collect();
@@ -132,10 +133,12 @@ fn large_case() -> TroubleCase {
         };
         Check {
             id: format!("c{at}"),
-            label: format!("Check {at}"),
+            label: Message::as_entered(format!("Check {at}")),
             place: None,
             position: None,
-            outcomes: (0..answers).map(|at| CheckOutcome { id: at.to_string(), label: at.to_string() }).collect(),
+            outcomes: (0..answers)
+                .map(|at| CheckOutcome { id: at.to_string(), label: Message::as_entered(at.to_string()) })
+                .collect(),
             minutes: 1.0 + draw(10) as f64,
             danger_minutes: 0.0,
             covers: Vec::new(),
@@ -145,7 +148,7 @@ fn large_case() -> TroubleCase {
             metering: None,
         }
     });
-    TroubleCase { name: "large".into(), checks: checks.collect(), covers: Vec::new(), suspects }
+    TroubleCase { name: Message::as_entered("large"), checks: checks.collect(), covers: Vec::new(), suspects }
 }
 
 /// The whole process of ngspice for one operating point, and one operating point within a process that repeats it.

@@ -49,7 +49,7 @@ test('a second-hand caliper on another master cylinder: tried, seen in ripple, f
 
   await press(page, 'Try on the bike');
   const ripple = page.getByRole('dialog');
-  await expect(ripple).toContainText('front brake with 2 x 27 mm on one side and a 14 mm master cylinder');
+  await expect(ripple).toContainText('front brake with 2 × 27 mm on one side and a 14 mm master cylinder');
   await expect(ripple.getByRole('listitem').filter({ hasText: 'Hydraulic ratio, front brake' })).toContainText('7.44');
   await expect(ripple.getByRole('listitem').filter({ hasText: 'force at the lever against as made' })).toContainText('14.0 %');
   await expect(ripple.getByRole('listitem').filter({ hasText: 'lever travel against as made' })).toContainText('−17.3 %');

@@ -11,7 +11,7 @@ use layshaft_door::Bench;
 use layshaft_door::command::{AddReadyMade, DescribePlace, FinishJob, LoadDemo, StartBike, StartCure};
 use layshaft_door::query::{CureAsk, IdAsk, PlanAsk};
 
-use crate::{SATURDAY, act, at};
+use crate::{English, SATURDAY, act, at};
 
 fn doing(kind: WorkKind) -> Vec<ReadyMade> {
     ready_made().into_iter().filter(|ready| ready.work.contains(&kind)).collect()
@@ -240,9 +240,9 @@ fn what_takes_a_night_is_a_wait_and_not_a_sentence() {
 fn no_check_of_the_fault_tables_rides_and_what_turns_or_runs_the_engine_says_what_can_hurt() {
     for (mark, _) in KNOWLEDGE {
         for check in knowledge_case(mark).unwrap().checks {
-            let told: Vec<&str> = [check.label.as_str()]
+            let told: Vec<String> = [check.label.english()]
                 .into_iter()
-                .chain(check.outcomes.iter().map(|each| each.label.as_str()))
+                .chain(check.outcomes.iter().map(|each| each.label.english()))
                 .collect();
             let words: Vec<String> = told
                 .join(" ")
@@ -251,13 +251,13 @@ fn no_check_of_the_fault_tables_rides_and_what_turns_or_runs_the_engine_says_wha
                 .map(str::to_owned)
                 .collect();
             for riding in ["ride", "riding", "rides", "road", "km"] {
-                assert!(!words.iter().any(|word| word == riding), "{mark}, {}: {}", check.id, check.label);
+                assert!(!words.iter().any(|word| word == riding), "{mark}, {}: {}", check.id, check.label.english());
             }
             let turns = words.windows(2).any(|two| two[0] == "engine" && two[1] == "running")
                 || ["run", "idle", "rpm"].iter().any(|word| words.iter().any(|each| each == word));
             // “RUN” is also a position of the stop switch.
             if turns && check.id != "stop-switch" {
-                let caution = check.caution.unwrap_or_default().to_lowercase();
+                let caution = check.caution.map(|caution| caution.english()).unwrap_or_default().to_lowercase();
                 assert!(caution.contains("outdoors"), "{mark}, {}: {caution}", check.id);
             }
         }

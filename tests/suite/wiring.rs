@@ -1,7 +1,8 @@
 //! The wiring of the demo bike through the door: a circuit adapted, a fault planted and found, everything taken back.
 
 use layshaft_core::faults::{FaultAsk, SearchStop};
-use layshaft_core::harness::{Fault, HarnessAsk, LampLook, OperatingPoint, Setting, look_spoken, solve, with_fault};
+use layshaft_core::harness::{Fault, HarnessAsk, LampLook, OperatingPoint, Setting, look_id, solve, with_fault};
+use layshaft_core::message::Message;
 use layshaft_core::record::{Component, ElementChange, Evidence, FaultClosing, Trouble};
 use layshaft_door::Bench;
 use layshaft_door::command::{AdaptCircuit, AnswerFault, CloseFault, LoadDemo, StartFault, UndoFaultStep};
@@ -109,7 +110,7 @@ fn bad_wiring_is_refused_or_said_plainly() {
 }
 
 /// What the faulty machine answers to the question.
-fn answer(bench: &Bench, search: &str, points: &[(String, OperatingPoint)]) -> Option<Evidence> {
+fn answer(bench: &Bench, search: &str, points: &[(Message, OperatingPoint)]) -> Option<Evidence> {
     let ask = FaultAsk { search: Some(search.to_owned()) };
     let question = bench.fault(&ask, &at(SATURDAY)).unwrap().state.unwrap().question?;
     let position = question.position.unwrap();
@@ -117,7 +118,7 @@ fn answer(bench: &Bench, search: &str, points: &[(String, OperatingPoint)]) -> O
     let name = question.check.split(" / ").next().unwrap();
     let check = question.check.clone();
     Some(match name.strip_prefix("look ") {
-        Some(lamp) => Evidence::Seen { check, outcome: look_spoken(point.look(lamp).unwrap()).to_owned() },
+        Some(lamp) => Evidence::Seen { check, outcome: look_id(point.look(lamp).unwrap()).to_owned() },
         None => {
             let volts = point.between(name.strip_prefix("volts ").unwrap(), "battery -").unwrap();
             Evidence::Read { check, volts: (volts * 100.0).round() / 100.0 }
@@ -153,7 +154,7 @@ fn a_planted_fault_is_found_through_the_door_undone_and_closed() {
 
     act(&mut bench, UndoFaultStep { search: search.clone() }, SATURDAY).unwrap();
     assert_eq!(state(&bench).answers.len(), steps - 1);
-    let closing = FaultClosing::Cured { cure: settled.cure };
+    let closing = FaultClosing::Cured { cure: settled.cure.english() };
     act(&mut bench, CloseFault { search: search.clone(), closing }, SATURDAY).unwrap();
     assert!(bench.fault(&FaultAsk::default(), &at(SATURDAY)).unwrap().state.is_none());
     let answer = Evidence::Seen { check: "look".to_owned(), outcome: "off".to_owned() };

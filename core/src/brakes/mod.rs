@@ -5,6 +5,7 @@
 
 mod formulas;
 mod judge;
+pub(crate) mod message;
 mod page;
 #[cfg(test)]
 mod sample;

@@ -6,8 +6,10 @@
 use layshaft_wire::wire;
 
 use super::case::{Check, Metering, TroubleCase};
+use super::message::FaultsMessage;
 use crate::bounds;
 use crate::error::Refused;
+use crate::message::Message;
 use crate::record::Evidence;
 
 /// Tolerance of a reading: a twentieth of a volt, and 3 % for meter, battery and prediction together. Our judgement.
@@ -24,7 +26,7 @@ pub struct Belief {
     /// Id of the suspect.
     pub suspect: String,
     /// In words.
-    pub label: String,
+    pub label: Message,
     /// Probability, 0 to 1.
     pub probability: f64,
 }
@@ -85,7 +87,7 @@ pub(super) fn weigh(case: &TroubleCase, evidence: &[Evidence]) -> Result<Weighed
 fn seen(check: &Check, outcome: &str) -> Result<Vec<f64>, Refused> {
     let which = check.outcomes.iter().position(|at| at.id == outcome);
     let which = which.ok_or_else(|| Refused::Unknown {
-        what: format!("answer to “{}”", check.label).into(),
+        what: FaultsMessage::WhatAnswer { check: check.label.clone() }.into(),
         id: outcome.to_owned(),
     })?;
     Ok(check.likelihoods.iter().map(|line| line.get(which).copied().unwrap_or_default()).collect())
@@ -93,7 +95,7 @@ fn seen(check: &Check, outcome: &str) -> Result<Vec<f64>, Refused> {
 
 fn read(check: &Check, volts: f64) -> Result<Vec<f64>, Refused> {
     let Some(metering) = &check.metering else {
-        let reason = format!("“{}” is answered by what is seen, not by a reading", check.label);
+        let reason = FaultsMessage::NoReading { check: check.label.clone() };
         return Err(Refused::Conflict { field: "volts".to_owned(), reason: reason.into() });
     };
     bounds::METER_READING.narrowed(-metering.range_volts, metering.range_volts).check(volts)?;
@@ -150,19 +152,19 @@ mod tests {
     fn suspects(weights: &[f64]) -> Vec<Suspect> {
         let suspect = |(at, weight): (usize, &f64)| Suspect {
             id: format!("s{at}"),
-            label: format!("Suspect {at}"),
+            label: Message::as_entered(format!("Suspect {at}")),
             weight: *weight,
-            cure: format!("cure {at}"),
+            cure: Message::as_entered(format!("cure {at}")),
             try_minutes: 5.0,
         };
         weights.iter().enumerate().map(suspect).collect()
     }
 
     fn check(yes: &[f64]) -> Check {
-        let outcome = |id: &str| CheckOutcome { id: id.to_owned(), label: id.to_owned() };
+        let outcome = |id: &str| CheckOutcome { id: id.to_owned(), label: Message::as_entered(id) };
         Check {
             id: "t".to_owned(),
-            label: "Test".to_owned(),
+            label: Message::as_entered("Test"),
             place: None,
             position: None,
             outcomes: vec![outcome("1"), outcome("0")],
@@ -177,7 +179,12 @@ mod tests {
     }
 
     fn case(weights: &[f64], check: Check) -> TroubleCase {
-        TroubleCase { name: "case".to_owned(), suspects: suspects(weights), covers: Vec::new(), checks: vec![check] }
+        TroubleCase {
+            name: Message::as_entered("case"),
+            suspects: suspects(weights),
+            covers: Vec::new(),
+            checks: vec![check],
+        }
     }
 
     #[test]

@@ -2,8 +2,11 @@
 
 use layshaft_wire::wire;
 
+use super::message::FaultsMessage;
 use crate::bounds;
 use crate::error::Refused;
+use crate::message::Message;
+use crate::units::Unit;
 
 /// One thing that may be wrong.
 #[wire]
@@ -11,11 +14,11 @@ pub struct Suspect {
     /// Its id.
     pub id: String,
     /// In words.
-    pub label: String,
+    pub label: Message,
     /// How likely it is before anything is known, against the others; judgement, editable.
     pub weight: f64,
     /// What puts it right; suspects with the same cure need not be told apart.
-    pub cure: String,
+    pub cure: Message,
     /// Minutes to try the cure when no check tells.
     pub try_minutes: f64,
 }
@@ -26,7 +29,7 @@ pub struct Cover {
     /// Its id.
     pub id: String,
     /// In words.
-    pub label: String,
+    pub label: Message,
     /// Minutes to take it off and put it back.
     pub minutes: f64,
 }
@@ -37,7 +40,7 @@ pub struct CheckOutcome {
     /// Its id.
     pub id: String,
     /// In words.
-    pub label: String,
+    pub label: Message,
 }
 
 /// What a meter would show under each suspect.
@@ -55,11 +58,11 @@ pub struct Check {
     /// Its id.
     pub id: String,
     /// The question or instruction.
-    pub label: String,
+    pub label: Message,
     /// Where it is done.
-    pub place: Option<String>,
+    pub place: Option<Message>,
     /// Switch positions for it.
-    pub position: Option<String>,
+    pub position: Option<Message>,
     /// Its possible answers.
     pub outcomes: Vec<CheckOutcome>,
     /// Hands-on minutes once everything is in reach.
@@ -71,7 +74,7 @@ pub struct Check {
     /// Whether it is a look that needs no tool; looks come first.
     pub free_look: bool,
     /// A short caution to show with it.
-    pub caution: Option<String>,
+    pub caution: Option<Message>,
     /// For each suspect, in their order, the probability of each outcome; each line adds up to 1.
     pub likelihoods: Vec<Vec<f64>>,
     /// Present when the answer can be given as a reading.
@@ -82,7 +85,7 @@ pub struct Check {
 #[wire]
 pub struct TroubleCase {
     /// What is wrong, in words.
-    pub name: String,
+    pub name: Message,
     /// The suspects.
     pub suspects: Vec<Suspect>,
     /// The covers.
@@ -95,7 +98,7 @@ impl TroubleCase {
     /// A check by its id.
     pub fn check(&self, id: &str) -> Result<&Check, Refused> {
         let found = self.checks.iter().find(|check| check.id == id);
-        found.ok_or_else(|| Refused::Unknown { what: "check".into(), id: id.to_owned() })
+        found.ok_or_else(|| Refused::Unknown { what: FaultsMessage::WhatCheck.into(), id: id.to_owned() })
     }
 
     /// The suspects' weights as probabilities that add up to 1.
@@ -107,18 +110,16 @@ impl TroubleCase {
 
 /// Refuses a case whose numbers cannot be: no suspects, a weight or time below zero, likelihoods that do not add up to 1.
 pub fn check_case(case: &TroubleCase) -> Result<(), Refused> {
-    let conflict =
-        |field: &str, reason: String| Err(Refused::Conflict { field: field.to_owned(), reason: reason.into() });
     if case.suspects.is_empty() {
-        return conflict("suspects", "a case needs at least one suspect".to_owned());
+        return conflict("suspects", FaultsMessage::NoSuspects);
     }
     for suspect in &case.suspects {
         if !(suspect.weight.is_finite() && suspect.weight > 0.0) {
-            let reason = format!("{}: a weight must be above zero, {} given", suspect.label, suspect.weight);
-            return conflict("weight", reason);
+            let (suspect, weight) = (suspect.label.clone(), Unit::None.of(suspect.weight));
+            return conflict("weight", FaultsMessage::WeightNotAbove { suspect, weight });
         }
         if !(suspect.try_minutes.is_finite() && suspect.try_minutes > 0.0) {
-            return conflict("tryMinutes", format!("{}: a time must be above zero minutes", suspect.label));
+            return conflict("tryMinutes", FaultsMessage::TimeNotAbove { suspect: suspect.label.clone() });
         }
     }
     for cover in &case.covers {
@@ -127,32 +128,33 @@ pub fn check_case(case: &TroubleCase) -> Result<(), Refused> {
     case.checks.iter().try_for_each(|check| sound_check(case, check))
 }
 
+fn conflict(field: &str, reason: FaultsMessage) -> Result<(), Refused> {
+    Err(Refused::Conflict { field: field.to_owned(), reason: reason.into() })
+}
+
 fn sound_check(case: &TroubleCase, check: &Check) -> Result<(), Refused> {
-    let conflict = |field: &str, reason: String| {
-        Err(Refused::Conflict { field: field.to_owned(), reason: format!("{}: {reason}", check.label).into() })
-    };
+    let said = || check.label.clone();
     let minutes = bounds::CHECK_MINUTES;
     minutes.check(check.minutes)?;
     minutes.check(check.danger_minutes)?;
     if let Some(cover) = check.covers.iter().find(|id| !case.covers.iter().any(|cover| cover.id == **id)) {
-        return Err(Refused::Unknown { what: "cover".into(), id: cover.clone() });
+        return Err(Refused::Unknown { what: FaultsMessage::WhatCover.into(), id: cover.clone() });
     }
     if check.likelihoods.len() != case.suspects.len() {
-        let reason = format!("{} lines of likelihood for {} suspects", check.likelihoods.len(), case.suspects.len());
-        return conflict("likelihoods", reason);
+        let (lines, suspects) = (check.likelihoods.len(), case.suspects.len());
+        return conflict("likelihoods", FaultsMessage::OtherNumberOfLines { check: said(), lines, suspects });
     }
     for (line, suspect) in check.likelihoods.iter().zip(&case.suspects) {
         let sum: f64 = line.iter().sum();
         let sound = line.len() == check.outcomes.len() && line.iter().all(|share| (0.0..=1.0).contains(share));
         if !sound || (sum - 1.0).abs() > 1e-6 {
-            let reason =
-                format!("the likelihoods under “{}” must be one for each outcome and add up to 1", suspect.label);
-            return conflict("likelihoods", reason);
+            let suspect = suspect.label.clone();
+            return conflict("likelihoods", FaultsMessage::NoLikelihoods { check: said(), suspect });
         }
     }
     match &check.metering {
         Some(metering) if metering.predicted_volts.len() != case.suspects.len() => {
-            conflict("predictedVolts", "one prediction for each suspect is needed".to_owned())
+            conflict("predictedVolts", FaultsMessage::OtherNumberOfPredictions { check: said() })
         }
         _ => Ok(()),
     }

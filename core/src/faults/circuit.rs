@@ -6,10 +6,13 @@
 use layshaft_wire::wire;
 
 use super::case::{Check, CheckOutcome, Cover, Metering, Suspect, TroubleCase};
+use super::message::{CircuitCheckMessage, FaultsMessage};
 use crate::bounds;
 use crate::error::Refused;
-use crate::harness::{Fault, Harness, LampLook, Predictions, Setting, fault_places};
+use crate::harness::{Fault, Harness, LampLook, Predictions, Setting, fault_places, look_id, look_spoken};
+use crate::message::{Joint, Message};
 use crate::record::Component;
+use crate::units::Unit;
 
 /// Share of answers that are mistaken (a lamp misjudged, a probe slipped). Our judgement.
 const MISTAKEN: f64 = 0.03;
@@ -30,7 +33,7 @@ pub struct Probe {
     /// Minutes to measure there.
     pub minutes: f64,
     /// Where it is.
-    pub place: Option<String>,
+    pub place: Option<Message>,
 }
 
 /// What to make a case from.
@@ -63,7 +66,7 @@ pub(super) fn case_of_faults(ask: &WiringAsk, faults: &[Fault]) -> Result<Troubl
     let nodes = ask.harness.nodes();
     for probe in &ask.probes {
         if !nodes.contains(&probe.point.as_str()) {
-            return Err(Refused::Unknown { what: "point".into(), id: probe.point.clone() });
+            return Err(Refused::Unknown { what: FaultsMessage::WhatPoint.into(), id: probe.point.clone() });
         }
     }
     let predicted = Predictions::of(&ask.harness, faults, &ask.settings)?;
@@ -77,13 +80,13 @@ pub(super) fn case_of_faults(ask: &WiringAsk, faults: &[Fault]) -> Result<Troubl
         }
     }
     let suspects = faults.iter().map(|fault| suspect(ask, fault)).collect();
-    Ok(TroubleCase { name: ask.complaint.clone(), suspects, covers: ask.covers.clone(), checks })
+    Ok(TroubleCase { name: Message::as_entered(&ask.complaint), suspects, covers: ask.covers.clone(), checks })
 }
 
 fn suspect(ask: &WiringAsk, fault: &Fault) -> Suspect {
-    let label = fault.spoken(&ask.harness);
     let (weight, try_minutes) = weight(ask, fault);
-    Suspect { id: label.clone(), cure: cure(&ask.harness, fault), label, weight, try_minutes }
+    let (label, cure) = (fault.spoken(&ask.harness), cure(&ask.harness, fault));
+    Suspect { id: fault.id(), label, weight, cure, try_minutes }
 }
 
 /// How likely a kind of fault is against the others, and minutes to try its cure. Judgement, editable in the case.
@@ -111,23 +114,26 @@ fn weight(ask: &WiringAsk, fault: &Fault) -> (f64, f64) {
 }
 
 /// What puts a fault right. Everything wrong with one element is put right in one go.
-fn cure(harness: &Harness, fault: &Fault) -> String {
+fn cure(harness: &Harness, fault: &Fault) -> Message {
     let label = |id: &str| harness.element(id).map_or(id, |element| element.label.as_str()).to_owned();
-    match fault {
-        Fault::ShortToFrame { point } => format!("Find where “{point}” touches the frame, insulate it, renew the fuse"),
-        Fault::Swapped { one, other } => format!("Exchange {} and {}", label(one), label(other)),
-        Fault::Reversed { element } => format!("Turn round: {}", label(element)),
-        Fault::WrongLamp { element, .. } => format!("Renew: {}", label(element)),
+    let said = match fault {
+        Fault::ShortToFrame { point } => CircuitCheckMessage::CureShort { point: point.clone() },
+        Fault::Swapped { one, other } => CircuitCheckMessage::CureSwapped { one: label(one), other: label(other) },
+        Fault::Reversed { element } => CircuitCheckMessage::CureReversed { element: label(element) },
+        Fault::WrongLamp { element, .. } => CircuitCheckMessage::CureRenew { element: label(element) },
         Fault::Open { element }
         | Fault::BadJoint { element, .. }
         | Fault::MissingEarth { element }
         | Fault::StuckContact { element }
         | Fault::DeadContact { element }
         | Fault::WeakBattery { element, .. } => match harness.element(element).map(|element| &element.component) {
-            Some(Component::Joint { .. } | Component::Strap { .. }) => format!("Clean and tighten: {}", label(element)),
-            _ => format!("Renew: {}", label(element)),
+            Some(Component::Joint { .. } | Component::Strap { .. }) => {
+                CircuitCheckMessage::CureClean { element: label(element) }
+            }
+            _ => CircuitCheckMessage::CureRenew { element: label(element) },
         },
-    }
+    };
+    said.into()
 }
 
 /// A look at one lamp; none when every suspect shows it alike.
@@ -138,16 +144,13 @@ fn lamp_check(looks: &[Option<LampLook>], setting: &Setting, id: &str, label: &s
     if seen.len() < 2 {
         return None;
     }
-    let outcome = |look: &LampLook| CheckOutcome {
-        id: crate::harness::look_spoken(*look).to_owned(),
-        label: crate::harness::look_spoken(*look).to_owned(),
-    };
+    let outcome = |look: &LampLook| CheckOutcome { id: look_id(*look).to_owned(), label: look_spoken(*look) };
     let lines = looks
         .iter()
         .map(|look| line(MISTAKEN, seen.len(), look.and_then(|look| seen.iter().position(|at| *at == look))));
     Some(Check {
-        id: format!("look {id} / {}", setting.spoken()),
-        label: format!("With {}: {label}, what does it do?", setting.spoken()),
+        id: format!("look {id} / {}", setting.id()),
+        label: CircuitCheckMessage::Look { setting: setting.spoken(), lamp: label.to_owned() }.into(),
         place: None,
         position: Some(setting.spoken()),
         outcomes: seen.iter().map(outcome).collect(),
@@ -168,19 +171,27 @@ fn voltage_check(
     setting: &Setting,
     probe: &Probe,
 ) -> Option<Check> {
-    let earth = ask.harness.earth.as_str();
+    let measure = CircuitCheckMessage::Measure {
+        setting: setting.spoken(),
+        from: probe.point.clone(),
+        to: ask.harness.earth.clone(),
+    };
     let groups = groups(&predicted_volts);
     if groups.len() < 2 {
         return None;
     }
     let outcome = |(at, (low, high)): (usize, &(f64, f64))| CheckOutcome {
         id: format!("group {at}"),
-        label: if high - low < 0.1 { format!("about {:.1} V", low.abs()) } else { format!("{low:.1} to {high:.1} V") },
+        label: if high - low < 0.1 {
+            CircuitCheckMessage::About { volts: Unit::Volt.of(low.abs()) }.into()
+        } else {
+            CircuitCheckMessage::Between { low: Unit::Volt.of(*low), high: Unit::Volt.of(*high) }.into()
+        },
     };
     let group = |volts: f64| groups.iter().position(|(low, high)| (*low..=*high).contains(&volts));
     Some(Check {
-        id: format!("volts {} / {}", probe.point, setting.spoken()),
-        label: format!("With {}: measure from “{}” to “{earth}”", setting.spoken(), probe.point),
+        id: format!("volts {} / {}", probe.point, setting.id()),
+        label: measure.into(),
         place: probe.place.clone(),
         position: Some(setting.spoken()),
         outcomes: groups.iter().enumerate().map(outcome).collect(),
@@ -195,27 +206,18 @@ fn voltage_check(
 }
 
 /// What can hurt in a position, or at a point.
-fn caution(setting: &Setting, point: Option<&str>) -> Option<String> {
+fn caution(setting: &Setting, point: Option<&str>) -> Option<Message> {
     let at = |switch: &str, positions: &[&str]| {
         setting.positions.iter().any(|at| at.switch == switch && positions.contains(&at.position.as_str()))
     };
-    let mut said = Vec::new();
-    if at("start button", &["pressed"]) {
-        said.push("The starter turns: stand on its stand, hands and sleeves clear of wheel and chain.");
-    }
-    if at("engine speed", &["idle", "fast"]) {
-        said.push("Engine running: outdoors only, and clear of chain, wheel and hot pipe.");
-    }
-    match point {
-        Some("battery +" | "fuse in" | "solenoid in") => {
-            said.push(
-                "No fuse guards this point: a slip of the probe to the frame welds and burns. Sleeve it to its tip.",
-            );
-        }
-        Some(_) => said.push("Sleeve the probe to its tip: a slip to the frame blows the fuse."),
-        None => {}
-    }
-    (!said.is_empty()).then(|| said.join(" "))
+    let starter = at("start button", &["pressed"]).then_some(CircuitCheckMessage::CautionStarter);
+    let engine = at("engine speed", &["idle", "fast"]).then_some(CircuitCheckMessage::CautionEngine);
+    let probe = point.map(|point| match point {
+        "battery +" | "fuse in" | "solenoid in" => CircuitCheckMessage::CautionNoFuse,
+        _ => CircuitCheckMessage::CautionProbe,
+    });
+    let said: Vec<Message> = [starter, engine, probe].into_iter().flatten().map(Into::into).collect();
+    (!said.is_empty()).then(|| Message::joined(Joint::Sentences, said))
 }
 
 /// The likelihoods of the outcomes when one is predicted; all alike when none is.

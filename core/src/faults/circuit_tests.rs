@@ -2,10 +2,11 @@
 
 use super::*;
 use crate::harness::{Fault, Harness, OperatingPoint, Setting, solve, template, with_fault};
+use crate::message::Message;
 use crate::record::Evidence;
 
 fn cover(id: &str, minutes: f64) -> Cover {
-    Cover { id: id.to_owned(), label: id.to_owned(), minutes }
+    Cover { id: id.to_owned(), label: Message::as_entered(id), minutes }
 }
 
 /// Every point but the frame is within reach, those of the headlamp and under the seat behind a cover.
@@ -41,11 +42,11 @@ fn answer(
     points: &[OperatingPoint],
     harness: &Harness,
 ) -> Evidence {
-    let which = settings.iter().position(|setting| check.id.ends_with(&format!(" / {}", setting.spoken()))).unwrap();
+    let which = settings.iter().position(|setting| check.id.ends_with(&format!(" / {}", setting.id()))).unwrap();
     let name = check.id.split(" / ").next().unwrap();
     assert!(case.check(&check.id).is_ok());
     if let Some(lamp) = name.strip_prefix("look ") {
-        let outcome = crate::harness::look_spoken(points[which].look(lamp).unwrap()).to_owned();
+        let outcome = crate::harness::look_id(points[which].look(lamp).unwrap()).to_owned();
         return Evidence::Seen { check: check.id.clone(), outcome };
     }
     let point = name.strip_prefix("volts ").unwrap();

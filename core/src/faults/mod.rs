@@ -11,6 +11,7 @@ mod circuit;
 #[cfg(test)]
 mod circuit_tests;
 mod knowledge;
+mod message;
 mod next;
 #[cfg(test)]
 mod next_tests;
@@ -30,6 +31,7 @@ pub use belief::{Belief, beliefs};
 pub use case::{Check, CheckOutcome, Cover, Metering, Suspect, TroubleCase, check_case};
 pub use circuit::{Probe, WiringAsk, wiring_case};
 pub use knowledge::{KNOWLEDGE, knowledge_case};
+pub(crate) use message::{CircuitCheckMessage, FaultsMessage, FaultsSource, ReachMessage};
 pub use next::{NextCheck, next_check};
 pub use order::{TryOut, expected_minutes, try_order};
 pub use reach::{circuit_checks, searchable};

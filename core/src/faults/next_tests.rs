@@ -4,6 +4,7 @@ use std::collections::BTreeSet;
 
 use super::next::{ENOUGH, settled_share};
 use super::*;
+use crate::message::Message;
 use crate::record::Evidence;
 
 struct Draw(u64);
@@ -19,22 +20,27 @@ impl Draw {
 fn random_case(draw: &mut Draw) -> TroubleCase {
     let suspect = |at: u64, weight: u64| Suspect {
         id: at.to_string(),
-        label: at.to_string(),
+        label: Message::as_entered(at.to_string()),
         weight: 1.0 + weight as f64,
-        cure: at.to_string(),
+        cure: Message::as_entered(at.to_string()),
         try_minutes: 5.0,
     };
     let suspects: Vec<Suspect> = (0..5).map(|at| suspect(at, draw.below(30))).collect();
-    let covers =
-        ["seat", "tank"].map(|id| Cover { id: id.to_owned(), label: id.to_owned(), minutes: draw.below(15) as f64 });
+    let covers = ["seat", "tank"].map(|id| Cover {
+        id: id.to_owned(),
+        label: Message::as_entered(id),
+        minutes: draw.below(15) as f64,
+    });
     let checks = (0..6).map(|at| {
         // Each check clears or convicts a set of suspects that is neither empty nor all of them.
         let convicts = 1 + draw.below(30);
         let behind = draw.below(3);
         Check {
             id: at.to_string(),
-            label: at.to_string(),
-            outcomes: ["yes", "no"].map(|id| CheckOutcome { id: id.to_owned(), label: id.to_owned() }).to_vec(),
+            label: Message::as_entered(at.to_string()),
+            outcomes: ["yes", "no"]
+                .map(|id| CheckOutcome { id: id.to_owned(), label: Message::as_entered(id) })
+                .to_vec(),
             minutes: 1.0 + draw.below(12) as f64,
             danger_minutes: 0.0,
             place: None,
@@ -53,7 +59,7 @@ fn random_case(draw: &mut Draw) -> TroubleCase {
             metering: None,
         }
     });
-    TroubleCase { name: "random".to_owned(), checks: checks.collect(), covers: covers.to_vec(), suspects }
+    TroubleCase { name: Message::as_entered("random"), checks: checks.collect(), covers: covers.to_vec(), suspects }
 }
 
 fn shares(case: &TroubleCase, evidence: &[Evidence]) -> Vec<f64> {
@@ -122,15 +128,15 @@ fn a_hundred_random_searches_cost_at_most_a_tenth_more_than_the_best_and_two_per
 fn two_suspects(check: impl Fn(&str, f64, &[&str], bool) -> Check) -> TroubleCase {
     let suspect = |id: &str| Suspect {
         id: id.to_owned(),
-        label: id.to_owned(),
+        label: Message::as_entered(id),
         weight: 1.0,
-        cure: id.to_owned(),
+        cure: Message::as_entered(id),
         try_minutes: 5.0,
     };
     TroubleCase {
-        name: "two".to_owned(),
+        name: Message::as_entered("two"),
         suspects: vec![suspect("a"), suspect("b")],
-        covers: vec![Cover { id: "seat".to_owned(), label: "Seat".to_owned(), minutes: 9.0 }],
+        covers: vec![Cover { id: "seat".to_owned(), label: Message::as_entered("Seat"), minutes: 9.0 }],
         checks: vec![
             check("behind", 1.0, &["seat"], false),
             check("open", 5.0, &[], false),
@@ -143,10 +149,10 @@ fn two_suspects(check: impl Fn(&str, f64, &[&str], bool) -> Check) -> TroubleCas
 fn weak_check(id: &str, minutes: f64, covers: &[&str], free_look: bool) -> Check {
     Check {
         id: id.to_owned(),
-        label: id.to_owned(),
+        label: Message::as_entered(id),
         place: None,
         position: None,
-        outcomes: ["yes", "no"].map(|id| CheckOutcome { id: id.to_owned(), label: id.to_owned() }).to_vec(),
+        outcomes: ["yes", "no"].map(|id| CheckOutcome { id: id.to_owned(), label: Message::as_entered(id) }).to_vec(),
         minutes,
         danger_minutes: 0.0,
         covers: covers.iter().map(|cover| (*cover).to_owned()).collect(),
@@ -177,7 +183,7 @@ fn the_search_ends_at_95_per_cent_or_when_all_that_is_left_has_one_cure() {
     let sheet = standing(&case, &[seen("look"), seen("open"), seen("behind")]).unwrap();
     assert!(sheet.next.is_none());
     assert_eq!(sheet.settled.unwrap().cure, "a");
-    case.suspects[1].cure = "a".to_owned();
+    case.suspects[1].cure = Message::as_entered("a");
     let sheet = standing(&case, &[]).unwrap();
     assert_eq!(sheet.settled.unwrap().suspects.len(), 2);
 }

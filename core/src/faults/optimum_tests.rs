@@ -70,9 +70,9 @@ impl Plans {
             let covers = case.covers.iter().zip(0..).map(bit).sum();
             kinds.push(Kind { one: check.clone(), copies: 1, covers, answers });
         }
-        let mut cures = BTreeMap::<&str, Vec<usize>>::new();
+        let mut cures = BTreeMap::<String, Vec<usize>>::new();
         for (at, suspect) in case.suspects.iter().enumerate() {
-            cures.entry(&suspect.cure).or_default().push(at);
+            cures.entry(suspect.cure.english()).or_default().push(at);
         }
         let cheapest = kinds.iter().map(|kind| kind.one.minutes).fold(f64::INFINITY, f64::min);
         let minutes = case.covers.iter().map(|cover| cover.minutes).collect();

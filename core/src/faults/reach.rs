@@ -5,6 +5,7 @@
 
 use super::case::Cover;
 use super::circuit::{Probe, WiringAsk};
+use super::message::ReachMessage;
 use crate::harness::{Harness, Setting};
 
 /// Circuits in which a fault can be searched, with the positions that are tried.
@@ -32,26 +33,26 @@ const CIRCUITS: [(&str, Positions); 9] = [
 ];
 
 /// Covers of a small motorcycle: id, in words, minutes off and on.
-const COVERS: [(&str, &str, f64); 4] = [
-    ("headlamp", "Headlamp rim and lamp out of the shell", 6.0),
-    ("seat", "Seat off", 2.0),
-    ("side", "Side panel off", 3.0),
-    ("lens", "Lens off", 3.0),
+const COVERS: [(&str, ReachMessage, f64); 4] = [
+    ("headlamp", ReachMessage::HeadlampOut, 6.0),
+    ("seat", ReachMessage::SeatOff, 2.0),
+    ("side", ReachMessage::SidePanelOff, 3.0),
+    ("lens", ReachMessage::LensOff, 3.0),
 ];
 
 /// Words in the name of a point, where it is, and the cover in the way (none: an empty mark). The first that fits counts.
-const PLACES: [(&[&str], &str, &str); 8] = [
-    (&["battery", "fuse"], "at battery and fuse, under the seat", "seat"),
-    (&["regulator", "solenoid", "coil", "starter", "lock", "ignition"], "behind the side panel", "side"),
-    (&["flasher"], "at the flasher, under the seat", "seat"),
-    (&["front body", "rear body", "front in", "rear in"], "in the indicator, behind its lens", "lens"),
-    (&["tail", "stop", "rear"], "in the rear lamp, behind its lens", "lens"),
-    (&["horn"], "at the horn", ""),
-    (&["gearbox", "engine", "clutch"], "at the engine", ""),
-    (&["frame"], "on bare metal of the frame", ""),
+const PLACES: [(&[&str], ReachMessage, &str); 8] = [
+    (&["battery", "fuse"], ReachMessage::AtBattery, "seat"),
+    (&["regulator", "solenoid", "coil", "starter", "lock", "ignition"], ReachMessage::BehindSidePanel, "side"),
+    (&["flasher"], ReachMessage::AtFlasher, "seat"),
+    (&["front body", "rear body", "front in", "rear in"], ReachMessage::InIndicator, "lens"),
+    (&["tail", "stop", "rear"], ReachMessage::InRearLamp, "lens"),
+    (&["horn"], ReachMessage::AtHorn, ""),
+    (&["gearbox", "engine", "clutch"], ReachMessage::AtEngine, ""),
+    (&["frame"], ReachMessage::OnFrame, ""),
 ];
 /// Where everything else is: the plugs of switches and instruments.
-const ELSEWHERE: (&str, &str) = ("in the headlamp shell", "headlamp");
+const ELSEWHERE: (ReachMessage, &str) = (ReachMessage::InHeadlampShell, "headlamp");
 /// Minutes for a measurement at a point within reach.
 const MEASURE_MINUTES: f64 = 2.0;
 
@@ -72,7 +73,8 @@ pub fn circuit_checks(mark: &str, harness: Harness, age_years: f64, reworked: bo
     let (_, positions) = CIRCUITS.iter().find(|(circuit, _)| *circuit == mark)?;
     let points = harness.nodes().into_iter().filter(|point| *point != harness.earth);
     let probes = points.map(probe).collect();
-    let cover = |(id, label, minutes): (&str, &str, f64)| Cover { id: id.to_owned(), label: label.to_owned(), minutes };
+    let cover =
+        |(id, label, minutes): (&str, ReachMessage, f64)| Cover { id: id.to_owned(), label: label.into(), minutes };
     Some(WiringAsk {
         complaint: harness.name.clone(),
         settings: positions.iter().map(|pairs| Setting::of(pairs)).collect(),
@@ -91,6 +93,6 @@ fn probe(point: &str) -> Probe {
         point: point.to_owned(),
         covers: if cover.is_empty() { Vec::new() } else { vec![cover.to_owned()] },
         minutes: MEASURE_MINUTES,
-        place: Some(place.to_owned()),
+        place: Some(place.into()),
     }
 }

@@ -8,11 +8,13 @@ use super::judge::{
     Axle, ChainFit, GearTrain, SpeedometerShift, WearRule, choose_links, corrector, corrector_of, findings, fit_chain,
     gear_train, judge_wear, links_of, noted_elongation, speedometer, speedometer_source, teeth, wear_limits,
 };
+use super::message::GearingMessage;
 use super::thrust::derive_thrust;
 use crate::bounds;
 use crate::error::Refused;
+use crate::message::Message;
 use crate::quantity::{Finding, FindingCode, Judgement, Quantity, Source, Weight};
-use crate::record::{Bike, Drive, Spec};
+use crate::record::{Bike, Drive, End, Spec};
 use crate::tyres::{Rolling, rolling_pair, tyre_source};
 use crate::units::Unit;
 
@@ -25,12 +27,12 @@ pub fn derive_gearing(bike: &Bike, spec: &Spec) -> (Vec<Quantity>, Vec<Finding>)
     let mut found = Vec::new();
     let rear = rolling_pair(&bike.standard.rear_wheel, &spec.rear_wheel).1.ok();
     let front = rolling_pair(&bike.standard.front_wheel, &spec.front_wheel).1.ok();
-    for (end, label, rolling) in [("front", "front", front), ("rear", "rear", rear)] {
-        quantities.extend(rolling.map(|rolling| circumference(end, label, rolling)));
+    for (end, mark, rolling) in [(End::Front, "front", front), (End::Rear, "rear", rear)] {
+        quantities.extend(rolling.map(|rolling| circumference(end, mark, rolling)));
     }
     if let Ok((front, rear)) = teeth(&spec.drive) {
         let ratio = final_ratio(front, rear);
-        quantities.push(open("gearing.final-ratio", "Final drive ratio", ratio, Unit::None, kinematics()));
+        quantities.push(open("gearing.final-ratio", GearingMessage::FinalRatio, ratio, Unit::None, kinematics()));
         found.extend(findings::on_clearance(bike, (front, rear)));
     }
     let train = rear.and_then(|rear| gear_train(&spec.drive, rear, COMPARED_KMH).ok());
@@ -76,14 +78,14 @@ fn noted_wear(bike: &Bike, spec: &Spec) -> Option<Quantity> {
     let same = (now.chain_size, now.chain_links) == (then.chain_size, then.chain_links);
     let percent = noted_elongation(bike).filter(|_| same)?;
     let (judgement, why) = judge_wear(percent, &wear_limits(now, None).ok()?);
-    let quantity = open("chain.elongation", "Chain longer than new", percent, Unit::Percent, wear_source());
-    Some(Quantity { judgement, why: (judgement != Judgement::Open).then_some(why.into()), ..quantity })
+    let quantity = open("chain.elongation", GearingMessage::Elongation, percent, Unit::Percent, wear_source());
+    Some(Quantity { judgement, why: (judgement != Judgement::Open).then_some(why), ..quantity })
 }
 
-fn circumference(end: &str, label: &str, rolling: Rolling) -> Quantity {
+fn circumference(end: End, mark: &str, rolling: Rolling) -> Quantity {
     open(
-        &format!("tyre.{end}.circumference"),
-        &format!("Rolling circumference, {label}"),
+        &format!("tyre.{mark}.circumference"),
+        GearingMessage::Circumference { end },
         rolling.circumference_mm,
         Unit::Millimetre,
         tyre_source(rolling.measured),
@@ -96,24 +98,25 @@ fn on_train(train: &GearTrain, limit: Option<f64>, peak_power_rpm: Option<f64>) 
         let (gear, ratio) = (line.gear, line.overall_ratio);
         quantities.push(open(
             &format!("gearing.gear{gear}.overall-ratio"),
-            &format!("Overall ratio, gear {gear}"),
+            GearingMessage::OverallRatio { gear },
             ratio,
             Unit::None,
             kinematics(),
         ));
         quantities.extend(line.kmh_at_limit.map(|kmh| {
-            let label = format!("Speed at the engine's limit, gear {gear}");
-            open(&format!("speed.gear{gear}.at-limit"), &label, kmh, Unit::KilometreHour, kinematics())
+            let label = GearingMessage::SpeedAtLimit { gear };
+            open(&format!("speed.gear{gear}.at-limit"), label, kmh, Unit::KilometreHour, kinematics())
         }));
     }
     let Some(top) = train.top() else { return quantities };
+    let label = GearingMessage::EngineSpeedInTop { speed: Unit::KilometreHour.of(COMPARED_KMH) };
     quantities.push(judged(
-        open("rpm.top.at-80", "Engine speed in top at 80 km/h", top.rpm_at_road_speed, Unit::Rpm, kinematics()),
-        limit.map(|limit| (top.rpm_at_road_speed <= limit, format!("the engine's limit is {limit:.0} rpm"))),
+        open("rpm.top.at-80", label, top.rpm_at_road_speed, Unit::Rpm, kinematics()),
+        limit.map(|limit| (top.rpm_at_road_speed <= limit, GearingMessage::EngineLimit { limit: Unit::Rpm.of(limit) })),
     ));
     if let Ok(Some(rpm)) = (bounds::REV_LIMIT.of("peakPowerRpm")).check_known(peak_power_rpm) {
         let kmh = road_speed(rpm, top.overall_ratio, train.circumference_mm);
-        let label = "Speed in top at peak power";
+        let label = GearingMessage::SpeedAtPeakPower;
         quantities.push(open("speed.top.at-peak-power", label, kmh, Unit::KilometreHour, kinematics()));
     }
     quantities
@@ -121,43 +124,42 @@ fn on_train(train: &GearTrain, limit: Option<f64>, peak_power_rpm: Option<f64>) 
 
 fn on_chain(fit: &ChainFit, front_teeth: Option<u32>) -> Vec<Quantity> {
     let inside = fit.inside_adjuster;
-    let verdict =
-        |inside: bool| (inside, if inside { "inside the adjuster" } else { "outside the adjuster" }.to_owned());
+    let verdict = |inside: bool| (inside, GearingMessage::AdjusterHolds { inside });
     let mut quantities = vec![
-        open("chain.links-needed", "Links at the present centre distance", fit.links_exact, Unit::Links, geometry()),
+        open("chain.links-needed", GearingMessage::LinksNeeded, fit.links_exact, Unit::Links, geometry()),
         judged(
-            open("chain.links", "Links of the chain", f64::from(fit.links), Unit::Links, geometry()),
-            Some((fit.links.is_multiple_of(2), "a chain closes on an even count".to_owned())),
+            open("chain.links", GearingMessage::Links, f64::from(fit.links), Unit::Links, geometry()),
+            Some((fit.links.is_multiple_of(2), GearingMessage::EvenCount)),
         ),
         judged(
             open(
                 "chain.centre-distance",
-                "Centre distance with that chain",
+                GearingMessage::CentreDistance,
                 fit.centre_distance_mm,
                 Unit::Millimetre,
                 geometry(),
             ),
             inside.map(verdict),
         ),
-        open("chain.axle-shift", "Axle moves back from where it is", fit.axle_shift_mm, Unit::Millimetre, geometry()),
+        open("chain.axle-shift", GearingMessage::AxleShift, fit.axle_shift_mm, Unit::Millimetre, geometry()),
     ];
     quantities.extend(fit.travel_used_percent.map(|used| {
         judged(
-            open("chain.adjuster-used", "Adjuster travel used", used, Unit::Percent, geometry()),
+            open("chain.adjuster-used", GearingMessage::AdjusterUsed, used, Unit::Percent, geometry()),
             inside.map(verdict),
         )
     }));
     quantities.extend(fit.wear_room_percent.map(|room| {
         // Chain makers and manuals differ on the limit (1 to 3 %), so only “none left” is judged.
-        let none_left = (room < 0.0).then(|| (false, "the chain is already at the end of the adjuster".to_owned()));
-        judged(open("chain.wear-room", "Wear that the adjuster takes up", room, Unit::Percent, geometry()), none_left)
+        let none_left = (room < 0.0).then(|| (false, GearingMessage::AtAdjusterEnd));
+        judged(open("chain.wear-room", GearingMessage::WearRoom, room, Unit::Percent, geometry()), none_left)
     }));
     // The owner's own limit stands first; else the usual one of manuals, the least that is in use.
     quantities.extend(fit.worn.first().map(|worn| {
         judged(
             open(
                 "chain.axle-at-wear-limit",
-                &format!("Centre distance with the chain worn by {} %", worn.wear_percent),
+                GearingMessage::WornCentreDistance { wear: Unit::Percent.of(worn.wear_percent) },
                 worn.centre_distance_mm,
                 Unit::Millimetre,
                 geometry(),
@@ -168,13 +170,7 @@ fn on_chain(fit: &ChainFit, front_teeth: Option<u32>) -> Vec<Quantity> {
     }));
     quantities.extend(front_teeth.map(|teeth| {
         let turns = f64::from(turns_until_same_link(teeth, fit.links));
-        open(
-            "chain.same-link-turns",
-            "Sprocket turns until the same link meets the same tooth",
-            turns,
-            Unit::None,
-            geometry(),
-        )
+        open("chain.same-link-turns", GearingMessage::SameLinkTurns, turns, Unit::None, geometry())
     }));
     quantities
 }
@@ -182,19 +178,21 @@ fn on_chain(fit: &ChainFit, front_teeth: Option<u32>) -> Vec<Quantity> {
 fn on_speedometer(shift: &SpeedometerShift, drive: &Drive) -> [Quantity; 3] {
     let corrector = corrector(shift, drive.speedometer_over_percent, corrector_of(drive));
     let needed = corrector.needed.map(|needed| {
-        let (from, to) = (corrector.band_from, corrector.band_to);
-        (!needed, format!("type approval is kept with a ratio of {from:.3} to {to:.3}; none fitted is 1"))
+        let (least, most) = (Unit::None.of(corrector.band_from), Unit::None.of(corrector.band_to));
+        (!needed, GearingMessage::CorrectorAllowed { least, most })
     });
+    let kmh = |value: f64| Unit::KilometreHour.of(value);
+    let speed = kmh(COMPARED_KMH);
     let band = shift.in_band.map(|inside| {
-        let (least, most) = (shift.allowed_from_at_80_kmh, shift.allowed_to_at_80_kmh);
-        (inside, format!("type approval allows {least:.0} to {most:.0} km/h at a true 80 km/h"))
+        let (least, most) = (kmh(shift.allowed_from_at_80_kmh), kmh(shift.allowed_to_at_80_kmh));
+        (inside, GearingMessage::SpeedometerAllowed { least, most, speed })
     });
     [
-        open("speedometer.shift", "Speedometer against as made", shift.shift_percent, Unit::Percent, kinematics()),
+        open("speedometer.shift", GearingMessage::SpeedometerShift, shift.shift_percent, Unit::Percent, kinematics()),
         judged(
             open(
                 "speedometer.shown-at-80",
-                "Speedometer at a true 80 km/h",
+                GearingMessage::SpeedometerShown { speed },
                 shift.shown_at_80_kmh,
                 Unit::KilometreHour,
                 speedometer_source(),
@@ -204,7 +202,7 @@ fn on_speedometer(shift: &SpeedometerShift, drive: &Drive) -> [Quantity; 3] {
         judged(
             open(
                 "speedometer.corrector",
-                "Corrector ratio for a true reading",
+                GearingMessage::CorrectorRatio,
                 corrector.to_true,
                 Unit::None,
                 speedometer_source(),
@@ -214,20 +212,12 @@ fn on_speedometer(shift: &SpeedometerShift, drive: &Drive) -> [Quantity; 3] {
     ]
 }
 
-fn open(id: &str, label: &str, value: f64, unit: Unit, source: Source) -> Quantity {
-    Quantity {
-        id: id.to_owned(),
-        label: label.to_owned().into(),
-        value,
-        unit,
-        judgement: Judgement::Open,
-        why: None,
-        source,
-    }
+fn open(id: &str, label: impl Into<Message>, value: f64, unit: Unit, source: Source) -> Quantity {
+    Quantity::new(id, label, value, unit, (Judgement::Open, None), source)
 }
 
 /// The quantity with a verdict, where there is one.
-fn judged(quantity: Quantity, verdict: Option<(bool, String)>) -> Quantity {
+fn judged(quantity: Quantity, verdict: Option<(bool, GearingMessage)>) -> Quantity {
     let Some((fine, why)) = verdict else { return quantity };
     let judgement = if fine { Judgement::Fine } else { Judgement::Outside };
     Quantity { judgement, why: Some(why.into()), ..quantity }

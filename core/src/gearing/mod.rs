@@ -8,6 +8,7 @@ mod choice;
 mod derived;
 mod formulas;
 mod judge;
+pub(crate) mod message;
 mod page;
 #[cfg(test)]
 mod sample;

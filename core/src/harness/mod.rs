@@ -12,18 +12,22 @@ mod page;
 mod solver;
 mod templates;
 
-pub(crate) use diagnosis::Predictions;
-pub use diagnosis::{Fault, Symptom, SymptomKind, fault_places, look_spoken, symptoms, with_fault};
+pub use diagnosis::{Fault, Symptom, SymptomKind, fault_places, look_id, look_spoken, symptoms, with_fault};
+pub(crate) use diagnosis::{FaultMessage, Predictions, SymptomMessage};
 pub use drawing::{Diagram, DiagramBox, DiagramLabel, DiagramLine, LineKind, Spot, layout};
+pub(crate) use lamps::IndicatorMessage;
 pub use lamps::{Indicators, PilotBehaviour, derive_indicators, indicators, pilot_behaviour};
+pub(crate) use model::ModelMessage;
 pub use model::{
-    COLOUR_CODES, Condition, Element, Harness, NotThere, Setting, SwitchCard, SwitchPosition, adapted, apply,
-    change_id, check_colour, check_harness, every_setting,
+    COLOUR_CODES, Condition, Element, Harness, NotThere, Setting, SwitchCard, SwitchPosition, WireColour, adapted,
+    apply, change_id, check_colour, check_harness, every_setting,
 };
 pub use page::{
     CircuitCard, FaultPlace, FlashColumn, FlashCount, HarnessAnswer, HarnessAsk, LampAnswer, LampColumn, LampSide,
     LampsAsk, WayDrop, circuit_of, harness_answer, harness_sources, lamp_answer,
 };
+pub(crate) use page::{CircuitMessage, LampsMessage};
+pub(crate) use solver::SolverMessage;
 pub use solver::{
     Device, Flow, LampLook, LampState, Law, Netlist, NodeVolts, OperatingPoint, Overload, Unsolved, netlist, solve,
 };

@@ -1,5 +1,6 @@
 //! Ripple: the difference that a proposal makes to everything that the trade can compute about a bike.
 
+pub(crate) mod message;
 mod page;
 mod proposal;
 

@@ -3,10 +3,13 @@
 use chrono::NaiveDate;
 use layshaft_wire::wire;
 
+use super::message::{TyresMessage, TyresRefused, TyresSource};
 use crate::error::Refused;
-use crate::message::Message;
+use crate::message::{Joint, Message};
 use crate::quantity::{Judgement, Source, Standing};
 use crate::record::{DateCode, FIELD, WeekMade, age_days, age_years, date_source, decade_source};
+use crate::time::Day;
+use crate::units::Unit;
 
 /// Years after which a tyre is looked at every year. Common practice, from memory.
 pub const LOOK_YEARLY_YEARS: f64 = 5.0;
@@ -66,14 +69,14 @@ pub fn tyre_age(code: &str, day: &str) -> Result<TyreAge, Refused> {
     let (Some(youngest), Some(oldest)) = (weeks.first(), weeks.last()) else {
         return Err(Refused::Conflict {
             field: FIELD.to_owned(),
-            reason: format!("Date code of the tyre: {read} is a week that is still to come on {today}; read it again")
+            reason: TyresRefused::StillToCome { code: read.to_string(), today: Day::read(day).unwrap_or(Day(0)) }
                 .into(),
         });
     };
     let (least_years, most_years) = (youngest.age_years, oldest.age_years);
     let (judgement, advice) = advice(least_years, most_years, read.is_short());
     let sources = vec![date_source(), decade_source(), age_source()];
-    Ok(TyreAge { code: read.to_string(), least_years, most_years, judgement, advice: advice.into(), sources, weeks })
+    Ok(TyreAge { code: read.to_string(), least_years, most_years, judgement, advice, sources, weeks })
 }
 
 fn on_day(made: &WeekMade, today: NaiveDate) -> TyreWeek {
@@ -86,36 +89,23 @@ fn on_day(made: &WeekMade, today: NaiveDate) -> TyreWeek {
     }
 }
 
-fn advice(least: f64, most: f64, short: bool) -> (Judgement, String) {
+fn advice(least: f64, most: f64, short: bool) -> (Judgement, Message) {
+    let years = Unit::None.of(least);
     if least >= REPLACE_YEARS {
-        let decade =
-            if short { " Three figures leave the decade open; this is the latest that it can be." } else { "" };
-        let text = format!(
-            "At least {least:.0} years old. Replace it before you ride, however deep the tread: old rubber is hard and lets go in \
-             the wet.{decade}"
-        );
-        (Judgement::Outside, text)
+        let mut said = vec![TyresMessage::Replace { years }.into()];
+        said.extend(short.then(|| TyresMessage::DecadeOpen.into()));
+        (Judgement::Outside, Message::joined(Joint::Sentences, said))
     } else if most < LOOK_YEARLY_YEARS {
-        (
-            Judgement::Fine,
-            format!("{least:.1} years old: age asks for nothing yet; cracks, cuts and flat spots still do."),
-        )
+        (Judgement::Fine, TyresMessage::Young { years }.into())
     } else {
-        let text = format!(
-            "{least:.1} years old: have it looked at every year for cracks and hardness, and replace it at {REPLACE_YEARS:.0} years \
-             at the latest."
-        );
-        (Judgement::Open, text)
+        let at_latest = Unit::None.of(REPLACE_YEARS);
+        (Judgement::Open, TyresMessage::LookYearly { years, at_latest }.into())
     }
 }
 
 /// Where the advice on age comes from.
 pub fn age_source() -> Source {
-    Source::new(
-        "Look at a tyre every year after 5 years, replace it at 10 at the latest: common practice, from memory. No inspection text \
-         that was read fails a tyre by its age alone",
-        Standing::Memory,
-    )
+    Source::new(TyresSource::Age, Standing::Memory)
 }
 
 #[cfg(test)]

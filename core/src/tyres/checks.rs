@@ -2,7 +2,8 @@
 
 use layshaft_wire::wire;
 
-use crate::message::Message;
+use super::message::{TyreCheckMessage, TyresSource};
+use crate::message::{Joint, List, Message};
 use crate::quantity::{Judgement, Source, Standing};
 use crate::record::{Section, SpeedSymbol, Tube, TyreSize, Wheel, load_kg};
 use crate::units::Unit;
@@ -55,27 +56,20 @@ pub struct TyreCheck {
 pub fn load_check(size: &TyreSize, axle_load_kg: Option<f64>) -> TyreCheck {
     let index = size.service.map(|service| service.load_index);
     let allowed = index.and_then(load_kg).map(f64::from);
+    let kg = |value: f64| Unit::Kilogram.of(value);
     let (judgement, why) = match (index, allowed, axle_load_kg) {
-        (None, _, _) => (
-            Judgement::Open,
-            "no load index was entered; old inch sizes may carry none, and ply rating is no load".to_owned(),
-        ),
-        (Some(index), None, _) => (Judgement::Open, format!("load index {index} is outside the table, 30 to 95")),
-        (_, Some(allowed), None) => {
-            (Judgement::Open, format!("it may carry {allowed:.0} kg; the load on the wheel is not known"))
-        }
+        (None, _, _) => (Judgement::Open, TyreCheckMessage::NoLoadIndex),
+        (Some(index), None, _) => (Judgement::Open, TyreCheckMessage::IndexOutsideTable { index }),
+        (_, Some(allowed), None) => (Judgement::Open, TyreCheckMessage::LoadUnknown { allowed: kg(allowed) }),
         (_, Some(allowed), Some(load)) if load <= allowed => {
-            (Judgement::Fine, format!("it may carry {allowed:.0} kg, and the wheel carries {load:.0} kg"))
+            (Judgement::Fine, TyreCheckMessage::Carries { allowed: kg(allowed), load: kg(load) })
         }
         (_, Some(allowed), Some(load)) => {
-            (Judgement::Outside, format!("it may carry {allowed:.0} kg, but the wheel carries {load:.0} kg"))
+            (Judgement::Outside, TyreCheckMessage::Overloaded { allowed: kg(allowed), load: kg(load) })
         }
     };
-    let source = Source::new(
-        "Load index: tables at oocities.org “Motor Cycle Tyre Codes” and thsmoto.co.nz, after ISO 4223-1",
-        Standing::SecondHand,
-    );
-    check(TyreLimit::Load, "Load on the tyre", (None, allowed), axle_load_kg, Unit::Kilogram, judgement, why, source)
+    let source = Source::new(TyresSource::LoadIndex, Standing::SecondHand);
+    check(TyreLimit::Load, (None, allowed), axle_load_kg, Unit::Kilogram, judgement, why, source)
 }
 
 /// The speed symbol against the top speed, km/h.
@@ -85,27 +79,23 @@ pub fn speed_check(size: &TyreSize, top_kmh: Option<f64>) -> TyreCheck {
     // Z and brackets say “more than” their figure, and not how much more.
     let beyond = symbol.is_some() && (allowed.is_none() || size.service.is_some_and(|service| service.beyond));
     let (judgement, why) = match (symbol, top_kmh) {
-        (None, _) => (Judgement::Open, "no speed symbol was entered".to_owned()),
-        (Some(symbol), None) => (Judgement::Open, format!("symbol {symbol}; the top speed of the bike is not known")),
-        (Some(symbol), Some(top)) => {
-            let limit = allowed.unwrap_or(Z_FROM_KMH);
-            if top <= limit {
-                (Judgement::Fine, format!("{symbol} is good for {limit:.0} km/h, and the bike reaches {top:.0} km/h"))
+        (None, _) => (Judgement::Open, TyreCheckMessage::NoSpeedSymbol),
+        (Some(symbol), None) => (Judgement::Open, TyreCheckMessage::TopSpeedUnknown { symbol: symbol.to_string() }),
+        (Some(symbol), Some(reached)) => {
+            let most = allowed.unwrap_or(Z_FROM_KMH);
+            let symbol = symbol.to_string();
+            let (limit, top) = (Unit::KilometreHour.of(most), Unit::KilometreHour.of(reached));
+            if reached <= most {
+                (Judgement::Fine, TyreCheckMessage::FastEnough { symbol, limit, top })
             } else if beyond {
-                (Judgement::Open, format!("the marking says more than {limit:.0} km/h and not how much: ask its maker"))
+                (Judgement::Open, TyreCheckMessage::MoreThan { limit })
             } else {
-                (
-                    Judgement::Outside,
-                    format!("{symbol} is good for {limit:.0} km/h, but the bike can reach {top:.0} km/h"),
-                )
+                (Judgement::Outside, TyreCheckMessage::TooFast { symbol, limit, top })
             }
         }
     };
-    let source = Source::new(
-        "Speed symbols: oocities.org “Motor Cycle Tyre Codes”, after UN Regulation No. 75",
-        Standing::SecondHand,
-    );
-    check(TyreLimit::Speed, "Speed of the tyre", (None, allowed), top_kmh, Unit::KilometreHour, judgement, why, source)
+    let source = Source::new(TyresSource::SpeedSymbol, Standing::SecondHand);
+    check(TyreLimit::Speed, (None, allowed), top_kmh, Unit::KilometreHour, judgement, why, source)
 }
 
 /// The rim width, inches, against a wide rule of thumb. Inside it is not yet right; outside it is worth a question.
@@ -114,20 +104,17 @@ pub fn speed_check(size: &TyreSize, top_kmh: Option<f64>) -> TyreCheck {
 ///
 /// Source: from memory, unconfirmed. Range: road tyres; the tyre maker's list of rims for the size decides.
 pub fn rim_check(size: &TyreSize, rim_width_inch: Option<f64>) -> TyreCheck {
-    let (least, most) = rim_widths_inch(size);
-    let band = format!("{least:.2} to {most:.2} in is commonly met on a tyre of this width");
+    let (narrow, wide) = rim_widths_inch(size);
+    let (least, most) = (Unit::Inch.of(narrow), Unit::Inch.of(wide));
     let (judgement, why) = match rim_width_inch {
-        None => (Judgement::Open, format!("{band}; the width of the rim is not known")),
-        Some(width) if width < least || width > most => {
-            (Judgement::Outside, format!("{band}, and the rim has {width:.2} in: ask the tyre's maker"))
+        None => (Judgement::Open, TyreCheckMessage::RimUnknown { least, most }),
+        Some(width) if width < narrow || width > wide => {
+            (Judgement::Outside, TyreCheckMessage::RimOutside { least, most, rim: Unit::Inch.of(width) })
         }
-        Some(width) => (
-            Judgement::Open,
-            format!("{band}, and the rim has {width:.2} in; the tyre maker's list for the size decides"),
-        ),
+        Some(width) => (Judgement::Open, TyreCheckMessage::RimInside { least, most, rim: Unit::Inch.of(width) }),
     };
-    let source = Source::new("Rim widths as a share of the tyre's: common practice, unconfirmed", Standing::Memory);
-    check(TyreLimit::Rim, "Rim width", (Some(least), Some(most)), rim_width_inch, Unit::Inch, judgement, why, source)
+    let source = Source::new(TyresSource::RimWidths, Standing::Memory);
+    check(TyreLimit::Rim, (Some(narrow), Some(wide)), rim_width_inch, Unit::Inch, judgement, why, source)
 }
 
 /// Least and most rim width by the rule of thumb, inches.
@@ -144,58 +131,49 @@ fn rim_widths_inch(size: &TyreSize) -> (f64, f64) {
 /// The tube: whether there must be one, and whether it is marked with the size of the tyre.
 pub fn tube_check(size: &TyreSize, wheel: &Wheel) -> TyreCheck {
     let (judgement, why) = judge_tube(size, wheel);
-    let source = Source::new(
-        "A tube carries the sizes that it fits; a tyre marked TT, and a rim not made for tubeless, need one: common practice",
-        Standing::CommonPractice,
-    );
-    check(TyreLimit::Tube, "Tube", (None, None), None, Unit::None, judgement, why, source)
+    let source = Source::new(TyresSource::Tubes, Standing::CommonPractice);
+    check(TyreLimit::Tube, (None, None), None, Unit::None, judgement, why, source)
 }
 
-fn judge_tube(size: &TyreSize, wheel: &Wheel) -> (Judgement, String) {
-    let says = |judgement, why: &str| (judgement, why.to_owned());
+fn judge_tube(size: &TyreSize, wheel: &Wheel) -> (Judgement, TyreCheckMessage) {
     match (wheel.tube, size.tube) {
-        (Some(false), Some(Tube::TubeType)) => says(Judgement::Outside, "the tyre is marked TT and needs a tube"),
-        (Some(false), _) if wheel.spoked == Some(true) => says(
-            Judgement::Outside,
-            "a rim with wire spokes leaks at its nipples: it needs a tube, unless the maker made it for tubeless tyres",
-        ),
-        (Some(false), Some(Tube::Tubeless)) => {
-            says(Judgement::Open, "tubeless without a tube: only on a rim that is made (and marked) for it")
-        }
-        (Some(false), None) => says(Judgement::Open, "no tube: look for TL on the tyre and on the rim"),
-        (None, _) => says(Judgement::Open, "not known whether a tube is fitted"),
+        (Some(false), Some(Tube::TubeType)) => (Judgement::Outside, TyreCheckMessage::NeedsTube),
+        (Some(false), _) if wheel.spoked == Some(true) => (Judgement::Outside, TyreCheckMessage::SpokesLeak),
+        (Some(false), Some(Tube::Tubeless)) => (Judgement::Open, TyreCheckMessage::TubelessRim),
+        (Some(false), None) => (Judgement::Open, TyreCheckMessage::NoTube),
+        (None, _) => (Judgement::Open, TyreCheckMessage::TubeUnknown),
         (Some(true), _) => tube_sizes(size, wheel),
     }
 }
 
-fn tube_sizes(size: &TyreSize, wheel: &Wheel) -> (Judgement, String) {
+fn tube_sizes(size: &TyreSize, wheel: &Wheel) -> (Judgement, TyreCheckMessage) {
     if wheel.tube_sizes.is_empty() {
-        return (Judgement::Open, "the sizes on the tube are not known: read them before it goes in".to_owned());
+        return (Judgement::Open, TyreCheckMessage::TubeSizesUnknown);
     }
-    let named = wheel.tube_sizes.iter().filter_map(|code| TyreSize::read(code).ok());
-    if named.into_iter().any(|tube| tube.same_dimensions(size)) {
-        return (Judgement::Fine, format!("the tube is marked {}", wheel.tube_sizes.join(", ")));
+    let sizes = List(Joint::Comma, wheel.tube_sizes.iter().map(Message::as_entered).collect());
+    let mut named = wheel.tube_sizes.iter().filter_map(|code| TyreSize::read(code).ok());
+    if named.any(|tube| tube.same_dimensions(size)) {
+        return (Judgement::Fine, TyreCheckMessage::TubeFits { sizes });
     }
-    let why = format!(
-        "the tube is marked {} and not with this size: a tube too small thins, one too big folds, and both can burst",
-        wheel.tube_sizes.join(", ")
-    );
-    (Judgement::Outside, why)
+    (Judgement::Outside, TyreCheckMessage::TubeWrong { sizes })
 }
 
-#[allow(clippy::too_many_arguments)]
 fn check(
     limit: TyreLimit,
-    label: &str,
     (allowed_from, allowed_to): (Option<f64>, Option<f64>),
     actual: Option<f64>,
     unit: Unit,
     judgement: Judgement,
-    why: String,
+    why: TyreCheckMessage,
     source: Source,
 ) -> TyreCheck {
     let margin = allowed_to.zip(actual).map(|(allowed, actual)| allowed - actual);
-    let label = label.to_owned();
+    let label = match limit {
+        TyreLimit::Load => TyreCheckMessage::LabelLoad,
+        TyreLimit::Speed => TyreCheckMessage::LabelSpeed,
+        TyreLimit::Rim => TyreCheckMessage::LabelRim,
+        TyreLimit::Tube => TyreCheckMessage::LabelTube,
+    };
     TyreCheck {
         limit,
         label: label.into(),

@@ -4,8 +4,10 @@
 //! any day that this program sees.
 
 use super::checks::{TyreCheck, TyreLimit, load_check, speed_check, tube_check};
-use super::findings::{self, name};
+use super::findings::{self, mark};
+use super::message::TyresMessage;
 use super::wheel::tyre_source;
+use crate::message::Message;
 use crate::quantity::{Finding, Judgement, Quantity, Source};
 use crate::record::{Bike, DateCode, End, Spec, TyreSize, Wheel, date_source, decade_source};
 use crate::units::Unit;
@@ -39,49 +41,43 @@ pub(super) fn size_of(wheel: &Wheel) -> Option<TyreSize> {
 }
 
 fn diameter(end: End, size: &TyreSize) -> Quantity {
-    let (mark, _) = name(end);
-    let label = format!("Outer diameter, {mark} tyre");
-    open(&format!("tyre.{mark}.outer-diameter"), &label, size.outer_diameter_mm(), Unit::Millimetre, tyre_source(false))
+    let label = TyresMessage::OuterDiameter { end };
+    open(
+        &format!("tyre.{}.outer-diameter", mark(end)),
+        label,
+        size.outer_diameter_mm(),
+        Unit::Millimetre,
+        tyre_source(false),
+    )
 }
 
 /// Load and speed that are left; only where both sides are known.
 fn margin(end: End, check: &TyreCheck) -> Option<Quantity> {
-    let (mark, _) = name(end);
-    let (what, left) = match check.limit {
-        TyreLimit::Load => ("load", "Load that is left"),
-        TyreLimit::Speed => ("speed", "Speed that is left"),
+    let (what, label) = match check.limit {
+        TyreLimit::Load => ("load", TyresMessage::LoadLeft { end }),
+        TyreLimit::Speed => ("speed", TyresMessage::SpeedLeft { end }),
         TyreLimit::Rim | TyreLimit::Tube => return None,
     };
-    let id = format!("tyre.{mark}.{what}-margin");
-    let quantity = open(&id, &format!("{left}, {mark} tyre"), check.margin?, check.unit, check.source.clone());
+    let id = format!("tyre.{}.{what}-margin", mark(end));
+    let quantity = open(&id, label, check.margin?, check.unit, check.source.clone());
     Some(Quantity { judgement: check.judgement, why: Some(check.why.clone()), ..quantity })
 }
 
 /// Year of making, the latest that the code allows.
 fn made(end: End, wheel: &Wheel) -> Option<Quantity> {
-    let (mark, _) = name(end);
     let code = DateCode::read(wheel.date_code.as_deref()?).ok()?;
     let year = f64::from(code.weeks().first()?.year);
-    let id = format!("tyre.{mark}.made-year");
+    let id = format!("tyre.{}.made-year", mark(end));
     if !code.is_short() {
-        return Some(open(&id, &format!("Year of making, {mark} tyre"), year, Unit::Year, date_source()));
+        return Some(open(&id, TyresMessage::YearMade { end }, year, Unit::Year, date_source()));
     }
-    let label = format!("Made at the latest in, {mark} tyre");
-    let quantity = open(&id, &label, year, Unit::Year, decade_source());
-    let why = "three figures ended in 2000: replace it, however deep the tread (common practice)".to_owned();
-    Some(Quantity { judgement: Judgement::Outside, why: Some(why.into()), ..quantity })
+    let quantity = open(&id, TyresMessage::MadeAtLatest { end }, year, Unit::Year, decade_source());
+    let why = TyresMessage::ThreeFiguresOld.into();
+    Some(Quantity { judgement: Judgement::Outside, why: Some(why), ..quantity })
 }
 
-fn open(id: &str, label: &str, value: f64, unit: Unit, source: Source) -> Quantity {
-    Quantity {
-        id: id.to_owned(),
-        label: label.to_owned().into(),
-        value,
-        unit,
-        judgement: Judgement::Open,
-        why: None,
-        source,
-    }
+fn open(id: &str, label: impl Into<Message>, value: f64, unit: Unit, source: Source) -> Quantity {
+    Quantity::new(id, label, value, unit, (Judgement::Open, None), source)
 }
 
 #[cfg(test)]

@@ -1,24 +1,25 @@
 //! What is worth saying about a tyre: beside the other one, beside the standard one, and by its own checks.
 
 use super::checks::{TyreCheck, TyreLimit};
-use super::reading::carcass;
+use super::message::TyresFinding;
 use crate::message::Message;
 use crate::quantity::{Finding, FindingCode, Judgement, Weight};
 use crate::record::{Construction, End, SpeedSymbol, Tube, TyreSize, Wheel};
 
-/// The end as a mark and in words.
-pub(super) fn name(end: End) -> (&'static str, &'static str) {
+/// The end as it stands in an id.
+pub(super) fn mark(end: End) -> &'static str {
     match end {
-        End::Front => ("front", "Front"),
-        End::Rear => ("rear", "Rear"),
+        End::Front => "front",
+        End::Rear => "rear",
     }
 }
 
 /// Findings on checks that fail.
 pub(super) fn on_checks(end: End, checks: &[TyreCheck]) -> Vec<Finding> {
-    let (_, label) = name(end);
     let failed = checks.iter().filter(|check| check.judgement == Judgement::Outside);
-    failed.map(|check| care(failed_code(end, check.limit), format!("{label} tyre: {}.", check.why))).collect()
+    failed
+        .map(|check| care(failed_code(end, check.limit), TyresFinding::Failed { end, why: check.why.clone() }))
+        .collect()
 }
 
 fn failed_code(end: End, limit: TyreLimit) -> FindingCode {
@@ -40,53 +41,34 @@ fn failed_code(end: End, limit: TyreLimit) -> FindingCode {
 /// Any other mixture: common practice, the maker's approval decides.
 pub(super) fn on_mixing(front: &TyreSize, rear: &TyreSize) -> Option<Finding> {
     use Construction::{BiasBelted, Diagonal, Radial};
-    let pair = format!("{} in front and {} behind", carcass(front.construction), carcass(rear.construction));
     match (front.construction, rear.construction) {
         (front, rear) if front == rear => None,
-        (Radial, Diagonal | BiasBelted) | (BiasBelted, Diagonal) => Some(care(
-            FindingCode::TyreMixed,
-            format!(
-                "{pair}: forbidden in Great Britain on machines above 30 mph (Construction and Use Regulations 1986, regulation 26(2) \
-                 to (3), read), and unsteady anywhere. Fit tyres of one build."
-            ),
-        )),
-        _ => Some(note(
-            FindingCode::TyreMixed,
-            format!(
-                "{pair}: fit them together only where the maker of the machine or the tyres says so (common practice)."
-            ),
-        )),
+        (front @ Radial, rear @ (Diagonal | BiasBelted)) | (front @ BiasBelted, rear @ Diagonal) => {
+            Some(care(FindingCode::TyreMixed, TyresFinding::MixedForbidden { front, rear }))
+        }
+        (front, rear) => Some(note(FindingCode::TyreMixed, TyresFinding::Mixed { front, rear })),
     }
 }
 
 /// The tyre against the one as made.
 pub(super) fn on_standard(end: End, standard: &TyreSize, proposed: &TyreSize) -> Vec<Finding> {
-    let (_, label) = name(end);
     let (other_size, rating_lower) = match end {
         End::Front => (FindingCode::TyreFrontOtherSize, FindingCode::TyreFrontRatingLower),
         End::Rear => (FindingCode::TyreRearOtherSize, FindingCode::TyreRearRatingLower),
     };
+    let (tyre, made) = (proposed.to_string(), standard.to_string());
     let mut found = Vec::new();
     if !standard.same_dimensions(proposed) {
-        found.push(note(
-            other_size,
-            format!(
-                "{label} tyre {proposed} instead of {standard}: look whether the papers allow it. A wrong size can fail an inspection \
-                 (Directive 2014/45/EU, Annex I, 5.2.3 (a), read)."
-            ),
-        ));
+        found.push(note(other_size, TyresFinding::OtherSize { end, tyre: tyre.clone(), standard: made.clone() }));
     }
     let index = |size: &TyreSize| size.service.map(|service| service.load_index);
     let speed = |size: &TyreSize| size.speed().and_then(SpeedSymbol::kmh);
-    let lower =
-        [(index(standard).zip(index(proposed)), "load index"), (speed(standard).zip(speed(proposed)), "speed symbol")];
-    for (pair, what) in lower {
-        if pair.is_some_and(|(before, after)| after < before) {
-            found.push(care(
-                rating_lower,
-                format!("{label} tyre {proposed}: its {what} is lower than that of {standard}, as made."),
-            ));
-        }
+    if index(standard).zip(index(proposed)).is_some_and(|(before, after)| after < before) {
+        let lower = TyresFinding::LoadIndexLower { end, tyre: tyre.clone(), standard: made.clone() };
+        found.push(care(rating_lower, lower));
+    }
+    if speed(standard).zip(speed(proposed)).is_some_and(|(before, after)| after < before) {
+        found.push(care(rating_lower, TyresFinding::SpeedSymbolLower { end, tyre, standard: made }));
     }
     found
 }
@@ -94,14 +76,12 @@ pub(super) fn on_standard(end: End, standard: &TyreSize, proposed: &TyreSize) ->
 /// Marks of tube and tubeless that ask for a word, though nothing is wrong yet.
 pub(super) fn on_marks(size: &TyreSize, wheel: &Wheel) -> Option<Finding> {
     match (size.tube, wheel.tube, wheel.spoked) {
-        (Some(Tube::Tubeless), Some(true), _) => Some(note(
-            FindingCode::TyreTubeInTubeless,
-            "A tube in a tyre marked TL: common on spoked rims, but only where the tyre's maker allows it; it runs hotter.",
-        )),
-        (Some(Tube::Tubeless), None, Some(true)) => Some(care(
-            FindingCode::TyreTubelessOnSpokes,
-            "A tyre marked TL on a spoked rim: fit a tube, unless the rim is made for tubeless tyres.",
-        )),
+        (Some(Tube::Tubeless), Some(true), _) => {
+            Some(note(FindingCode::TyreTubeInTubeless, TyresFinding::TubeInTubeless))
+        }
+        (Some(Tube::Tubeless), None, Some(true)) => {
+            Some(care(FindingCode::TyreTubelessOnSpokes, TyresFinding::TubelessOnSpokes))
+        }
         _ => None,
     }
 }
@@ -115,21 +95,15 @@ pub(super) fn on_open(checks: &[TyreCheck]) -> Vec<Finding> {
         TyreLimit::Rim => FindingCode::TyreRimOpen,
         TyreLimit::Tube => FindingCode::TyreTubeOpen,
     };
-    open.map(|check| note(code(check.limit), format!("{}: {}.", check.label, check.why))).collect()
+    open.map(|check| note(code(check.limit), TyresFinding::Open { check: check.label.clone(), why: check.why.clone() }))
+        .collect()
 }
 
 /// Cautions that stand on the page whatever it says.
-pub(super) fn cautions() -> Vec<String> {
-    [
-        "The makers of machine and tyre and your papers decide what may be fitted; this page only reckons.",
-        "Seating a tyre can kill: never beyond the pressure on the sidewall, wheel behind a guard, hands away from the rim. Let a \
-         tyre fitter do it where in doubt.",
-        "With a larger tyre, press the suspension right down and turn the wheel: nothing may touch, hot and with the chain at the \
-         front of its adjuster as well.",
-        "New tyres are slippery: ride the first 100 km or so gently.",
-    ]
-    .map(str::to_owned)
-    .to_vec()
+pub(super) fn cautions() -> Vec<Message> {
+    [TyresFinding::CautionMakers, TyresFinding::CautionSeating, TyresFinding::CautionRoom, TyresFinding::CautionNew]
+        .map(Into::into)
+        .to_vec()
 }
 
 pub(super) fn note(code: FindingCode, text: impl Into<Message>) -> Finding {

@@ -2,6 +2,7 @@
 
 use super::age::{age_source, tyre_age};
 use super::compare::{compare_tyres, ride_height_change, turns_per_km};
+use super::message::{TyresRefused, TyresSource};
 use super::wheel::{scaled_circumference, tyre_source};
 use crate::bounds;
 use crate::error::Refused;
@@ -51,11 +52,11 @@ formula! {
     from tyre_source(false);
     holds "New tyres, unloaded.";
     it => TyreSize::read(&it.tyre).and_then(|_| {
-        TyreSize::read(&it.new_tyre).map_err(|refused| refused.named("newTyre", "New tyre size"))?;
+        TyreSize::read(&it.new_tyre).map_err(|refused| refused.named("newTyre", TyresRefused::LabelNewSize))?;
         let wheel = |code: &str| Wheel { tyre: Some(code.to_owned()), ..Wheel::default() };
         let sender = Some(SpeedometerDrive::RearWheel);
         let change = compare_tyres(&wheel(&it.tyre), &wheel(&it.new_tyre), End::Rear, sender)
-            .ok_or_else(|| missing("the sizes", "enter both sizes"))?;
+            .ok_or_else(|| missing(TyresRefused::LabelSizes, TyresRefused::EnterBothSizes))?;
         Ok([
             Some(change.ride_height_mm),
             Some(change.ride_height_least_mm),
@@ -121,13 +122,13 @@ formula! {
         "size" tyre: String = Accepts::Text;
     }
     gives { load "Load" "m" Kilogram; speed "Speed" "v" KilometreHour; }
-    from Source::new("Load indices and speed symbols of UN Regulation No. 75", Standing::Memory);
+    from Source::new(TyresSource::Ratings, Standing::Memory);
     holds "At the pressure that the maker sets for that load.";
     it => TyreSize::read(&it.tyre).and_then(|size| {
         let carries = size.service.and_then(|service| load_kg(service.load_index)).map(f64::from);
         let kmh = size.speed().and_then(SpeedSymbol::kmh).map(f64::from);
         match carries.or(kmh) {
-            None => Err(missing("Load index or speed symbol", "enter them after the size, as in 130/90-16 67H")),
+            None => Err(missing(TyresRefused::LabelRating, TyresRefused::EnterRating)),
             Some(_) => Ok([carries, kmh]),
         }
     })
@@ -162,6 +163,6 @@ fn geometry() -> Source {
     Source::new("Geometry", Standing::Computed)
 }
 
-fn missing(label: &str, help: &str) -> Refused {
+fn missing(label: TyresRefused, help: TyresRefused) -> Refused {
     Refused::Missing { field: "tyre".to_owned(), label: label.into(), help: help.into() }
 }

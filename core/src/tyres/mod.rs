@@ -10,6 +10,7 @@ mod compare;
 mod derived;
 mod findings;
 mod formulas;
+pub(crate) mod message;
 mod page;
 mod reading;
 mod rolled;

@@ -3,10 +3,12 @@
 use layshaft_wire::wire;
 
 use super::compare::turns_per_km;
+use super::message::{TyresMessage, TyresSource};
 use super::wheel::Rolling;
 use crate::message::Message;
 use crate::quantity::{Source, Standing};
 use crate::record::{AlphaLetter, Construction, Section, SpeedSymbol, Tube, TyreSize, is_low_section, load_kg};
+use crate::units::Unit;
 
 /// Another code that stands near an open one.
 #[wire]
@@ -76,7 +78,7 @@ pub fn tyre_reading(size: &TyreSize, rolling: Option<Rolling>) -> TyreReading {
         code: size.to_string(),
         section: section_in_words(size.section).into(),
         construction: size.construction,
-        carcass: carcass(size.construction).to_owned().into(),
+        carcass: carcass(size.construction).into(),
         rim_inch: size.rim_code,
         load_index,
         load_kg: load_index.and_then(load_kg),
@@ -97,28 +99,34 @@ pub fn tyre_reading(size: &TyreSize, rolling: Option<Rolling>) -> TyreReading {
 }
 
 /// The carcass in words.
-pub(super) fn carcass(construction: Construction) -> &'static str {
+fn carcass(construction: Construction) -> TyresMessage {
     match construction {
-        Construction::Diagonal => "cross-ply",
-        Construction::BiasBelted => "bias-belted",
-        Construction::Radial => "radial",
+        Construction::Diagonal => TyresMessage::CrossPly,
+        Construction::BiasBelted => TyresMessage::BiasBelted,
+        Construction::Radial => TyresMessage::Radial,
     }
 }
 
-fn section_in_words(section: Section) -> String {
-    let inches = |hundredths: u32| f64::from(hundredths) / 100.0;
+fn section_in_words(section: Section) -> TyresMessage {
+    let inches = |hundredths: u32| Unit::Inch.of(f64::from(hundredths) / 100.0);
+    let share = |ratio: u32| Unit::Percent.of(ratio);
+    let mm = |width: f64| Unit::Millimetre.of(width);
     match section {
-        Section::Metric { width_mm, ratio } => format!("{width_mm} mm wide, {ratio} % of that high"),
+        Section::Metric { width_mm, ratio } => {
+            TyresMessage::Section { width: Unit::Millimetre.of(width_mm), ratio: share(ratio) }
+        }
         Section::Inch { hundredths, ratio: Some(ratio) } => {
-            format!("{:.2} in wide, {ratio} % of that high", inches(hundredths))
+            TyresMessage::SectionInchRatio { width: inches(hundredths), ratio: share(ratio) }
         }
         Section::Inch { hundredths, ratio: None } if is_low_section(hundredths) => {
-            format!("{:.2} in, low section: 82 to 90 % of that high", inches(hundredths))
+            TyresMessage::SectionLow { width: inches(hundredths) }
         }
-        Section::Inch { hundredths, ratio: None } => format!("{:.2} in wide, about as high", inches(hundredths)),
+        Section::Inch { hundredths, ratio: None } => TyresMessage::SectionInch { width: inches(hundredths) },
         Section::Alpha { letter, ratio } => match letter.widths_mm() {
-            (least, most) if least < most => format!("{least:.0} or {most:.0} mm wide, {ratio} % of that high"),
-            (width, _) => format!("about {width:.0} mm wide, {ratio} % of that high"),
+            (least, most) if least < most => {
+                TyresMessage::SectionEither { least: mm(least), most: mm(most), ratio: share(ratio) }
+            }
+            (width, _) => TyresMessage::SectionAbout { width: mm(width), ratio: share(ratio) },
         },
     }
 }
@@ -144,15 +152,8 @@ fn equivalents(size: &TyreSize) -> Vec<TyreEquivalent> {
         Section::Inch { hundredths, ratio: None } if is_low_section(hundredths) => {
             let height = |ratio| Section::Inch { hundredths, ratio: Some(ratio) };
             vec![
-                with(size, height(82), Source::new("Low-section inch sizes are 82 % high", Standing::Memory)),
-                with(
-                    size,
-                    height(90),
-                    Source::new(
-                        "maxxis.com “tyre sidewall markings”: low-section inch sizes are 90 % high",
-                        Standing::SecondHand,
-                    ),
-                ),
+                with(size, height(82), Source::new(TyresSource::LowSection82, Standing::Memory)),
+                with(size, height(90), Source::new(TyresSource::LowSection90, Standing::SecondHand)),
             ]
         }
         Section::Metric { .. } | Section::Inch { .. } => Vec::new(),
@@ -161,37 +162,28 @@ fn equivalents(size: &TyreSize) -> Vec<TyreEquivalent> {
 
 fn alpha_equivalents(size: &TyreSize, letter: AlphaLetter, ratio: u32) -> Vec<TyreEquivalent> {
     let (least, most) = letter.widths_mm();
-    let charts = "Conversion charts at wcpmx.com and webbikeworld.com: nearest equivalent";
     let mut widths = vec![least];
     widths.extend((most > least).then_some(most));
     widths
         .into_iter()
         .map(|width| {
             let width_mm = width as u32;
-            with(size, Section::Metric { width_mm, ratio }, Source::new(charts, Standing::SecondHand))
+            with(size, Section::Metric { width_mm, ratio }, Source::new(TyresSource::Charts, Standing::SecondHand))
         })
         .collect()
 }
 
-fn dispute(section: Section) -> Option<String> {
-    let text = match section {
-        Section::Alpha { letter, .. } => match letter.widths_mm() {
+fn dispute(section: Section) -> Option<TyresMessage> {
+    match section {
+        Section::Alpha { letter, .. } => Some(match letter.widths_mm() {
             (least, most) if least < most => {
-                format!(
-                    "The charts disagree: {least:.0} or {most:.0} mm wide. Whichever it is, it is the nearest metric size and not the \
-                     same tyre. A roll-out settles the circumference."
-                )
+                TyresMessage::DisputedWidth { least: Unit::Millimetre.of(least), most: Unit::Millimetre.of(most) }
             }
-            _ => "The metric size beside it is the nearest, not the same tyre. A roll-out settles the circumference.".to_owned(),
-        },
-        Section::Inch { hundredths, ratio: None } if is_low_section(hundredths) => {
-            "Sources disagree how high a low-section inch tyre is: 82 % (from memory) or 90 % (second hand) of its width. The \
-             maker's table or a roll-out settles it."
-                .to_owned()
-        }
-        Section::Metric { .. } | Section::Inch { .. } => return None,
-    };
-    Some(text)
+            _ => TyresMessage::DisputedNearest,
+        }),
+        Section::Inch { hundredths, ratio: None } if is_low_section(hundredths) => Some(TyresMessage::DisputedHeight),
+        Section::Metric { .. } | Section::Inch { .. } => None,
+    }
 }
 
 #[cfg(test)]

@@ -3,6 +3,7 @@
 //! Two wheels are compared like with like: a roll-out under load is some per cent shorter than `π · D` from the code, so
 //! setting one against the other would show a change where there is none.
 
+use super::message::{TyresRefused, TyresSource};
 use crate::bounds;
 use crate::error::Refused;
 use crate::quantity::{Source, Standing};
@@ -77,13 +78,9 @@ pub fn scaled_circumference(rolled_mm: f64, its_mm: f64, other_mm: f64) -> f64 {
 /// Where the circumference comes from.
 pub fn tyre_source(measured: bool) -> Source {
     if measured {
-        Source::new("Rolling circumference: roll-out on this bike", Standing::Entered)
+        Source::new(TyresSource::RollOut, Standing::Entered)
     } else {
-        Source::new(
-            "Rolling circumference: π · (rim + two section heights), after UN Regulation No. 75, paragraph 6.1.2; a loaded tyre \
-             rolls some per cent shorter",
-            Standing::Memory,
-        )
+        Source::new(TyresSource::Circumference, Standing::Memory)
     }
 }
 
@@ -99,8 +96,8 @@ fn by_size(wheel: &Wheel) -> Result<f64, Refused> {
         Some(code) => Ok(TyreSize::read(code)?.circumference_mm()),
         None => Err(Refused::Missing {
             field: "tyre".to_owned(),
-            label: "Tyre size".into(),
-            help: "enter the size from the sidewall, or the circumference from a roll-out".into(),
+            label: TyresRefused::LabelSize.into(),
+            help: TyresRefused::EnterSize.into(),
         }),
     }
 }

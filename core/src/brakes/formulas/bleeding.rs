@@ -8,9 +8,11 @@ use layshaft_wire::wire;
 
 use super::hydraulic::piston_area;
 use crate::bounds;
+use crate::brakes::message::{BleedingMessage, BrakesSource};
 use crate::message::Message;
 use crate::quantity::{Source, Standing, formula, within};
 use crate::record::Brake;
+use crate::units::Unit;
 
 /// Bore of a usual brake hose, mm: an eighth of an inch. Common practice, no source.
 pub const USUAL_HOSE_BORE_MM: f64 = 3.175;
@@ -101,56 +103,36 @@ pub fn bleeding(brake: &Brake) -> Bleeding {
         None
     };
     let through = match &volume {
-        Some(volume) => format!(
-            "Go on until no bubble has come for ten strokes and at least {:.0} mL have passed, about {} full strokes.",
-            volume.through_ml, volume.strokes
-        ),
-        None => "Go on until no bubble has come for ten strokes and clear new fluid comes.".to_owned(),
+        Some(volume) => {
+            BleedingMessage::GoOnFor { through: Unit::Millilitre.of(volume.through_ml), strokes: volume.strokes }
+        }
+        None => BleedingMessage::GoOn,
     };
-    let opposed = (brake.opposed == Some(true))
-        .then_some("The outer half of a fixed caliper: it may have a nipple of its own; bleed the inner half first.");
+    let opposed = (brake.opposed == Some(true)).then_some(BleedingMessage::AirInOuterHalf);
     let hides = [
-        "The banjo at the master cylinder, the highest point of the line: crack the bolt a little while holding pressure.",
-        "Loops of the hose that rise before they fall.",
-        "Behind the pistons: the nipple must be the highest point of the caliper, else take the caliper off and turn it.",
-        "The bore of a new or dry master cylinder: fill it and work it in small strokes before the line is bled.",
+        BleedingMessage::AirAtBanjo,
+        BleedingMessage::AirInLoop,
+        BleedingMessage::AirBehindPistons,
+        BleedingMessage::AirInMaster,
     ];
     Bleeding { steps: steps(through), air_hides: hides.into_iter().chain(opposed).map(Message::from).collect(), volume }
 }
 
-fn steps(through: String) -> Vec<BleedStep> {
-    let step = |text: &str, caution: Option<&str>| BleedStep { text: text.into(), caution: caution.map(Message::from) };
-    vec![
-        step(
-            "Turn the bars until the reservoir is level. Cover tank and paint, wipe the cap, open it.",
-            Some("Brake fluid strips paint and harms eyes: glasses and gloves, water at hand."),
-        ),
-        step(
-            "Fill with fresh fluid of the grade on the cap, from a can opened today.",
-            Some(
-                "Never pour in another kind: silicone and mineral oil ruin the seals of a glycol brake, and the other way round.",
-            ),
-        ),
-        step("Clear hose on the nipple, its end under fluid in a jar with a mL scale.", None),
-        step(
-            "Pull the lever slowly, open the nipple, close it before the lever comes to its stop, let the lever back slowly.",
-            None,
-        ),
-        step("Top up before the reservoir is half empty.", Some("Once it sucks air, the work begins again.")),
-        step(&through, None),
-        step("Tap hose and caliper from below to the top while you go on; small bubbles cling.", None),
-        step("Close the nipple to the maker's torque, fill to the mark, diaphragm and cap on.", None),
-        step(
-            "Pull hard and hold for a minute: the lever must not creep. Look at every joint.",
-            Some(
-                "A lever that creeps or stays soft forbids riding. Follow the maker's manual; if in doubt, a licensed mechanic.",
-            ),
-        ),
-        step(
-            "First try at walking pace on private ground, never on a public road.",
-            Some("New pads and discs bite late until they are bedded in."),
-        ),
-    ]
+fn steps(through: BleedingMessage) -> Vec<BleedStep> {
+    use BleedingMessage as Says;
+    let steps = [
+        (Says::LevelReservoir, Some(Says::StripsPaint)),
+        (Says::FillFresh, Some(Says::NeverAnotherKind)),
+        (Says::HoseInJar, None),
+        (Says::PullAndClose, None),
+        (Says::TopUp, Some(Says::SucksAir)),
+        (through, None),
+        (Says::TapHose, None),
+        (Says::CloseNipple, None),
+        (Says::HoldPressure, Some(Says::CreepsForbidsRiding)),
+        (Says::FirstTry, Some(Says::NewPads)),
+    ];
+    steps.map(|(text, caution)| BleedStep { text: text.into(), caution: caution.map(Message::from) }).to_vec()
 }
 
 formula! {
@@ -174,7 +156,7 @@ formula! {
         hose "Contents of the hose" "π · b² / 4 · L / 1000" Millilitre;
         caliper "Contents of the caliper" "n · π · d² / 4 · 10 / 1000" Millilitre;
     }
-    from Source::new("Geometry; twice the contents is common practice, no source", Standing::CommonPractice);
+    from Source::new(BrakesSource::Bleeding, Standing::CommonPractice);
     holds "A measure to be sure by, not an exact figure.";
     it => {
         let caliper = (it.pistons, it.piston_mm, USUAL_DEPTH_MM);

@@ -5,8 +5,10 @@
 
 use super::sources::drums;
 use crate::bounds;
+use crate::brakes::message::BrakesRefused;
 use crate::error::Refused;
 use crate::quantity::{formula, within};
+use crate::units::Unit;
 
 /// Angle between rod and cam lever after the rod has been pulled, degrees.
 ///
@@ -28,9 +30,11 @@ pub fn cam_angle(rest_degrees: f64, rod_travel_mm: f64, cam_arm_mm: f64) -> Resu
     if cosine < -1.0 {
         return Err(Refused::Conflict {
             field: "rodTravelMm".to_owned(),
-            reason: format!(
-                "a cam lever of {cam_arm_mm:.0} mm cannot follow a rod by {rod_travel_mm:.0} mm from {rest_degrees:.0}°"
-            )
+            reason: BrakesRefused::RodTooFar {
+                arm: Unit::Millimetre.of(cam_arm_mm),
+                travel: Unit::Millimetre.of(rod_travel_mm),
+                rest: Unit::Degree.of(rest_degrees),
+            }
             .into(),
         });
     }
@@ -82,8 +86,7 @@ pub fn shoe_factors(friction: f64, drum_radius: f64, pivot: f64, cam: f64) -> Re
     if friction * drum_radius >= pivot {
         return Err(Refused::Conflict {
             field: "padFriction".to_owned(),
-            reason: format!("with a friction of {friction} the leading shoe would lock by itself on this geometry")
-                .into(),
+            reason: BrakesRefused::ShoeLocks { friction: Unit::None.of(friction) }.into(),
         });
     }
     let leading = friction * cam / (pivot - friction * drum_radius);

@@ -6,6 +6,7 @@ use std::f64::consts::PI;
 
 use super::sources::hydraulics;
 use crate::bounds;
+use crate::brakes::message::{BrakesRefused, BrakesSource};
 use crate::error::Refused;
 use crate::quantity::{Accepts, Source, Standing, formula, within};
 
@@ -40,10 +41,7 @@ pub fn pistons_one_side(in_all: u32, opposed: bool) -> Result<u32, Refused> {
     if !in_all.is_multiple_of(2) {
         return Err(Refused::Conflict {
             field: "pistons".to_owned(),
-            reason: format!(
-                "a fixed caliper has as many pistons on one side as on the other; {in_all} cannot be shared out"
-            )
-            .into(),
+            reason: BrakesRefused::OddPistons { in_all }.into(),
         });
     }
     Ok(in_all / 2)
@@ -209,7 +207,7 @@ formula! {
         "opposed" opposed: bool = Accepts::YesOrNo;
     }
     gives { one_side "Pistons on one side" "n" None; }
-    from Source::new("Balance of forces on the caliper", Standing::Computed);
+    from Source::new(BrakesSource::Caliper, Standing::Computed);
     holds "A fixed caliper has an even number.";
     it => pistons_one_side(it.pistons, it.opposed).map(|one_side| [f64::from(one_side)])
 }

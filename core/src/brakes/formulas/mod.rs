@@ -17,7 +17,7 @@ pub use hydraulic::{
     BrakePair, CaliperPistons, HydraulicBrake, brake_torque, clamp_force, deceleration, hydraulic_ratio, lever_force,
     line_pressure, piston_area, pistons_one_side, tyre_force,
 };
-pub(crate) use sources::{drums, hydraulics};
+pub(crate) use sources::{drums, hydraulics, uniform};
 pub use stopping::{
     BrakeEfficiency, DIRECTIVE_LINES, DirectiveLine, DirectiveStop, StoppingDeceleration, StoppingDistance,
     StoppingLine, braking_distance, deceleration_from_distance, deceleration_from_efficiency, efficiency,

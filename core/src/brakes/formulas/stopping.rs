@@ -5,12 +5,14 @@
 
 use layshaft_wire::wire;
 
+use super::sources::uniform;
 use crate::bounds;
+use crate::brakes::message::{BrakesMessage, BrakesRefused, BrakesSource};
 use crate::error::Refused;
-use crate::message::Message;
+use crate::message::{Joint, List, Message};
 use crate::quantity::{Accepts, Source, Standing, formula, within};
 use crate::record::End;
-use crate::units::GRAVITY;
+use crate::units::{GRAVITY, Unit};
 
 /// Distance covered before the brake works, m: `s_r = v / 3.6 · t_r`, `v` in km/h, `t_r` in s.
 ///
@@ -53,10 +55,12 @@ pub fn deceleration_from_distance(road_speed_kmh: f64, metres: f64, reaction_sec
     if metres <= reaction {
         return Err(Refused::Conflict {
             field: "metres".to_owned(),
-            reason: format!(
-                "in {reaction_seconds} s of reaction the bike already covers {reaction:.1} m of the {metres:.1} m; measure from \
-                 where the brake was applied and set the reaction to 0 s, or measure again"
-            ).into(),
+            reason: BrakesRefused::AllReaction {
+                reaction: Unit::Second.of(reaction_seconds),
+                way: Unit::Metre.of(reaction),
+                distance: Unit::Metre.of(metres),
+            }
+            .into(),
         });
     }
     let metres_per_second = road_speed_kmh / 3.6;
@@ -91,8 +95,6 @@ pub fn deceleration_from_efficiency(percent: f64) -> f64 {
 pub struct DirectiveLine {
     /// What is braked, in one word: the name that a sum gives it.
     pub name: &'static str,
-    /// In words.
-    pub label: &'static str,
     /// Divisor of the square of the speed, km²/h² a metre.
     pub divisor: f64,
     /// Mean deceleration as printed beside it, m/s².
@@ -106,16 +108,16 @@ pub struct DirectiveLine {
 /// Source: Directive 93/14/EEC, Annex, appendix 1, read at legislation.gov.uk (seen). The printed decelerations are
 /// rounded; the divisor is what counts (25.92 times the deceleration).
 pub const DIRECTIVE_LINES: [DirectiveLine; 6] = [
-    line("front", "Motorcycle, front brake alone", 115.0, 4.4, 60.0),
-    line("rear", "Motorcycle, rear brake alone", 75.0, 2.9, 60.0),
-    line("sidecar", "Motorcycle with sidecar, one brake alone", 95.0, 3.6, 60.0),
-    line("mopedFront", "Two-wheel moped, front brake alone", 90.0, 3.4, 40.0),
-    line("mopedRear", "Two-wheel moped, rear brake alone", 70.0, 2.7, 40.0),
-    line("unladen", "Without load, one brake alone", 65.0, 2.5, 60.0),
+    line("front", 115.0, 4.4, 60.0),
+    line("rear", 75.0, 2.9, 60.0),
+    line("sidecar", 95.0, 3.6, 60.0),
+    line("mopedFront", 90.0, 3.4, 40.0),
+    line("mopedRear", 70.0, 2.7, 40.0),
+    line("unladen", 65.0, 2.5, 60.0),
 ];
 
-const fn line(name: &'static str, label: &'static str, divisor: f64, printed: f64, test_kmh: f64) -> DirectiveLine {
-    DirectiveLine { name, label, divisor, printed, test_kmh }
+const fn line(name: &'static str, divisor: f64, printed: f64, test_kmh: f64) -> DirectiveLine {
+    DirectiveLine { name, divisor, printed, test_kmh }
 }
 
 impl DirectiveLine {
@@ -123,8 +125,12 @@ impl DirectiveLine {
     pub fn named(name: &str) -> Result<Self, Refused> {
         DIRECTIVE_LINES.into_iter().find(|line| line.name == name).ok_or_else(|| Refused::Unreadable {
             field: "line".to_owned(),
-            label: "Line of the Directive".into(),
-            reason: format!("“{name}” is none of {}", DIRECTIVE_LINES.map(|line| line.name).join(", ")).into(),
+            label: BrakesRefused::LabelDirectiveLine.into(),
+            reason: BrakesRefused::NoSuchLine {
+                name: name.to_owned(),
+                lines: List(Joint::Comma, DIRECTIVE_LINES.map(|line| Message::as_entered(line.name)).to_vec()),
+            }
+            .into(),
         })
     }
 
@@ -172,29 +178,26 @@ pub fn stopping_lines(end: End, road_speed_kmh: f64) -> Vec<StoppingLine> {
     let [front, rear, ..] = DIRECTIVE_LINES;
     let law = if end == End::Front { front } else { rear };
     let directive = StoppingLine {
-        label: law.label.to_owned().into(),
+        label: BrakesMessage::DirectiveLine { end }.into(),
         deceleration: law.implied(),
         metres: law.longest(road_speed_kmh),
         source: Source::new(
-            format!(
-                "Directive 93/14/EEC, Annex, appendix 1: S ≤ 0.1 V + V²/{:.0} at {:.0} km/h",
-                law.divisor, law.test_kmh
-            ),
+            BrakesSource::DirectiveLine {
+                divisor: Unit::None.of(law.divisor),
+                speed: Unit::KilometreHour.of(law.test_kmh),
+            },
             Standing::Seen,
         ),
     };
-    let british = [(30.0, "Great Britain, the stronger control"), (25.0, "Great Britain, the other control")];
-    let british = british.map(|(percent, label)| {
+    let stronger = BrakesMessage::BritishStronger { efficiency: Unit::Percent.of(30.0) };
+    let other = BrakesMessage::BritishOther { efficiency: Unit::Percent.of(25.0) };
+    let british = [(30.0, stronger), (25.0, other)].map(|(percent, label)| {
         let deceleration = deceleration_from_efficiency(percent);
         StoppingLine {
-            label: format!("{label}: {percent:.0} %").into(),
+            label: label.into(),
             deceleration,
             metres: braking_distance(road_speed_kmh, deceleration),
-            source: Source::new(
-                "British inspection manual for motorcycles: one control at least 30 %, the other at least 25 % of the weight of \
-                 machine and rider, read in quotation (honestjohn.co.uk forum)",
-                Standing::SecondHand,
-            ),
+            source: Source::new(BrakesSource::British, Standing::SecondHand),
         }
     });
     std::iter::once(directive).chain(british).collect()
@@ -258,7 +261,7 @@ formula! {
         // A brake tester reads kilograms-force.
         force_kilograms "Retarding force on a tester that reads kilograms" "m · a / g" Kilogram;
     }
-    from Source::new("Definition in the British inspection manual, read in quotation", Standing::SecondHand);
+    from Source::new(BrakesSource::Efficiency, Standing::SecondHand);
     holds "Level road.";
     it => {
         let slows = deceleration_from_efficiency(it.percent);
@@ -280,17 +283,12 @@ formula! {
         braking "Of that braking" "v² / k" Metre;
         deceleration "Deceleration that it means" "k / 25.92" MetreSecondSquared;
     }
-    from Source::new("Directive 93/14/EEC, Annex, appendix 1, at legislation.gov.uk", Standing::Seen);
+    from Source::new(BrakesSource::Directive, Standing::Seen);
     holds "Type approval, new machine, one brake alone.";
     it => DirectiveLine::named(&it.line).map(|line| {
         let braking = it.road_speed_kmh * it.road_speed_kmh / line.divisor;
         [line.longest(it.road_speed_kmh), braking, line.implied()]
     })
-}
-
-/// Source of stopping at a steady deceleration.
-fn uniform() -> Source {
-    Source::new("Uniform deceleration after a reaction", Standing::Computed)
 }
 
 #[cfg(test)]

@@ -5,6 +5,7 @@
 use super::hydraulic::line_pressure;
 use super::hydraulic::piston_area;
 use crate::bounds;
+use crate::brakes::message::BrakesSource;
 use crate::quantity::{Source, Standing, formula, within};
 
 /// Pressure at which the swelling of brake hoses is stated, bar: 1,000 lbf/in².
@@ -95,7 +96,7 @@ formula! {
         volume "Volume" "V" Millilitre;
         master_travel "Travel of the master piston for the pads" "2 · c · n · d² / D²" Millimetre;
     }
-    from Source::new("Geometry; swelling stated after FMVSS 106, taken as proportional to pressure", Standing::Memory);
+    from Source::new(BrakesSource::Swelling, Standing::Memory);
     holds "Line without air, up to about 100 bar; free play of the lever comes on top.";
     it => {
         let pressure = line_pressure(it.lever_newtons, it.lever_ratio, it.master_mm);

@@ -8,8 +8,10 @@ use layshaft_wire::wire;
 use super::line::BrakeLine;
 use crate::bounds;
 use crate::brakes::formulas::hydraulics;
+use crate::brakes::message::{BrakesFinding, BrakesMessage, BrakesSource};
 use crate::message::Message;
 use crate::quantity::{Judgement, Source, Standing, formula, within};
+use crate::units::Unit;
 
 /// Hydraulic ratios of single-disc hand brakes that are commonly met, pistons counted on one side.
 /// Common practice, no source.
@@ -140,11 +142,14 @@ formula! {
 /// Sets the proposed pair against the standard one. Lever ratio and radius that are unknown on one side count as unchanged.
 pub fn compare(standard: &BrakeLine, proposed: &BrakeLine) -> BrakeChange {
     let (effort_percent, travel_percent) = swap(standard, proposed).changes();
-    let unknown = [
-        ("lever ratio", standard.lever_ratio.is_none() || proposed.lever_ratio.is_none()),
-        ("effective radius", standard.effective_radius_mm.is_none() || proposed.effective_radius_mm.is_none()),
-    ];
-    let unknown: Vec<&str> = unknown.into_iter().filter(|(_, open)| *open).map(|(name, _)| name).collect();
+    let no_lever_ratio = standard.lever_ratio.is_none() || proposed.lever_ratio.is_none();
+    let no_radius = standard.effective_radius_mm.is_none() || proposed.effective_radius_mm.is_none();
+    let taken = match (no_lever_ratio, no_radius) {
+        (true, true) => Some(BrakesFinding::TakenBoth),
+        (true, false) => Some(BrakesFinding::TakenLeverRatio),
+        (false, true) => Some(BrakesFinding::TakenRadius),
+        (false, false) => None,
+    };
     let (judgement, why) = judge_ratio(proposed.hydraulic_ratio);
     BrakeChange {
         ratio_before: standard.hydraulic_ratio,
@@ -152,47 +157,37 @@ pub fn compare(standard: &BrakeLine, proposed: &BrakeLine) -> BrakeChange {
         effort_percent,
         travel_percent,
         judgement,
-        why: why.into(),
+        why,
         feel: feel(effort_percent).into(),
-        taken: (!unknown.is_empty())
-            .then(|| format!("Not known and taken as unchanged: {}.", unknown.join(", ")))
-            .map(Into::into),
+        taken: taken.map(Into::into),
     }
 }
 
 /// A hydraulic ratio of a hand brake against common practice.
-pub fn judge_ratio(ratio: f64) -> (Judgement, String) {
-    let (least, most) = COMMON_RATIOS;
-    let outside = |side: &str, what: &str| {
-        (
-            Judgement::Outside,
-            format!("{ratio:.1} to 1 is {side} the {least:.0} to {most:.0} to 1 that is commonly met: {what}"),
-        )
-    };
-    if ratio < least {
-        outside("below", "a firm, wooden lever that asks for much force")
-    } else if ratio > most {
-        outside("above", "a soft lever that may come back to the bar")
+pub fn judge_ratio(ratio: f64) -> (Judgement, Message) {
+    let said = Unit::None.of(ratio);
+    let (least, most) = (Unit::None.of(COMMON_RATIOS.0), Unit::None.of(COMMON_RATIOS.1));
+    if ratio < COMMON_RATIOS.0 {
+        (Judgement::Outside, BrakesMessage::RatioBelow { ratio: said, least, most }.into())
+    } else if ratio > COMMON_RATIOS.1 {
+        (Judgement::Outside, BrakesMessage::RatioAbove { ratio: said, least, most }.into())
     } else {
-        (Judgement::Fine, format!("within the {least:.0} to {most:.0} to 1 that is commonly met"))
+        (Judgement::Fine, BrakesMessage::RatioUsual { least, most }.into())
     }
 }
 
 /// Where the band of common ratios comes from.
 pub fn ratio_source() -> Source {
-    Source::new(
-        "Hydraulic ratios of single-disc hand brakes, pistons counted on one side: common practice, no source",
-        Standing::CommonPractice,
-    )
+    Source::new(BrakesSource::CommonRatios, Standing::CommonPractice)
 }
 
-fn feel(effort_percent: f64) -> String {
+fn feel(effort_percent: f64) -> BrakesMessage {
     if effort_percent > NOT_FELT_PERCENT {
-        "Firmer and shorter at the lever, and it asks for more hand at every stop.".to_owned()
+        BrakesMessage::FeelsFirmer
     } else if effort_percent < -NOT_FELT_PERCENT {
-        "Lighter and longer at the lever: easier on the hand, with less travel left before the bar.".to_owned()
+        BrakesMessage::FeelsLighter
     } else {
-        "Hardly to be told from standard.".to_owned()
+        BrakesMessage::FeelsAlike
     }
 }
 
@@ -215,6 +210,6 @@ mod tests {
     fn the_band_takes_its_ends_and_says_on_which_side_one_is() {
         assert_eq!(judge_ratio(8.0).0, Judgement::Fine);
         assert_eq!(judge_ratio(15.0).0, Judgement::Fine);
-        assert!(judge_ratio(7.4).1.contains("wooden") && judge_ratio(16.0).1.contains("bar"));
+        assert!(judge_ratio(7.4).1.english().contains("wooden") && judge_ratio(16.0).1.english().contains("bar"));
     }
 }

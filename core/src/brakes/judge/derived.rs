@@ -5,7 +5,9 @@ use super::findings::{self, FOOT_NEWTONS, HAND_NEWTONS};
 use super::line::{BrakeLine, Effort, brake_line, wheel_radius};
 use crate::brakes::formulas::hydraulics;
 use crate::brakes::formulas::{DIRECTIVE_LINES, lever_force};
+use crate::brakes::message::{BrakesFinding, BrakesMessage, BrakesSource};
 use crate::error::Refused;
+use crate::message::Message;
 use crate::quantity::{Finding, FindingCode, Judgement, Quantity, Source, Standing, Weight};
 use crate::record::{Bike, Brake, BrakeKind, End, Spec, USUAL_LOAD_KG};
 use crate::units::Unit;
@@ -36,7 +38,7 @@ pub fn derive_brakes(bike: &Bike, spec: &Spec) -> (Vec<Quantity>, Vec<Finding>) 
                 found.push(Finding::new(
                     FindingCode::BrakeCannotBe,
                     Weight::Care,
-                    format!("{} brake: {reason}.", name(end).1),
+                    BrakesFinding::CannotBe { end, reason },
                 ));
             }
             Err(_) => {}
@@ -53,18 +55,19 @@ fn mass_kg(bike: &Bike) -> Option<f64> {
     bike.identity.dry_mass_kg.map(|dry| dry + USUAL_LOAD_KG)
 }
 
-fn name(end: End) -> (&'static str, &'static str) {
+/// The end as it stands in an id.
+fn mark(end: End) -> &'static str {
     match end {
-        End::Front => ("front", "Front"),
-        End::Rear => ("rear", "Rear"),
+        End::Front => "front",
+        End::Rear => "rear",
     }
 }
 
 fn on_line(end: End, line: &BrakeLine, standard: Option<&BrakeLine>) -> Vec<Quantity> {
-    let (mark, label) = name(end);
+    let mark = mark(end);
     let mut ratio = open(
         &format!("brake.{mark}.hydraulic-ratio"),
-        &format!("Hydraulic ratio, {mark} brake"),
+        BrakesMessage::HydraulicRatio { end },
         line.hydraulic_ratio,
         Unit::None,
         hydraulics(),
@@ -72,21 +75,20 @@ fn on_line(end: End, line: &BrakeLine, standard: Option<&BrakeLine>) -> Vec<Quan
     // The common band is one of hand brakes.
     if end == End::Front {
         let (judgement, why) = judge_ratio(line.hydraulic_ratio);
-        ratio = Quantity { judgement, why: Some(why.into()), source: ratio_source(), ..ratio };
+        ratio = Quantity { judgement, why: Some(why), source: ratio_source(), ..ratio };
     }
     let mut quantities = vec![ratio];
     quantities.extend(line.lever_travel_mm.map(|travel| {
-        let label = format!("{label} brake: lever travel until the pads touch");
-        open(&format!("brake.{mark}.pad-travel"), &label, travel, Unit::Millimetre, hydraulics())
+        let label = BrakesMessage::PadTravel { end };
+        open(&format!("brake.{mark}.pad-travel"), label, travel, Unit::Millimetre, hydraulics())
     }));
     if let Some(standard) = standard {
         let change = compare(standard, line);
-        for (id, what, percent) in [
-            ("lever-effort", "force at the lever against as made", change.effort_percent),
-            ("lever-travel", "lever travel against as made", change.travel_percent),
+        for (id, label, percent) in [
+            ("lever-effort", BrakesMessage::LeverEffort { end }, change.effort_percent),
+            ("lever-travel", BrakesMessage::LeverTravel { end }, change.travel_percent),
         ] {
-            let label = format!("{label} brake: {what}");
-            quantities.push(open(&format!("brake.{mark}.{id}"), &label, percent, Unit::Percent, hydraulics()));
+            quantities.push(open(&format!("brake.{mark}.{id}"), label, percent, Unit::Percent, hydraulics()));
         }
     }
     quantities
@@ -94,7 +96,6 @@ fn on_line(end: End, line: &BrakeLine, standard: Option<&BrakeLine>) -> Vec<Quan
 
 /// Force at the lever for the deceleration of the type approval stop; only where every measure was entered.
 fn lever_quantity(bike: &Bike, end: End, brake: &Brake, line: &BrakeLine) -> Option<Quantity> {
-    let (mark, label) = name(end);
     let [front, rear, ..] = DIRECTIVE_LINES;
     let (law, most) = if end == End::Front { (front, HAND_NEWTONS) } else { (rear, FOOT_NEWTONS) };
     let newtons = lever_force(
@@ -106,31 +107,17 @@ fn lever_quantity(bike: &Bike, end: End, brake: &Brake, line: &BrakeLine) -> Opt
         line.hydraulic_ratio,
         line.lever_ratio?,
     );
-    let source = Source::new(
-        format!(
-            "Directive 93/14/EEC: {} m/s² (seen) with no more than {most:.0} N (from memory); machine, rider and fluids taken as dry \
-             mass and {USUAL_LOAD_KG:.0} kg",
-            law.printed
-        ),
-        Standing::Memory,
-    );
     let judgement = if newtons <= most { Judgement::Fine } else { Judgement::Outside };
-    let label = format!("{label} brake: force at the lever for {} m/s²", law.printed);
-    let why = Some(format!("type approval allows {most:.0} N"));
-    let quantity = open(&format!("brake.{mark}.lever-force"), &label, newtons, Unit::Newton, source);
-    Some(Quantity { judgement, why: why.map(Into::into), ..quantity })
+    let (deceleration, most) = (Unit::MetreSecondSquared.of(law.printed), Unit::Newton.of(most));
+    let load = Unit::Kilogram.of(USUAL_LOAD_KG);
+    let source = Source::new(BrakesSource::LeverForce { deceleration, most, load }, Standing::Memory);
+    let label = BrakesMessage::LeverForce { end, deceleration };
+    let quantity = open(&format!("brake.{}.lever-force", mark(end)), label, newtons, Unit::Newton, source);
+    Some(Quantity { judgement, why: Some(BrakesMessage::ForceAllowed { most }.into()), ..quantity })
 }
 
-fn open(id: &str, label: &str, value: f64, unit: Unit, source: Source) -> Quantity {
-    Quantity {
-        id: id.to_owned(),
-        label: label.to_owned().into(),
-        value,
-        unit,
-        judgement: Judgement::Open,
-        why: None,
-        source,
-    }
+fn open(id: &str, label: impl Into<Message>, value: f64, unit: Unit, source: Source) -> Quantity {
+    Quantity::new(id, label, value, unit, (Judgement::Open, None), source)
 }
 
 #[cfg(test)]

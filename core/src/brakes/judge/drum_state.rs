@@ -5,10 +5,12 @@ use layshaft_wire::wire;
 use super::findings::{care, note};
 use crate::bounds;
 use crate::brakes::formulas::{cam_angle, cam_torque, shoe_range};
+use crate::brakes::message::{BrakesFinding, BrakesMessage};
 use crate::error::Refused;
 use crate::message::Message;
 use crate::quantity::{Finding, FindingCode, Judgement};
 use crate::record::Brake;
+use crate::units::Unit;
 
 /// Angle with the brake on beyond which a cam lever is taken to stand wrong, degrees. Common practice, no source.
 pub const MOST_APPLIED_DEGREES: f64 = 100.0;
@@ -65,24 +67,17 @@ pub fn drum_state(brake: &Brake, rod_travel_mm: Option<f64>) -> Result<DrumState
         twin_leading,
         shoe_factor_least: least,
         shoe_factor_most: most,
-        pointer: "With the brake on, the pointer must stay inside the mark cast beside the cam. Outside it the linings are worn, \
-                  and the cam may turn over: new shoes, never another notch of the lever."
-            .to_owned().into(),
+        pointer: BrakesMessage::Pointer.into(),
     })
 }
 
-fn judge(applied: Option<f64>) -> (Judgement, Option<String>) {
-    match applied {
-        None => (Judgement::Open, None),
-        Some(degrees) if degrees > MOST_APPLIED_DEGREES => (
-            Judgement::Outside,
-            Some(format!(
-                "{degrees:.0}° with the brake on is well past square: leverage falls and the cam may turn over"
-            )),
-        ),
-        Some(degrees) => {
-            (Judgement::Fine, Some(format!("{degrees:.0}° with the brake on; up to about square it gains leverage")))
-        }
+fn judge(applied: Option<f64>) -> (Judgement, Option<BrakesMessage>) {
+    let Some(degrees) = applied else { return (Judgement::Open, None) };
+    let angle = Unit::Degree.of(degrees);
+    if degrees > MOST_APPLIED_DEGREES {
+        (Judgement::Outside, Some(BrakesMessage::CamPastSquare { angle }))
+    } else {
+        (Judgement::Fine, Some(BrakesMessage::CamSquare { angle }))
     }
 }
 
@@ -90,17 +85,10 @@ fn judge(applied: Option<f64>) -> (Judgement, Option<String>) {
 pub(crate) fn findings(drum: &DrumState) -> Vec<Finding> {
     let mut found = Vec::new();
     if drum.applied_degrees.is_none() {
-        found.push(note(
-            FindingCode::BrakeMissingCam,
-            "Length of the cam lever, its angle to the rod at rest and the travel of the rod are needed for the leverage.",
-        ));
+        found.push(note(FindingCode::BrakeMissingCam, BrakesFinding::MissingCam));
     }
-    if drum.judgement == Judgement::Outside {
-        let why = drum.why.as_ref().map(ToString::to_string).unwrap_or_default();
-        found.push(care(
-            FindingCode::BrakeCamOver,
-            format!("Cam lever: {why}. Measure the linings before you set the lever back on its splines."),
-        ));
+    if let (Judgement::Outside, Some(why)) = (drum.judgement, &drum.why) {
+        found.push(care(FindingCode::BrakeCamOver, BrakesFinding::CamOver { why: why.clone() }));
     }
     found
 }

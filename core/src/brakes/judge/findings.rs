@@ -3,9 +3,11 @@
 use super::compare::{BrakeChange, judge_ratio};
 use super::line::{BrakeLine, USUAL_CLEARANCE_MM, USUAL_PAD_FRICTION};
 use crate::brakes::formulas::StoppingLine;
+use crate::brakes::message::BrakesFinding;
 use crate::message::Message;
 use crate::quantity::{Finding, FindingCode, Judgement, Weight};
 use crate::record::{Brake, End};
+use crate::units::{GRAVITY, Unit};
 
 /// Lever travel beyond which little is left before the bar, mm. Common practice, no source.
 const LONG_LEVER_MM: f64 = 30.0;
@@ -18,56 +20,35 @@ pub(crate) const FOOT_NEWTONS: f64 = 350.0;
 pub(crate) fn on_line(brake: &Brake, line: &BrakeLine, road_friction: f64) -> Vec<Finding> {
     let mut found = Vec::new();
     if line.lever_ratio.is_none() {
-        found.push(note(
-            FindingCode::BrakeMissingLeverRatio,
-            "The lever ratio is not known, so pressure and braking cannot be worked out. Measure from the pivot to the middle of \
-             two fingers, and from the pivot to where the lever pushes the piston; divide the one by the other.",
-        ));
+        found.push(note(FindingCode::BrakeMissingLeverRatio, BrakesFinding::MissingLeverRatio));
     }
     if brake.pad_friction.is_none() {
-        let (least, most) = USUAL_PAD_FRICTION;
-        found.push(note(
-            FindingCode::BrakeFrictionOpen,
-            format!("The friction of the pads is not known; {least} to {most} is common, so the braking is a range."),
-        ));
+        let (least, most) = (Unit::None.of(USUAL_PAD_FRICTION.0), Unit::None.of(USUAL_PAD_FRICTION.1));
+        found.push(note(FindingCode::BrakeFrictionOpen, BrakesFinding::FrictionOpen { least, most }));
     }
     if brake.pad_clearance_mm.is_none() {
-        found.push(note(
-            FindingCode::BrakeClearanceUsual,
-            format!(
-                "Lever travel is reckoned with a running clearance of {USUAL_CLEARANCE_MM} mm a pad, as is common."
-            ),
-        ));
+        let clearance = Unit::Millimetre.of(USUAL_CLEARANCE_MM);
+        found.push(note(FindingCode::BrakeClearanceUsual, BrakesFinding::ClearanceUsual { clearance }));
     }
     if line.effective_radius_mm.is_none() {
-        found.push(note(
-            FindingCode::BrakeMissingDisc,
-            "The disc is not known: enter its diameter, or the effective radius.",
-        ));
+        found.push(note(FindingCode::BrakeMissingDisc, BrakesFinding::MissingDisc));
     }
     if let Some(travel) = line.lever_travel_mm.map(|mm| mm + line.hose_travel_mm.unwrap_or(0.0))
         && travel > LONG_LEVER_MM
     {
-        found.push(care(
-            FindingCode::BrakeLongLever,
-            format!(
-                "The lever travels {travel:.0} mm before it brakes hard. Try with the engine off that it never touches the bar, hot \
-                 and with worn pads as well."
-            ),
-        ));
+        let travel = Unit::Millimetre.of(travel);
+        found.push(care(FindingCode::BrakeLongLever, BrakesFinding::LongLever { travel }));
     }
     if let Some(most) = line.deceleration_most
-        && most > road_friction * crate::units::GRAVITY
+        && most > road_friction * GRAVITY
     {
-        found.push(note(
-            FindingCode::BrakeBeyondGrip,
-            format!(
-                "{:.0} N at the lever would slow the machine by up to {most:.1} m/s²; a grip of {road_friction} allows {:.1}. The \
-                 wheel locks before that.",
-                line.lever_newtons,
-                road_friction * crate::units::GRAVITY
-            ),
-        ));
+        let beyond = BrakesFinding::BeyondGrip {
+            force: Unit::Newton.of(line.lever_newtons),
+            deceleration: Unit::MetreSecondSquared.of(most),
+            grip: Unit::None.of(road_friction),
+            allowed: Unit::MetreSecondSquared.of(road_friction * GRAVITY),
+        };
+        found.push(note(FindingCode::BrakeBeyondGrip, beyond));
     }
     found
 }
@@ -75,21 +56,14 @@ pub(crate) fn on_line(brake: &Brake, line: &BrakeLine, road_friction: f64) -> Ve
 /// Finding on the hydraulic ratio; only hand brakes have a common band.
 pub(crate) fn on_ratio(end: End, ratio: f64) -> Option<Finding> {
     let (judgement, why) = judge_ratio(ratio);
-    (end == End::Front && judgement == Judgement::Outside).then(|| {
-        care(
-            FindingCode::BrakeRatioUncommon,
-            format!("Hydraulic ratio of the front brake: {why}. Common practice, no source; the maker's pairing wins."),
-        )
-    })
+    (end == End::Front && judgement == Judgement::Outside)
+        .then(|| care(FindingCode::BrakeRatioUncommon, BrakesFinding::RatioUncommon { why }))
 }
 
 /// Findings on the comparison with standard.
 pub(crate) fn on_change(change: Option<&BrakeChange>) -> Vec<Finding> {
     let Some(change) = change else {
-        return vec![note(
-            FindingCode::BrakeStandardUnknown,
-            "The brake as made is not known well enough to compare with: enter its master cylinder and pistons.",
-        )];
+        return vec![note(FindingCode::BrakeStandardUnknown, BrakesFinding::StandardUnknown)];
     };
     change.taken.iter().map(|taken| note(FindingCode::BrakeTakenUnchanged, taken.clone())).collect()
 }
@@ -98,37 +72,21 @@ pub(crate) fn on_change(change: Option<&BrakeChange>) -> Vec<Finding> {
 pub(crate) fn on_stopping(line: &BrakeLine, lines: &[StoppingLine]) -> Option<Finding> {
     let law = lines.first()?;
     let (least, most) = line.deceleration_least.zip(line.deceleration_most)?;
-    let hand = line.lever_newtons;
+    let (force, asked) = (Unit::Newton.of(line.lever_newtons), Unit::MetreSecondSquared.of(law.deceleration));
+    let label = law.label.clone();
     if most < law.deceleration {
-        Some(care(
-            FindingCode::BrakeBelowLine,
-            format!(
-                "With {hand:.0} N at the lever it reaches {most:.1} m/s² at best; “{}” asks for {:.1}.",
-                law.label, law.deceleration
-            ),
-        ))
+        let reached = Unit::MetreSecondSquared.of(most);
+        Some(care(FindingCode::BrakeBelowLine, BrakesFinding::BelowLine { force, reached, line: label, asked }))
     } else if least < law.deceleration {
-        Some(note(
-            FindingCode::BrakeMayMissLine,
-            format!(
-                "With {hand:.0} N at the lever and poor pads it may stay below the {:.1} m/s² of “{}”.",
-                law.deceleration, law.label
-            ),
-        ))
+        Some(note(FindingCode::BrakeMayMissLine, BrakesFinding::MayMissLine { force, line: label, asked }))
     } else {
         None
     }
 }
 
 /// Cautions that stand on the page whatever it says.
-pub(crate) fn cautions() -> Vec<String> {
-    [
-        "Never test brakes on a public road. First try at walking pace on private, dry, level ground.",
-        "Brake work follows the maker's manual; have it looked at by a licensed mechanic before you ride.",
-        "Figures are for one brake alone on dry tarmac; a wet or dusty road allows half and less.",
-    ]
-    .map(str::to_owned)
-    .to_vec()
+pub(crate) fn cautions() -> Vec<Message> {
+    [BrakesFinding::CautionRoad, BrakesFinding::CautionMechanic, BrakesFinding::CautionWet].map(Into::into).to_vec()
 }
 
 pub(crate) fn note(code: FindingCode, text: impl Into<Message>) -> Finding {

@@ -4,6 +4,7 @@
 
 use layshaft_wire::wire;
 
+use crate::brakes::message::{BrakesFinding, BrakesMessage, BrakesRefused, BrakesSource};
 use crate::error::Refused;
 use crate::message::Message;
 use crate::quantity::{Accepts, Finding, FindingCode, Source, Standing, Weight, formula};
@@ -83,15 +84,15 @@ impl FluidGrade {
     /// The grade as the page shows it.
     pub fn card(self) -> FluidCard {
         let base = match self {
-            Self::Dot3 => "glycol ether",
-            Self::Dot4 | Self::Dot51 => "glycol ether with borate ester",
-            Self::Dot5 => "silicone, at least 70 %",
-            Self::Mineral => "mineral oil",
+            Self::Dot3 => BrakesMessage::BaseGlycol,
+            Self::Dot4 | Self::Dot51 => BrakesMessage::BaseBorate,
+            Self::Dot5 => BrakesMessage::BaseSilicone,
+            Self::Mineral => BrakesMessage::BaseMineral,
         };
         FluidCard {
             grade: self,
             name: self.name().to_owned(),
-            base: base.to_owned().into(),
+            base: base.into(),
             dry_celsius: self.boiling_celsius().map(|(dry, _)| dry),
             wet_celsius: self.boiling_celsius().map(|(_, wet)| wet),
             mixes_with: Self::ALL.into_iter().filter(|other| self.meets(*other) == Meeting::AsTheLower).collect(),
@@ -101,11 +102,7 @@ impl FluidGrade {
 
 /// Where the boiling points come from.
 pub fn fluid_source() -> Source {
-    Source::new(
-        "FMVSS 116, least boiling points new and with 3.7 % water, in restatement (adelaideoil.com “brake fluid DOT 3 DOT 4 \
-         explained”)",
-        Standing::SecondHand,
-    )
+    Source::new(BrakesSource::Boiling, Standing::SecondHand)
 }
 
 /// Age at which glycol fluid is due, years. Common practice; the manual's interval wins.
@@ -122,42 +119,29 @@ pub(crate) fn findings(
 ) -> Vec<Finding> {
     let mut found = Vec::new();
     if let (Some(now), Some(poured)) = (now, poured) {
-        found.extend(match now.meets(poured) {
+        let meeting = now.meets(poured);
+        let (poured, now) = (poured.name().to_owned(), now.name().to_owned());
+        found.extend(match meeting {
             Meeting::Same => None,
             Meeting::AsTheLower => Some(Finding::new(
                 FindingCode::BrakeFluidMixed,
                 Weight::Note,
-                format!(
-                    "{} mixes with {}; from then on count with the lower boiling points. Use what the cap and the manual name.",
-                    poured.name(),
-                    now.name()
-                ),
+                BrakesFinding::FluidMixed { poured, now },
             )),
             Meeting::Never => Some(Finding::new(
                 FindingCode::BrakeFluidNeverMix,
                 Weight::Stopper,
-                format!(
-                    "{} must never meet {}: the seals swell or the fluids part, and the brake fails. If it has happened, do not \
-                     ride; strip the system down and renew every seal and hose.",
-                    poured.name(),
-                    now.name()
-                ),
+                BrakesFinding::FluidNeverMix { poured, now },
             )),
         });
     }
-    let old = years.filter(|years| *years >= CHANGE_YEARS).map(|years| format!("is {years:.1} years old"));
+    let old = years
+        .filter(|years| *years >= CHANGE_YEARS)
+        .map(|years| BrakesFinding::FluidOld { years: Unit::None.of(years) });
     let wet = water_percent
         .filter(|water| *water >= CHANGE_WATER_PERCENT)
-        .map(|water| format!("holds {water:.1} % water, near the 3.7 % of the wet boiling point"));
-    found.extend(wet.or(old).map(|why| {
-        Finding::new(
-            FindingCode::BrakeFluidDue,
-            Weight::Care,
-            format!(
-                "The brake fluid {why}: change it. Wet fluid boils on a long descent and the lever goes to the bar."
-            ),
-        )
-    }));
+        .map(|water| BrakesFinding::FluidWet { water: Unit::Percent.of(water) });
+    found.extend(wet.or(old).map(|due| Finding::new(FindingCode::BrakeFluidDue, Weight::Care, due)));
     found
 }
 
@@ -179,8 +163,8 @@ formula! {
     it => FluidGrade::read(&it.fluid).and_then(|grade| {
         let (dry, wet) = grade.boiling_celsius().ok_or_else(|| Refused::Missing {
             field: "fluid".to_owned(),
-            label: format!("Boiling point of {} fluid", grade.name()).into(),
-            help: "no standard sets one; read the can".into(),
+            label: BrakesRefused::LabelBoiling { grade: grade.name().to_owned() }.into(),
+            help: BrakesRefused::NoBoiling.into(),
         })?;
         let fahrenheit = |celsius: f64| Unit::Celsius.card().other.map(|other| celsius * other.factor + other.offset);
         Ok([Some(dry), Some(wet), fahrenheit(dry), fahrenheit(wet)])

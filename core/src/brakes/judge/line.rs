@@ -6,10 +6,12 @@ use crate::brakes::formulas::{
     brake_torque, clamp_force, clearance_volume, deceleration, hose_volume, hydraulic_ratio, lever_travel,
     line_pressure, master_travel, piston_area, tyre_force,
 };
+use crate::brakes::message::{BrakesMessage, BrakesRefused};
 use crate::error::Refused;
 use crate::message::Message;
 use crate::record::{Bike, Brake, BrakeKind, End};
 use crate::tyres::rolling_pair;
+use crate::units::Unit;
 
 /// Friction of usual pads, cold and glazed to warm and bedded in. Common practice, no source.
 pub const USUAL_PAD_FRICTION: (f64, f64) = (0.3, 0.5);
@@ -85,14 +87,11 @@ pub struct BrakeLine {
 pub fn brake_line(brake: &Brake, effort: &Effort) -> Result<BrakeLine, Refused> {
     let brake = brake.clone().checked()?;
     if brake.brake == Some(BrakeKind::Drum) {
-        return Err(Refused::Conflict {
-            field: "brake".to_owned(),
-            reason: "a drum brake by rod or cable has no hydraulic line".into(),
-        });
+        return Err(Refused::Conflict { field: "brake".to_owned(), reason: BrakesRefused::DrumHasNoLine.into() });
     }
-    let master_mm = need("masterMm", "Bore of the master cylinder", brake.master_mm)?;
-    let pistons = need("pistons", "Pistons on one side", brake.pistons)?;
-    let piston_mm = need("pistonMm", "Piston", brake.piston_mm)?;
+    let master_mm = need("masterMm", BrakesRefused::LabelMaster, brake.master_mm)?;
+    let pistons = need("pistons", BrakesRefused::LabelPistons, brake.pistons)?;
+    let piston_mm = need("pistonMm", BrakesRefused::LabelPiston, brake.piston_mm)?;
     no_wider_than_the_disc(brake.rotor_mm, piston_mm)?;
 
     let (least, most) = brake.pad_friction.map_or(USUAL_PAD_FRICTION, |known| (known, known));
@@ -146,31 +145,29 @@ fn no_wider_than_the_disc(disc_mm: Option<f64>, piston_mm: f64) -> Result<(), Re
     match disc_mm {
         Some(disc) if piston_mm > WIDEST_PISTON * disc => Err(Refused::Conflict {
             field: "pistonMm".to_owned(),
-            reason: format!(
-                "a piston of {piston_mm:.1} mm has no room on a disc of {disc:.0} mm: its pad would reach the hub; measure \
-                 piston and disc again"
-            ).into(),
+            reason: BrakesRefused::PistonTooWide {
+                piston: Unit::Millimetre.of(piston_mm),
+                disc: Unit::Millimetre.of(disc),
+            }
+            .into(),
         }),
         _ => Ok(()),
     }
 }
 
-fn counted(pistons: u32, opposed: Option<bool>) -> String {
-    let many = if pistons == 1 { "" } else { "s" };
+fn counted(pistons: u32, opposed: Option<bool>) -> BrakesMessage {
     match opposed {
-        Some(true) => {
-            format!("{pistons} piston{many} on one side, {} in all: a fixed caliper counts one side", 2 * pistons)
-        }
-        Some(false) => format!("{pistons} piston{many}, all on one side: the caliper slides and presses the other pad"),
-        None => format!("{pistons} piston{many} on one side; whether the caliper slides is not known"),
+        Some(true) => BrakesMessage::CountedOpposed { pistons, in_all: 2 * pistons },
+        Some(false) => BrakesMessage::CountedSliding { pistons },
+        None => BrakesMessage::Counted { pistons },
     }
 }
 
-fn need<T>(field: &str, label: &str, value: Option<T>) -> Result<T, Refused> {
+fn need<T>(field: &str, label: BrakesRefused, value: Option<T>) -> Result<T, Refused> {
     value.ok_or_else(|| Refused::Missing {
         field: field.to_owned(),
         label: label.into(),
-        help: "enter it on the bike".into(),
+        help: BrakesRefused::EnterOnBike.into(),
     })
 }
 

@@ -71,7 +71,7 @@ pub fn brake_answer(bike: &Bike, ask: &BrakeAsk) -> Result<BrakeAnswer, Refused>
         change,
         drum,
         stopping,
-        cautions: findings::cautions().into_iter().map(Into::into).collect(),
+        cautions: findings::cautions(),
         findings: found,
     })
 }

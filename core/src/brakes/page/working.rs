@@ -1,13 +1,17 @@
 //! The working of the brake page: every equation with its numbers, and where it comes from.
 
 use super::ask::StoppingAnswer;
+use crate::brakes::formulas::uniform;
 use crate::brakes::formulas::{
     CamLever, DrumShoes, HydraulicBrake, LeverTravel, StoppingDeceleration, StoppingDistance, USUAL_PIVOT_SHARE, drums,
     hydraulics, lining_friction,
 };
 use crate::brakes::judge::{BrakeLine, Effort, fluid_source, ratio_source, swap};
-use crate::quantity::{Line, Source, Standing, WorkLine, Working};
+use crate::brakes::message::BrakesMessage;
+use crate::message::{Joint, Message};
+use crate::quantity::{Line, WorkLine, Working};
 use crate::record::Brake;
+use crate::units::Unit;
 
 /// What is not known.
 const UNKNOWN: f64 = f64::NAN;
@@ -101,16 +105,13 @@ pub(crate) fn on_stopping(stopping: &StoppingAnswer, measured_metres: Option<f64
 /// The whole working.
 pub(crate) fn working(lines: Vec<WorkLine>, hydraulic: bool, mass: Option<(f64, f64)>) -> Working {
     let first = if hydraulic { vec![hydraulics(), ratio_source(), fluid_source()] } else { vec![drums()] };
-    let stops = Source::new("Uniform deceleration after a reaction", Standing::Computed);
     let mass = match mass {
-        Some((dry, load)) => format!("{dry:.0} kg dry and {load:.0} kg of rider, luggage and fluids."),
-        None => "The mass is not known, so no deceleration is shown.".to_owned(),
+        Some((dry, load)) => BrakesMessage::RangeMass { dry: Unit::Kilogram.of(dry), load: Unit::Kilogram.of(load) },
+        None => BrakesMessage::RangeNoMass,
     };
     Working {
         lines,
-        sources: first.into_iter().chain([stops]).collect(),
-        range: format!(
-            "One brake alone on a dry, level road, wheel not locked, machine upright; no return springs, no seal friction. {mass}"
-        ).into(),
+        sources: first.into_iter().chain([uniform()]).collect(),
+        range: Message::joined(Joint::Sentences, vec![BrakesMessage::Range.into(), mass.into()]),
     }
 }

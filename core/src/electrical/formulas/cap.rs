@@ -5,6 +5,8 @@
 
 use layshaft_wire::wire;
 
+use super::message::{ElectricalMessage, ElectricalSource};
+use crate::message::{Joint, Message};
 use crate::quantity::{Source, Standing};
 use crate::record::LampCap;
 
@@ -28,36 +30,33 @@ pub enum CapFit {
 /// assert_eq!(cap_fits(Some(LampCap::Ba15s), Some(LampCap::Bau15s)).0, CapFit::DoesNotFit);
 /// assert_eq!(cap_fits(None, Some(LampCap::Ba15s)).0, CapFit::Unknown);
 /// ```
-pub fn cap_fits(holder: Option<LampCap>, lamp: Option<LampCap>) -> (CapFit, String) {
+pub fn cap_fits(holder: Option<LampCap>, lamp: Option<LampCap>) -> (CapFit, Message) {
     let (Some(holder), Some(lamp)) = (holder, lamp) else {
-        return (CapFit::Unknown, "The cap is not known: compare old and new lamp before you buy.".to_owned());
+        return (CapFit::Unknown, ElectricalMessage::CapUnknown.into());
     };
     if holder == lamp {
-        return (CapFit::Fits, format!("Both are {}.", lamp.written()));
+        return (CapFit::Fits, ElectricalMessage::CapSame { cap: lamp.written().to_owned() }.into());
     }
-    let mut text = format!(
-        "The holder is {} ({}), the lamp {} ({}).",
-        holder.written(),
-        holder.looks(),
-        lamp.written(),
-        lamp.looks()
-    );
+    let other = ElectricalMessage::CapOther {
+        holder: holder.written().to_owned(),
+        holder_looks: holder.looks().into(),
+        lamp: lamp.written().to_owned(),
+        lamp_looks: lamp.looks().into(),
+    };
+    let mut said = vec![other.into()];
     let like_15 = [LampCap::Ba15s, LampCap::Ba15d, LampCap::Bau15s, LampCap::Bay15d];
     if like_15.contains(&holder) && like_15.contains(&lamp) {
-        text += " Of the same width, but the pins or contacts keep it out on purpose: do not file or force it.";
+        said.push(ElectricalMessage::CapKeptApart.into());
     }
     if [holder, lamp].contains(&LampCap::P43t) && [holder, lamp].contains(&LampCap::Px43t) {
-        text += " Lamps of 60/55 W where 35/35 W belong overload switch, wire and alternator and melt the reflector.";
+        said.push(ElectricalMessage::CapStronger.into());
     }
-    (CapFit::DoesNotFit, text)
+    (CapFit::DoesNotFit, Message::joined(Joint::Sentences, said))
 }
 
 /// Where the caps come from.
 pub(crate) fn cap_source() -> Source {
-    Source::new(
-        "Caps of lamps by type: UN R37 and IEC 60061 from memory; BAY15d and PX13.5s seen in Directive 97/24/EC, chapter 2",
-        Standing::Memory,
-    )
+    Source::new(ElectricalSource::Caps, Standing::Memory)
 }
 
 #[cfg(test)]
@@ -77,7 +76,7 @@ mod tests {
 
     #[test]
     fn caps_that_are_kept_apart_on_purpose_say_so() {
-        assert!(cap_fits(Some(LampCap::Ba15s), Some(LampCap::Bay15d)).1.contains("do not file"));
-        assert!(cap_fits(Some(LampCap::Px43t), Some(LampCap::P43t)).1.contains("melt the reflector"));
+        assert!(cap_fits(Some(LampCap::Ba15s), Some(LampCap::Bay15d)).1.english().contains("do not file"));
+        assert!(cap_fits(Some(LampCap::Px43t), Some(LampCap::P43t)).1.english().contains("melt the reflector"));
     }
 }

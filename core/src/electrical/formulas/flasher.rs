@@ -6,6 +6,7 @@
 
 use layshaft_wire::wire;
 
+use super::message::ElectricalSource;
 use crate::bounds;
 use crate::error::Refused;
 use crate::quantity::{Source, Standing};
@@ -137,21 +138,12 @@ pub fn counted_rate(flashes: u32, seconds: f64) -> Result<f64, Refused> {
 
 /// Where the rule comes from.
 pub(crate) fn rule_source() -> Source {
-    Source::new(
-        "60 to 120 flashes a minute: RVLR 1989, Schedule 7 paragraph 12(a), and Swiss VTS article 79; UN R53 gives 90 ± 30 \
-         (memory). In the United States 90 to 120 for a fixed-load flasher, counted after five flashes (NHTSA 01931ztv)",
-        Standing::Seen,
-    )
+    Source::new(ElectricalSource::FlashRule, Standing::Seen)
 }
 
 /// Where the bands come from.
 pub(crate) fn band_source() -> Source {
-    Source::new(
-        "Rate of a flasher against its load: no law is published. Thermal: one thermal mass heated by the square of the \
-         current, contacts 0.5 to 0.9 and 60 to 120 at the rated load assumed. Electronic with two terminals: about twice \
-         as fast below half to nine tenths of the load, common practice",
-        Standing::CommonPractice,
-    )
+    Source::new(ElectricalSource::FlashBands, Standing::CommonPractice)
 }
 
 formula! {

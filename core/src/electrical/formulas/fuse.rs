@@ -2,21 +2,22 @@
 
 use layshaft_wire::wire;
 
+use super::message::{ElectricalSource, FuseColour};
 use crate::bounds;
 use crate::quantity::{Source, Standing, formula, within};
 
 /// Ratings of blade fuses and their colours, amperes. Second hand, from published test data that cite ISO 8820-3.
-pub const BLADE_FUSES: [(f64, &str); 10] = [
-    (2.0, "grey"),
-    (3.0, "violet"),
-    (5.0, "tan"),
-    (7.5, "brown"),
-    (10.0, "red"),
-    (15.0, "blue"),
-    (20.0, "yellow"),
-    (25.0, "white or clear"),
-    (30.0, "green"),
-    (40.0, "orange"),
+pub const BLADE_FUSES: [(f64, FuseColour); 10] = [
+    (2.0, FuseColour::Grey),
+    (3.0, FuseColour::Violet),
+    (5.0, FuseColour::Tan),
+    (7.5, FuseColour::Brown),
+    (10.0, FuseColour::Red),
+    (15.0, FuseColour::Blue),
+    (20.0, FuseColour::Yellow),
+    (25.0, FuseColour::WhiteOrClear),
+    (30.0, FuseColour::Green),
+    (40.0, FuseColour::Orange),
 ];
 
 /// Share of its rating that a fuse carries for long, common practice (0.75 to 0.8; from memory).
@@ -87,11 +88,11 @@ formula! {
 /// `I / 0.8 <= rating <= ampacity`, amperes; common practice (from memory).
 ///
 /// ```
-/// use layshaft_core::electrical::fuse_between;
-/// assert_eq!(fuse_between(5.0, 9.0), Some((7.5, "brown")));
+/// use layshaft_core::electrical::{FuseColour, fuse_between};
+/// assert_eq!(fuse_between(5.0, 9.0), Some((7.5, FuseColour::Brown)));
 /// assert_eq!(fuse_between(6.5, 9.0), None); // 8.1 A wanted, the next fuse is 10 A and the wire takes 9 A
 /// ```
-pub fn fuse_between(load_amperes: f64, may_carry_amperes: f64) -> Option<(f64, &'static str)> {
+pub fn fuse_between(load_amperes: f64, may_carry_amperes: f64) -> Option<(f64, FuseColour)> {
     let wanted = least_fuse(load_amperes);
     BLADE_FUSES
         .into_iter()
@@ -101,9 +102,5 @@ pub fn fuse_between(load_amperes: f64, may_carry_amperes: f64) -> Option<(f64, &
 
 /// Where the fuse times come from.
 pub(crate) fn fuse_source() -> Source {
-    Source::new(
-        "Blade fuses, ratings and time limits of ISO 8820-3 as restated in makers' data sheets; load at most 80 % of the rating \
-         is common practice",
-        Standing::SecondHand,
-    )
+    Source::new(ElectricalSource::Fuses, Standing::SecondHand)
 }

@@ -6,6 +6,7 @@
 use layshaft_wire::wire;
 
 use super::load::{consumer_watts, lamp_watts};
+use super::message::ElectricalSource;
 use super::sources::filament_law;
 use crate::bounds;
 use crate::quantity::{Source, Standing};
@@ -60,9 +61,9 @@ pub fn lamp_cards() -> Vec<LampCard> {
     let card =
         |(lamp, cap, marked_watts, watts, lumens, test_volts, seen): (&str, LampCap, f64, f64, f64, f64, bool)| {
             let source = if seen {
-                Source::new(format!("Sheet {lamp} of Directive 97/24/EC, chapter 2"), Standing::Seen)
+                Source::new(ElectricalSource::LampDirective { lamp: lamp.to_owned() }, Standing::Seen)
             } else {
-                Source::new(format!("Sheet {lamp} of UN R37"), Standing::Memory)
+                Source::new(ElectricalSource::LampRegulation { lamp: lamp.to_owned() }, Standing::Memory)
             };
             LampCard { lamp: lamp.to_owned(), cap, marked_watts, watts, test_volts, lumens, source }
         };
@@ -146,11 +147,7 @@ pub fn lamp_at_work(consumer: &Consumer, test_volts: f64, volts: f64) -> LampAtW
 
 /// Where the light and the life come from.
 pub(crate) fn light_source() -> Source {
-    Source::new(
-        "Light of a filament ~ V^3.4 and life ~ V^-13 (12 to 16 are given): Fink and Beaty, Standard Handbook for Electrical \
-         Engineers, 11th edition, page 22-8, as restated elsewhere",
-        Standing::SecondHand,
-    )
+    Source::new(ElectricalSource::FilamentLight, Standing::SecondHand)
 }
 
 formula! {

@@ -2,6 +2,7 @@
 
 use layshaft_wire::wire;
 
+use super::message::{ElectricalMessage, ElectricalSource};
 use super::volts::Volts;
 use crate::bounds;
 use crate::error::Refused;
@@ -74,17 +75,13 @@ pub fn load_resistor(volts: f64, old_watts: f64, new_watts: f64) -> Option<LoadR
     let buy_ohms = next_lower(ohms);
     let peak_watts = resistor_watts(volts, buy_ohms);
     let rating_watts = RATINGS.into_iter().find(|rating| *rating >= MARGIN * peak_watts).unwrap_or(MARGIN * peak_watts);
-    let mounting =
-        "Screw it to bare metal of the frame, in moving air, away from tank, fuel hose, wires, plastic and skin. \
-                    Never tape it into the loom or hang it in a lamp housing: it gets hot enough to burn."
-            .to_owned();
     Some(LoadResistor {
         ohms,
         buy_ohms,
         peak_watts,
         mean_watts: DUTY * peak_watts,
         rating_watts,
-        mounting: mounting.into(),
+        mounting: ElectricalMessage::ResistorMounting.into(),
     })
 }
 
@@ -97,11 +94,7 @@ fn next_lower(ohms: f64) -> f64 {
 
 /// Where it comes from.
 pub(crate) fn resistor_source() -> Source {
-    Source::new(
-        "Load resistor: Ohm's law; rated for at least twice the watts while lit, because a flasher may stick (common \
-         practice); values of the E12 series, IEC 60063",
-        Standing::CommonPractice,
-    )
+    Source::new(ElectricalSource::Resistor, Standing::CommonPractice)
 }
 
 /// The consumers with the load resistors beside them, at the watts that they take at the regulated voltage.
@@ -143,7 +136,7 @@ formula! {
         })
         .ok_or_else(|| Refused::Conflict {
             field: "newWatts".to_owned(),
-            reason: "the new lamp takes no less than the old one: there is nothing to make up".into(),
+            reason: ElectricalMessage::ResistorNothingToMakeUp.into(),
         })
 }
 

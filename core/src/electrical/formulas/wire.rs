@@ -6,6 +6,7 @@
 
 use layshaft_wire::wire;
 
+use super::message::ElectricalSource;
 use crate::bounds;
 use crate::error::Refused;
 use crate::quantity::{Source, Standing};
@@ -146,17 +147,9 @@ impl CurrentList {
     /// Where the list comes from.
     pub fn source(self) -> Source {
         match self {
-            Self::Conservative => Source::new(
-                "Currents of wire by section, the conservative list: a maker's list as restated at type2.com/~keen; no ambient \
-                 temperature is given there, bundling inside a vehicle is meant",
-                Standing::SecondHand,
-            ),
-            Self::Towing => {
-                Source::new("Currents of towing cable: rydertowing.co.uk “Towbar wiring, cable”", Standing::SecondHand)
-            }
-            Self::ThinWall => {
-                Source::new("Currents of thin-wall wire, catalogue ratings for single wires", Standing::Memory)
-            }
+            Self::Conservative => Source::new(ElectricalSource::ListConservative, Standing::SecondHand),
+            Self::Towing => Source::new(ElectricalSource::ListTowing, Standing::SecondHand),
+            Self::ThinWall => Source::new(ElectricalSource::ListThinWall, Standing::Memory),
         }
     }
 }
@@ -184,12 +177,8 @@ pub fn check_wire(section_mm2: f64, length_metres: f64, celsius: f64) -> Result<
 /// Where the resistances come from.
 pub(crate) fn wire_sources() -> [Source; 2] {
     [
-        Source::new(
-            "Greatest resistance of conductors at 20 °C: IEC 60228 in an extract of DIN VDE 0295 (etechnik-synergie.com), \
-             0.5 to 2.5 mm²; larger sections from memory",
-            Standing::SecondHand,
-        ),
-        Source::new("Copper 1/58 Ω mm²/m at 20 °C and 0.00393 per kelvin: IEC 60028 as restated", Standing::SecondHand),
+        Source::new(ElectricalSource::WireTable, Standing::SecondHand),
+        Source::new(ElectricalSource::Copper, Standing::SecondHand),
     ]
 }
 

@@ -1,9 +1,11 @@
 //! The formulas of the wire by name.
 
+use super::message::ElectricalMessage;
 use super::wire::{Conductor, check_wire, gauge_diameter, gauge_section, voltage_drop, wire_resistance, wire_sources};
 use crate::bounds;
 use crate::error::Refused;
 use crate::quantity::{Accepts, Source, Standing, formula, within};
+use crate::units::Unit;
 
 formula! {
     /// Resistance of a metre of wire and what it loses.
@@ -46,7 +48,7 @@ formula! {
             let gauge = it.gauge as i32;
             Ok([gauge_section(gauge), gauge_diameter(gauge)])
         } else {
-            let reason = format!("gauges are whole numbers, {} is none", it.gauge);
+            let reason = ElectricalMessage::GaugeNotWhole { gauge: Unit::None.of(it.gauge) };
             Err(Refused::Conflict { field: "gauge".to_owned(), reason: reason.into() })
         }
     }

@@ -4,6 +4,7 @@
 
 use layshaft_wire::wire;
 
+use super::message::ChargingMessage;
 use crate::message::Message;
 use crate::quantity::{Source, Standing};
 
@@ -121,70 +122,27 @@ pub(crate) fn verdict(reading: Option<f64>, (from, to): (Option<f64>, Option<f64
 
 impl Readings {
     /// What they mean together, and what to do next.
-    pub(crate) fn pattern(&self) -> (ChargingPattern, String) {
+    pub(crate) fn pattern(&self) -> (ChargingPattern, ChargingMessage) {
+        use ChargingPattern::{BatteryOrDrain, Healthy, NotCharging, NotEnoughKnown, Overcharging, WeakCharging};
         let scaled = |volts: f64| volts * self.scale;
-        let Some(fast) = self.fast else {
-            return (
-                ChargingPattern::NotEnoughKnown,
-                "Measure at 5,000 rpm: without it nobody knows whether it charges.".to_owned(),
-            );
-        };
+        let Some(fast) = self.fast else { return (NotEnoughKnown, ChargingMessage::FastNotMeasured) };
         if fast > scaled(FAST.1) {
-            return (
-                ChargingPattern::Overcharging,
-                "Too high at speed: regulator or its earth. It boils the battery dry and burns lamps: do not ride on. Clean \
-                 the regulator's earth and measure again before you buy one."
-                    .to_owned(),
-            );
+            return (Overcharging, ChargingMessage::TooHigh);
         }
         if fast < scaled(FAST.0) {
-            let from = self.idle.or(self.rested);
-            return match from {
-                None => (
-                    ChargingPattern::NotEnoughKnown,
-                    "Too low at speed. Measure at idle or rested too: whether it rises at all tells where to look.".to_owned(),
-                ),
-                Some(from) if fast < from + scaled(RISES) => (
-                    ChargingPattern::NotCharging,
-                    "The voltage does not rise with the engine: plug and wires between alternator and regulator, then the \
-                     stator's windings, then the regulator."
-                        .to_owned(),
-                ),
-                Some(_) => (
-                    ChargingPattern::WeakCharging,
-                    "It rises, but not enough: lost volts in plug, fuse or earth (measure from regulator to battery), a tired \
-                     battery that pulls it down, one phase missing, or a flywheel gone weak."
-                        .to_owned(),
-                ),
+            return match self.idle.or(self.rested) {
+                None => (NotEnoughKnown, ChargingMessage::TooLow),
+                Some(from) if fast < from + scaled(RISES) => (NotCharging, ChargingMessage::DoesNotRise),
+                Some(_) => (WeakCharging, ChargingMessage::RisesTooLittle),
             };
         }
         match self.rested {
-            None => (
-                ChargingPattern::NotEnoughKnown,
-                "It charges. Measure the battery rested, after a night, to know whether it keeps what it gets.".to_owned(),
-            ),
-            Some(rested) if rested < scaled(RESTED_FROM) => (
-                ChargingPattern::BatteryOrDrain,
-                if rested < scaled(RESTED_FLAT) {
-                    "It charges, but the battery rests flat: it is worn out or something drains it. Charge it, let it rest with the \
-                     earth lead off, measure again: still low means the battery."
-                } else {
-                    "It charges, but the battery rests low: short rides, a drain, or age. Charge it fully and measure again after a \
-                     night."
-                }
-                .to_owned(),
-            ),
-            Some(_) if self.idle.is_none() => (
-                ChargingPattern::NotEnoughKnown,
-                "Rested and at speed it is good; at idle it was not measured.".to_owned(),
-            ),
-            Some(rested) if self.idle.is_some_and(|idle| idle < rested) => (
-                ChargingPattern::WeakCharging,
-                "At idle it falls below the rested voltage though it charges at speed: usual with the lights on, a fault with the \
-                 lights off. Check the idle speed, then the alternator's plug."
-                    .to_owned(),
-            ),
-            Some(_) => (ChargingPattern::Healthy, "Rested, idle and speed are good.".to_owned()),
+            None => (NotEnoughKnown, ChargingMessage::RestedNotMeasured),
+            Some(rested) if rested < scaled(RESTED_FLAT) => (BatteryOrDrain, ChargingMessage::RestsFlat),
+            Some(rested) if rested < scaled(RESTED_FROM) => (BatteryOrDrain, ChargingMessage::RestsLow),
+            Some(_) if self.idle.is_none() => (NotEnoughKnown, ChargingMessage::IdleNotMeasured),
+            Some(rested) if self.idle.is_some_and(|idle| idle < rested) => (WeakCharging, ChargingMessage::FallsAtIdle),
+            Some(_) => (Healthy, ChargingMessage::Healthy),
         }
     }
 }
@@ -193,11 +151,8 @@ impl Readings {
 pub(crate) fn limit_sources() -> Vec<Source> {
     vec![
         crate::electrical::formulas::sources::regulated_volts(),
-        Source::new("Voltage at idle above the rested one, leakage at most 1.5 mA: a service manual", Standing::Seen),
-        Source::new(
-            "Rested voltage of at least 12.4 V (about 70 %) and a rise of 0.3 V with the engine: common practice, halved for 6 V",
-            Standing::CommonPractice,
-        ),
+        Source::new(ChargingMessage::SourceManual, Standing::Seen),
+        Source::new(ChargingMessage::SourceRested, Standing::CommonPractice),
     ]
 }
 

@@ -2,6 +2,7 @@
 
 use super::balance::{COMPARED_AT_RPM, StateLoad, balance, stationary};
 use super::findings;
+use super::message::LoadMessage;
 use crate::electrical::formulas::{RidingState, Volts, indicating_watts, load_watts, sources, with_resistors};
 use crate::quantity::{Finding, Judgement, Quantity};
 use crate::record::{Bike, FlasherKind, Slot, Spec};
@@ -32,7 +33,7 @@ pub fn derive_electrical(bike: &Bike, spec: &Spec) -> (Vec<Quantity>, Vec<Findin
     quantities.extend(balances.iter().filter_map(|balance| balance_quantity(balance.state, balance.from_rpm?)));
     quantities.extend(stationary(&supply, &loads).map(|standing| Quantity {
         id: "battery.standing-minutes".to_owned(),
-        label: "Battery flat, key on and lights on".to_owned().into(),
+        label: LoadMessage::BatteryFlatStanding.into(),
         value: standing.minutes,
         unit: Unit::Minute,
         judgement: Judgement::Open,
@@ -64,15 +65,15 @@ fn checked(consumers: &[Slot]) -> Option<Vec<Slot>> {
 fn load_quantity(load: &StateLoad, most: Option<f64>) -> Option<Quantity> {
     let (id, label) = match load.state {
         RidingState::Standing => return None,
-        RidingState::Day => ("load.day", "Load by day"),
-        RidingState::Lights => ("load.lights", "Load with lights"),
-        RidingState::Busy => ("load.busy", "Load with lights, braking and indicating"),
+        RidingState::Day => ("load.day", LoadMessage::LoadByDay),
+        RidingState::Lights => ("load.lights", LoadMessage::LoadWithLights),
+        RidingState::Busy => ("load.busy", LoadMessage::LoadBusy),
     };
     let (judgement, why) = match most {
         Some(most) if load.watts > most => {
-            (Judgement::Outside, Some(format!("The alternator gives {most:.0} W at best.")))
+            (Judgement::Outside, Some(LoadMessage::LoadAboveOutput { most: Unit::Watt.of(most) }))
         }
-        Some(most) => (Judgement::Fine, Some(format!("Within the {most:.0} W that the alternator gives at best."))),
+        Some(most) => (Judgement::Fine, Some(LoadMessage::LoadWithinOutput { most: Unit::Watt.of(most) })),
         None => (Judgement::Open, None),
     };
     Some(Quantity::new(id, label, load.watts, Unit::Watt, (judgement, why.map(Into::into)), sources::filament_law()))
@@ -80,35 +81,30 @@ fn load_quantity(load: &StateLoad, most: Option<f64>) -> Option<Quantity> {
 
 fn balance_quantity(state: RidingState, from_rpm: f64) -> Option<Quantity> {
     let (id, label) = match state {
-        RidingState::Lights => ("balance.lights.from-rpm", "Battery no longer discharges with lights, above"),
-        RidingState::Busy => ("balance.busy.from-rpm", "Battery no longer discharges with everything on, above"),
+        RidingState::Lights => ("balance.lights.from-rpm", LoadMessage::BalanceWithLights),
+        RidingState::Busy => ("balance.busy.from-rpm", LoadMessage::BalanceBusy),
         RidingState::Standing | RidingState::Day => return None,
     };
+    let rpm = Unit::Rpm.of(COMPARED_AT_RPM);
     let judged = if state == RidingState::Busy {
         (Judgement::Open, None)
     } else if from_rpm <= COMPARED_AT_RPM {
-        (Judgement::Fine, Some(format!("At or below {COMPARED_AT_RPM:.0} rpm, as in town (common practice).").into()))
+        (Judgement::Fine, Some(LoadMessage::BalanceFromInTown { rpm }.into()))
     } else {
-        (Judgement::Outside, Some(format!("Above {COMPARED_AT_RPM:.0} rpm, as in town (common practice).").into()))
+        (Judgement::Outside, Some(LoadMessage::BalanceFromAboveTown { rpm }.into()))
     };
     Some(Quantity::new(id, label, from_rpm, Unit::Rpm, judged, sources::balance_limit()))
 }
 
 fn indicator_quantity(watts: f64, as_made: Option<f64>, minds_no_load: bool) -> Quantity {
     let judged = match as_made.filter(|made| *made > 0.0) {
-        _ if minds_no_load => (Judgement::Fine, Some("The electronic flasher does not mind the load.".into())),
+        _ if minds_no_load => (Judgement::Fine, Some(LoadMessage::FlasherMindsNoLoad.into())),
         None => (Judgement::Open, None),
         Some(made) if (FLASHER_FROM * made..=FLASHER_TO * made).contains(&watts) => {
-            (Judgement::Fine, Some(format!("About the {made:.0} W as made, which the flasher was made for.").into()))
+            (Judgement::Fine, Some(LoadMessage::FlasherLoadAsMade { made: Unit::Watt.of(made) }.into()))
         }
-        Some(made) => {
-            let text = format!(
-                "{made:.0} W as made: a thermal flasher made for that changes its rate or stops. Count the flashes, 60 to \
-                 120 a minute; an electronic flasher does not mind the load."
-            );
-            (Judgement::Outside, Some(text.into()))
-        }
+        Some(made) => (Judgement::Outside, Some(LoadMessage::FlasherLoadOther { made: Unit::Watt.of(made) }.into())),
     };
-    let label = "Indicators of one side while lit";
+    let label = LoadMessage::IndicatorsOfSide;
     Quantity::new("indicator.load-per-side", label, watts, Unit::Watt, judged, sources::flasher_load())
 }

@@ -4,6 +4,7 @@ mod balance;
 mod charging;
 mod derived;
 mod findings;
+mod message;
 
 pub use balance::{Balance, StateLoad, Stationary};
 pub(crate) use balance::{COMPARED_AT_RPM, FLOODED, TEN_HOURS, balance, stationary};
@@ -12,3 +13,4 @@ pub(crate) use charging::{DRAIN_MILLIAMPERES, Readings, limit_sources, verdict};
 pub use derived::derive_electrical;
 pub(crate) use derived::electrically_sound;
 pub(crate) use findings::of_load;
+pub(crate) use message::{ChargingMessage, LoadMessage};

@@ -2,6 +2,7 @@
 
 use layshaft_wire::wire;
 
+use super::message::{ChargingPageMessage, LoadPageMessage};
 use crate::bounds;
 use crate::electrical::formulas::{
     DaysToFlat, RechargeHours, Volts, charge_from_gravity, charge_from_volts, days_to_flat, gravity_at_25,
@@ -11,9 +12,10 @@ use crate::electrical::judge::{
     ChargingPattern, ChargingTest, Readings, TestLine, TestVerdict, charging_limits, limit_sources, verdict,
 };
 use crate::error::Refused;
-use crate::message::Message;
-use crate::quantity::{Finding, FindingCode, Line, Source, Standing, Weight, WorkLine, Working};
+use crate::message::{Joint, List, Message};
+use crate::quantity::{Evaluate, Finding, FindingCode, Line, Source, Standing, Weight, WorkLine, Working};
 use crate::record::Bike;
+use crate::units::Unit;
 
 /// Id of the reading that holds the rested voltage.
 const RESTED: &str = "battery.rested";
@@ -116,25 +118,28 @@ pub fn charging_answer(bike: &Bike, ask: &ChargingAsk) -> Result<ChargingAnswer,
             .map(|((capacity, charge), amperes)| recharge_hours(capacity, charge, amperes)),
         charger_amperes,
         findings: Vec::new(),
-        working: Working { lines: Vec::new(), sources: sources(), range: String::new().into() },
+        working: Working { lines: Vec::new(), sources: sources(), range: ChargingPageMessage::Range.into() },
     };
     sheet.findings = findings(&sheet, drain, supply.battery_ah);
     sheet.working.lines = lines(&sheet, &readings, weakest, drain, supply.battery_ah, charge);
-    sheet.working.range = format!(
-        "Flooded lead, rested for hours, near 25 °C; a meter error of 0.05 V is 6 % of charge; absorbed glass mat reads 0.1 to \
-         0.2 V higher (from memory).{}{}",
-        if supply.system_volts.is_none() { " Assumed: a 12 V system." } else { "" },
-        if charge.is_none() && sheet.days_to_flat.is_some() { " Days to flat: of a full battery." } else { "" },
-    ).into();
+    let mut range = vec![ChargingPageMessage::Range.into()];
+    if supply.system_volts.is_none() {
+        range.push(LoadPageMessage::AssumedSystem.into());
+    }
+    if charge.is_none() && sheet.days_to_flat.is_some() {
+        range.push(ChargingPageMessage::AssumedFull.into());
+    }
+    sheet.working.range = Message::joined(Joint::Sentences, range);
     Ok(sheet)
 }
 
 fn tests(readings: &Readings, drain: Option<f64>, system: f64) -> Vec<TestLine> {
-    let line = |test, how: &str, reading, caution: Option<&str>| {
+    use ChargingPageMessage::{CautionDrain, CautionFast, CautionIdle, HowDrain, HowFast, HowIdle, HowRested};
+    let line = |test, how: ChargingPageMessage, reading, caution: Option<ChargingPageMessage>| {
         let limits = charging_limits(test, system, readings.rested);
         TestLine {
             test,
-            how: how.to_owned().into(),
+            how: how.into(),
             reading,
             from: limits.0,
             to: limits.1,
@@ -143,37 +148,14 @@ fn tests(readings: &Readings, drain: Option<f64>, system: f64) -> Vec<TestLine> 
                 (ChargingTest::Idle, None) => TestVerdict::Unknown,
                 _ => verdict(reading, limits),
             },
-            caution: caution.map(str::to_owned).map(Into::into),
+            caution: caution.map(Into::into),
         }
     };
     vec![
-        line(
-            ChargingTest::Rested,
-            "Meter at the battery's terminals, key off, some hours after the last ride or charge.",
-            readings.rested,
-            None,
-        ),
-        line(
-            ChargingTest::Idle,
-            "Engine warm at idle, lights off, meter at the battery's terminals.",
-            readings.idle,
-            Some("Engine running: outdoors only, exhaust gas kills indoors."),
-        ),
-        line(
-            ChargingTest::Fast,
-            "Engine at 5,000 rpm, lights off, meter at the battery's terminals.",
-            readings.fast,
-            Some(
-                "Outdoors only. Keep leads and sleeves clear of chain and wheels; the maker's manual gives the speed for this \
-                 machine.",
-            ),
-        ),
-        line(
-            ChargingTest::Drain,
-            "Key off, earth lead off, ammeter between earth lead and minus terminal, largest range first.",
-            drain,
-            Some("Never turn the key or press the starter with the ammeter in the lead."),
-        ),
+        line(ChargingTest::Rested, HowRested, readings.rested, None),
+        line(ChargingTest::Idle, HowIdle, readings.idle, Some(CautionIdle)),
+        line(ChargingTest::Fast, HowFast, readings.fast, Some(CautionFast)),
+        line(ChargingTest::Drain, HowDrain, drain, Some(CautionDrain)),
     ]
 }
 
@@ -185,60 +167,50 @@ fn findings(sheet: &ChargingAnswer, drain: Option<f64>, capacity: Option<f64>) -
         ChargingPattern::Healthy | ChargingPattern::NotEnoughKnown => {}
         _ => say(FindingCode::ChargingPattern, Weight::Care, sheet.means.clone()),
     }
-    let unknown: Vec<&str> = sheet
-        .tests
-        .iter()
-        .filter(|line| line.verdict == TestVerdict::Unknown)
-        .map(|line| match line.test {
-            ChargingTest::Rested => "rested",
-            ChargingTest::Idle => "idle",
-            ChargingTest::Fast => "5,000 rpm",
-            ChargingTest::Drain => "drain",
-        })
-        .collect();
+    let unknown = sheet.tests.iter().filter(|line| line.verdict == TestVerdict::Unknown);
+    let unknown: Vec<Message> = unknown.map(|line| name(line.test).into()).collect();
     if !unknown.is_empty() {
-        say(
-            FindingCode::ChargingUnknown,
-            Weight::Note,
-            format!("Not measured, so not known: {}.", unknown.join(", ")).into(),
-        );
+        let tests = List(Joint::Comma, unknown);
+        say(FindingCode::ChargingUnknown, Weight::Note, ChargingPageMessage::NotMeasured { tests }.into());
     }
     if let Some(drain) = drain.filter(|drain| *drain > crate::electrical::judge::DRAIN_MILLIAMPERES) {
-        let days = sheet.days_to_flat.map_or_else(String::new, |days| format!(", flat in {days:.0} days"));
-        say(
-            FindingCode::BatteryDrain,
-            Weight::Care,
-            format!("{drain:.1} mA with the key off{days}: pull one fuse after the other until it falls.").into(),
-        );
+        let drain = Unit::Milliampere.of(drain);
+        let text = match sheet.days_to_flat {
+            Some(days) => ChargingPageMessage::DrainFlatIn { drain, days: Unit::Day.of(days.round()) },
+            None => ChargingPageMessage::Drain { drain },
+        };
+        say(FindingCode::BatteryDrain, Weight::Care, text.into());
     }
     if sheet.gravity_spread.is_some_and(|spread| spread > CELL_SPREAD) {
-        say(
-            FindingCode::BatteryCell,
-            Weight::Care,
-            "One cell lies far below the others: the battery is finished.".to_owned().into(),
-        );
+        say(FindingCode::BatteryCell, Weight::Care, ChargingPageMessage::BadCell.into());
     }
     if let Some((volts, gravity)) = sheet.charge_by_volts.zip(sheet.charge_by_gravity)
         && (volts - gravity).abs() > 25.0
     {
-        let text = "Voltage and gravity tell different charges: not rested, freshly topped up, or a bad cell. Charge, rest, repeat.";
-        say(FindingCode::BatteryTablesDiffer, Weight::Note, text.to_owned().into());
+        say(FindingCode::BatteryTablesDiffer, Weight::Note, ChargingPageMessage::TablesDiffer.into());
     }
     if let Some((amperes, capacity)) = sheet.charger_amperes.zip(capacity)
         && amperes > capacity / 5.0
     {
-        let text = format!(
-            "{amperes:.1} A is more than a fifth of {capacity:.0} Ah: it boils a small battery. A tenth is what it is made for."
-        );
+        let (amperes, capacity) = (Unit::Ampere.of(amperes), Unit::AmpereHour.of(capacity));
+        let text = ChargingPageMessage::ChargerTooStrong { amperes, capacity };
         say(FindingCode::ChargerTooStrong, Weight::Care, text.into());
     }
     if sheet.recharge_hours.is_some_and(|hours| hours > 0.0) {
-        let text = "Charging gives off a gas that explodes: caps and battery in fresh air, no spark, charger off before the clips \
-                    come off. Acid burns: goggles.";
-        say(FindingCode::BatteryGas, Weight::Care, text.to_owned().into());
+        say(FindingCode::BatteryGas, Weight::Care, ChargingPageMessage::Gas.into());
     }
     findings.sort_by_key(|finding| std::cmp::Reverse(finding.weight));
     findings
+}
+
+/// A test in a list of tests.
+fn name(test: ChargingTest) -> ChargingPageMessage {
+    match test {
+        ChargingTest::Rested => ChargingPageMessage::TestRested,
+        ChargingTest::Idle => ChargingPageMessage::TestIdle,
+        ChargingTest::Fast => ChargingPageMessage::TestFast,
+        ChargingTest::Drain => ChargingPageMessage::TestDrain,
+    }
 }
 
 fn lines(
@@ -271,15 +243,8 @@ fn lines(
 
 fn sources() -> Vec<Source> {
     let mut sources = limit_sources();
-    sources.push(Source::new(
-        "Rested voltage and specific gravity against charge: table restated at realexposer.com and elsewhere; 6 (gravity + \
-         0.84) agrees when full and lies 0.13 V lower when empty",
-        Standing::SecondHand,
-    ));
-    sources.push(Source::new(
-        "Charging takes 1.2 times what is missing, at a tenth of the capacity",
-        Standing::CommonPractice,
-    ));
+    sources.push(Source::new(ChargingPageMessage::SourceTables, Standing::SecondHand));
+    sources.push(Source::new(ChargingPageMessage::SourceChargeFactor, Standing::CommonPractice));
     sources
 }
 

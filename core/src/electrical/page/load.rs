@@ -2,6 +2,7 @@
 
 use layshaft_wire::wire;
 
+use super::message::LoadPageMessage;
 use crate::bounds;
 use crate::electrical::formulas::{
     BatteryHours, ChargeCurrent, ConsumerPower, LoadSum, RidingState, Volts, drawn, drawn_output, load_watts,
@@ -10,8 +11,10 @@ use crate::electrical::formulas::{
 use crate::electrical::judge::{COMPARED_AT_RPM, FLOODED, TEN_HOURS, balance, stationary};
 use crate::electrical::{Balance, StateLoad, Stationary};
 use crate::error::Refused;
+use crate::message::{Joint, Message};
 use crate::quantity::{Finding, Line, WorkLine, Working};
 use crate::record::{Bike, LightSource, OutputPoint, Slot, Supply};
+use crate::units::Unit;
 
 /// What to work out. What is left out is taken from the fitted bike.
 #[wire(lenient)]
@@ -53,8 +56,8 @@ pub fn load_answer(bike: &Bike, ask: &LoadAsk) -> Result<LoadAnswer, Refused> {
     if tried.is_empty() {
         return Err(Refused::Missing {
             field: "consumers".to_owned(),
-            label: "What draws current".into(),
-            help: "enter the lamps and what else draws current on the bike".into(),
+            label: LoadPageMessage::Consumers.into(),
+            help: LoadPageMessage::EnterConsumers.into(),
         });
     }
     let volts = Volts::of(&supply);
@@ -129,7 +132,7 @@ fn working(
             sources.push(sources::rated_hours());
         }
     }
-    Working { lines, sources, range: range(supply, volts).into() }
+    Working { lines, sources, range: range(supply, volts) }
 }
 
 fn consumer_line(slot: &Slot, volts: &Volts) -> Option<WorkLine> {
@@ -147,28 +150,24 @@ fn consumer_line(slot: &Slot, volts: &Volts) -> Option<WorkLine> {
 }
 
 /// Where it holds and what was taken for granted.
-fn range(supply: &Supply, volts: &Volts) -> String {
-    let mut said = vec![
-        "Lamps within 0.8 to 1.2 of their test voltage; indicators lit half of the time, one side at once; horn and \
-         starter left out; motors, electronics and what does not say its kind at their rated watts."
-            .to_owned(),
-    ];
+fn range(supply: &Supply, volts: &Volts) -> Message {
+    let mut said = vec![LoadPageMessage::Range];
     if volts.system_assumed {
-        said.push("Assumed: a 12 V system.".to_owned());
+        said.push(LoadPageMessage::AssumedSystem);
     }
     if volts.charging_assumed {
-        said.push(format!("Assumed: the regulator holds {:.1} V.", volts.charging));
+        said.push(LoadPageMessage::AssumedCharging { volts: Unit::Volt.of(volts.charging) });
     }
     if supply.battery_ah.is_some() {
-        said.push(format!("Standing at {:.1} V throughout, a full and healthy battery.", volts.standing));
+        said.push(LoadPageMessage::StandingAt { volts: Unit::Volt.of(volts.standing) });
         if supply.rated_hours.is_none() {
-            said.push("Assumed: capacity rated over 10 hours.".to_owned());
+            said.push(LoadPageMessage::AssumedHours);
         }
         if supply.peukert.is_none() {
-            said.push("Assumed: Peukert exponent 1.25 (flooded lead).".to_owned());
+            said.push(LoadPageMessage::AssumedPeukert);
         }
     }
-    said.join(" ")
+    Message::joined(Joint::Sentences, said.into_iter().map(Into::into).collect())
 }
 
 #[cfg(test)]

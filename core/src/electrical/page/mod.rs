@@ -2,8 +2,10 @@
 
 mod charging;
 mod load;
+mod message;
 mod wire;
 
 pub use charging::{ChargingAnswer, ChargingAsk, charging_answer};
 pub use load::{LoadAnswer, LoadAsk, load_answer};
+pub(crate) use message::{ChargingPageMessage, LoadPageMessage, WireMessage};
 pub use wire::{Binding, WireAnswer, WireAsk, WireChoice, wire_answer};

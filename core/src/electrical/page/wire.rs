@@ -5,13 +5,16 @@
 
 use layshaft_wire::wire;
 
+use super::message::WireMessage;
 use crate::bounds;
 use crate::electrical::formulas::{
     Conductor, CurrentList, LeastFuse, WireDrop, ampacity, fuse_source, voltage_drop, wire_resistance, wire_sources,
 };
 use crate::electrical::fuse_between;
 use crate::error::Refused;
+use crate::message::Message;
 use crate::quantity::{Finding, FindingCode, Line, Weight, WorkLine, Working};
+use crate::units::Unit;
 
 /// What to size a wire and its fuse for. Only the current (or the watts) is needed.
 #[wire(lenient)]
@@ -61,7 +64,7 @@ pub struct WireChoice {
     /// Rating of the smallest fuse that carries the load and protects the wire, amperes.
     pub fuse_amperes: Option<f64>,
     /// Colour of that fuse.
-    pub fuse_colour: Option<String>,
+    pub fuse_colour: Option<Message>,
 }
 
 /// The page of wire and fuse.
@@ -109,7 +112,7 @@ pub fn wire_answer(ask: &WireAsk) -> Result<WireAnswer, Refused> {
             drop_volts: voltage_drop(amperes, resistance, out, back),
             may_carry_amperes,
             fuse_amperes: fuse.map(|(rating, _)| rating),
-            fuse_colour: fuse.map(|(_, colour)| colour.to_owned()),
+            fuse_colour: fuse.map(|(_, colour)| colour.into()),
         }
     };
     let against = |wire: &WireChoice| objection(wire, amperes, allowed_volts);
@@ -132,13 +135,7 @@ pub fn wire_answer(ask: &WireAsk) -> Result<WireAnswer, Refused> {
         suggested.iter().chain(&asked).flat_map(|wire| work_lines(wire.section_mm2, amperes, (out, back), celsius));
     let mut sources = wire_sources().to_vec();
     sources.extend([list.source(), fuse_source()]);
-    let working = Working {
-        lines: lines.collect(),
-        sources,
-        range: "Copper wire, direct current. The list of currents states no ambient temperature; near the engine or in a thick \
-                bundle take the next larger section."
-            .to_owned().into(),
-    };
+    let working = Working { lines: lines.collect(), sources, range: WireMessage::Range.into() };
     Ok(WireAnswer { amperes, allowed_volts, list, suggested, binding, asked, findings, working })
 }
 
@@ -163,33 +160,24 @@ fn findings(
 ) -> Vec<Finding> {
     let mut findings = Vec::new();
     if let (Some(reason), Some(wire)) = (objection, asked) {
-        let why = match reason {
-            Binding::Drop => format!("loses {:.2} V", wire.drop_volts),
-            _ if wire.may_carry_amperes == 0.0 => "is thinner than anything on the list of currents".to_owned(),
-            Binding::Current => format!("may carry only {} A", wire.may_carry_amperes),
-            Binding::Fuse | Binding::Smallest => {
-                format!("has no fuse that carries the load and still protects its {} A", wire.may_carry_amperes)
-            }
+        let section = Unit::SquareMillimetre.of(wire.section_mm2);
+        let carries = Unit::Ampere.of(wire.may_carry_amperes);
+        let text = match reason {
+            Binding::Drop => WireMessage::LosesTooMuch { section, lost: Unit::Volt.of(wire.drop_volts) },
+            _ if wire.may_carry_amperes == 0.0 => WireMessage::BelowList { section },
+            Binding::Current => WireMessage::CarriesTooLittle { section, carries },
+            Binding::Fuse | Binding::Smallest => WireMessage::NoFuse { section, carries },
         };
-        let text = format!("{} mm² is not enough: it {why}.", wire.section_mm2);
         findings.push(Finding::new(FindingCode::WireTooThin, Weight::Care, text));
     }
     if suggested.is_none() {
         let text = match binding {
-            Binding::Drop => {
-                "No wire of the list keeps the drop within what is accepted. Shorten the run or feed the load through a relay near the battery."
-            }
-            Binding::Current | Binding::Fuse | Binding::Smallest => {
-                "No wire of the list with a blade fuse carries this load. Split the load, or follow the maker's manual."
-            }
+            Binding::Drop => WireMessage::NoneKeepsDrop,
+            Binding::Current | Binding::Fuse | Binding::Smallest => WireMessage::NoneCarries,
         };
         findings.push(Finding::new(FindingCode::WireNone, Weight::Care, text));
     }
-    findings.push(Finding::new(
-        FindingCode::FuseCloseToBattery,
-        Weight::Note,
-        "Fit the fuse as close to the battery as it will go, disconnect the earth lead first, and never bridge a blown fuse.",
-    ));
+    findings.push(Finding::new(FindingCode::FuseCloseToBattery, Weight::Note, WireMessage::FuseCloseToBattery));
     findings
 }
 
@@ -212,7 +200,7 @@ fn work_lines(
 mod tests {
     use super::*;
     use crate::electrical::formulas::{CARRIED, TIMES};
-    use crate::electrical::{TimeBand, fuse_time};
+    use crate::electrical::{FuseColour, TimeBand, fuse_time};
 
     fn ask(amperes: f64, out_metres: f64) -> WireAsk {
         WireAsk { amperes: Some(amperes), out_metres: Some(out_metres), ..WireAsk::default() }
@@ -245,7 +233,7 @@ mod tests {
         let short = binding(10.0, 0.3);
         // 1.0 mm² may carry 9 A only; 1.5 mm² carries 13 A, but 12.5 A wants a 15 A fuse; 2.0 mm² takes the 15 A fuse.
         assert_eq!((short.binding, short.suggested.clone().unwrap().section_mm2), (Binding::Fuse, 2.0));
-        assert_eq!(short.suggested.unwrap().fuse_colour.as_deref(), Some("blue"));
+        assert_eq!(short.suggested.unwrap().fuse_colour, Some(FuseColour::Blue.into()));
         let heavy = binding(14.0, 0.2);
         assert_eq!((heavy.binding, heavy.suggested.unwrap().section_mm2), (Binding::Fuse, 6.0));
     }

@@ -9,8 +9,10 @@ use crate::error::Refused;
 use crate::faults::case::TroubleCase;
 use crate::faults::circuit::wiring_case;
 use crate::faults::knowledge::{KNOWLEDGE, knowledge_case};
+use crate::faults::message::FaultsMessage;
 use crate::faults::reach::{circuit_checks, searchable};
 use crate::harness::{TEMPLATES, circuit_of};
+use crate::message::Message;
 use crate::record::{Bike, Evidence, FaultClosing, FaultSearch, Trouble};
 
 /// Milliseconds in a mean year.
@@ -31,7 +33,7 @@ pub struct TroubleOffer {
     /// The trouble.
     pub trouble: Trouble,
     /// In words.
-    pub name: String,
+    pub name: Message,
 }
 
 /// A search in a list.
@@ -40,7 +42,7 @@ pub struct SearchCard {
     /// Its id.
     pub search: String,
     /// What is wrong, in words.
-    pub name: String,
+    pub name: Message,
     /// Answers so far.
     pub answers: u32,
     /// When it began, milliseconds since 1970 (UTC), where it is known.
@@ -71,7 +73,7 @@ pub fn fault_answer(bike: &Bike, ask: &FaultAsk) -> Result<FaultAnswer, Refused>
     let state = match &search {
         None => None,
         Some(id) => {
-            let unknown = || Refused::Unknown { what: "search".into(), id: id.clone() };
+            let unknown = || Refused::Unknown { what: FaultsMessage::WhatSearch.into(), id: id.clone() };
             let search = bike.searches.get(id).ok_or_else(unknown)?;
             Some(standing(&case_of(bike, search)?, &search.evidence)?)
         }
@@ -91,12 +93,12 @@ fn offers() -> Vec<TroubleOffer> {
     KNOWLEDGE.iter().map(table).chain(searchable().map(circuit)).collect()
 }
 
-fn name_of_circuit(id: &str) -> String {
-    TEMPLATES.iter().find(|template| template.id == id).map_or(id, |template| template.name).to_owned()
+fn name_of_circuit(id: &str) -> Message {
+    Message::as_entered(TEMPLATES.iter().find(|template| template.id == id).map_or(id, |template| template.name))
 }
 
-fn name_of_table(id: &str) -> String {
-    knowledge_case(id).map_or_else(|_| id.to_owned(), |case| case.name)
+fn name_of_table(id: &str) -> Message {
+    knowledge_case(id).map_or_else(|_| Message::as_entered(id), |case| case.name)
 }
 
 fn card(id: &str, search: &FaultSearch) -> SearchCard {
@@ -105,7 +107,7 @@ fn card(id: &str, search: &FaultSearch) -> SearchCard {
         name: match &search.trouble {
             Some(Trouble::Wiring { circuit, .. }) => name_of_circuit(circuit),
             Some(Trouble::Table { table }) => name_of_table(table),
-            None => "Not said".to_owned(),
+            None => FaultsMessage::NotSaid.into(),
         },
         answers: u32::try_from(search.evidence.len()).unwrap_or(u32::MAX),
         started_ms: search.started_ms,
@@ -118,15 +120,15 @@ pub fn case_of(bike: &Bike, search: &FaultSearch) -> Result<TroubleCase, Refused
     match &search.trouble {
         None => Err(Refused::Missing {
             field: "trouble".to_owned(),
-            label: "What is wrong".into(),
-            help: "begin a new search".into(),
+            label: FaultsMessage::FieldTrouble.into(),
+            help: FaultsMessage::BeginSearch.into(),
         }),
         Some(Trouble::Table { table }) => knowledge_case(table),
         Some(Trouble::Wiring { circuit, reworked }) => {
             let begun = search.started_ms.map(|at_ms| 1970.0 + at_ms as f64 / YEAR_MS);
             let age = bike.identity.model_year.zip(begun).map_or(OLD, |(year, begun)| begun - f64::from(year));
             let age = age.clamp(bounds::HARNESS_AGE.min, bounds::HARNESS_AGE.max);
-            let unknown = || Refused::Unknown { what: "circuit to search".into(), id: circuit.clone() };
+            let unknown = || Refused::Unknown { what: FaultsMessage::WhatCircuit.into(), id: circuit.clone() };
             let harness = circuit_of(bike, circuit)?;
             let ask = circuit_checks(circuit, harness, age, reworked.unwrap_or(false)).ok_or_else(unknown)?;
             wiring_case(&ask)
@@ -156,7 +158,7 @@ pub fn taken_back(mut search: FaultSearch) -> Result<FaultSearch, Refused> {
     still_open(&search)?;
     match search.evidence.pop() {
         Some(_) => Ok(search),
-        None => Err(conflict("evidence", "nothing was answered yet: there is nothing to take back")),
+        None => Err(conflict("evidence", FaultsMessage::NothingToTakeBack)),
     }
 }
 
@@ -164,7 +166,7 @@ pub fn taken_back(mut search: FaultSearch) -> Result<FaultSearch, Refused> {
 pub fn closed(search: FaultSearch, closing: &FaultClosing, now_ms: i64) -> Result<FaultSearch, Refused> {
     still_open(&search)?;
     if let FaultClosing::Cured { cure } = closing {
-        check::check_text("cure", "What put it right", cure, 200)?;
+        check::check_text("cure", FaultsMessage::FieldCure, cure, 200)?;
     }
     Ok(FaultSearch { closed_ms: Some(now_ms), closing: Some(closing.clone()), ..search })
 }
@@ -172,11 +174,11 @@ pub fn closed(search: FaultSearch, closing: &FaultClosing, now_ms: i64) -> Resul
 fn still_open(search: &FaultSearch) -> Result<(), Refused> {
     match search.closing {
         None => Ok(()),
-        Some(_) => Err(conflict("search", "this search has ended: begin a new one")),
+        Some(_) => Err(conflict("search", FaultsMessage::HasEnded)),
     }
 }
 
-fn conflict(field: &str, reason: &str) -> Refused {
+fn conflict(field: &str, reason: FaultsMessage) -> Refused {
     Refused::Conflict { field: field.to_owned(), reason: reason.into() }
 }
 

@@ -5,12 +5,14 @@ use layshaft_wire::wire;
 use crate::error::Refused;
 use crate::faults::belief::{Belief, after, weigh};
 use crate::faults::case::{Check, TroubleCase, check_case};
+use crate::faults::message::{FaultsMessage, FaultsSource};
 use crate::faults::next::{ENOUGH, NextCheck, next_check, settled_share};
 use crate::faults::order::{TryOut, try_order};
 use crate::faults::trouble::{covers_off, trouble_minutes};
-use crate::message::Message;
+use crate::message::{Joint, List, Message};
 use crate::quantity::{Finding, FindingCode, Source, Standing, Weight};
 use crate::record::Evidence;
+use crate::units::Unit;
 
 /// What an answer to the next check would mean.
 #[wire]
@@ -18,20 +20,20 @@ pub struct Meaning {
     /// Id of the outcome.
     pub outcome: String,
     /// The outcome in words.
-    pub label: String,
+    pub label: Message,
     /// How likely this answer is.
     pub probability: f64,
     /// What it points at, most likely first.
-    pub points_at: Vec<String>,
+    pub points_at: Vec<Message>,
 }
 
 /// What the search has settled on.
 #[wire]
 pub struct SettledOn {
     /// What puts it right.
-    pub cure: String,
+    pub cure: Message,
     /// Suspects that share this cure, most likely first.
-    pub suspects: Vec<String>,
+    pub suspects: Vec<Message>,
     /// Their probability together.
     pub probability: f64,
 }
@@ -53,15 +55,15 @@ pub struct Question {
     /// Id of the check.
     pub check: String,
     /// The question or instruction.
-    pub label: String,
+    pub label: Message,
     /// Where it is done.
-    pub place: Option<String>,
+    pub place: Option<Message>,
     /// Switch positions for it.
-    pub position: Option<String>,
+    pub position: Option<Message>,
     /// Whether it takes a reading in volts beside the answers to choose from.
     pub takes_reading: bool,
     /// What must come off first, in words.
-    pub take_off: Vec<String>,
+    pub take_off: Vec<Message>,
     /// Hands-on minutes once everything is in reach.
     pub minutes: f64,
     /// Minutes to take off what is in the way and put it back.
@@ -69,7 +71,7 @@ pub struct Question {
     /// What each answer would mean, in one sentence.
     pub why: Message,
     /// A caution at this step.
-    pub caution: Option<String>,
+    pub caution: Option<Message>,
 }
 
 /// One answer that was given.
@@ -78,9 +80,9 @@ pub struct AnsweredCheck {
     /// Id of the check.
     pub check: String,
     /// The check in words.
-    pub label: String,
+    pub label: Message,
     /// The answer in words.
-    pub answer: String,
+    pub answer: Message,
     /// Whether it fits none of what was suspected then: to be checked again.
     pub surprising: bool,
 }
@@ -89,7 +91,7 @@ pub struct AnsweredCheck {
 #[wire]
 pub struct SearchState {
     /// What is wrong, in words.
-    pub name: String,
+    pub name: Message,
     /// Whether it goes on.
     pub stop: SearchStop,
     /// The check to do now.
@@ -105,7 +107,7 @@ pub struct SearchState {
     /// What it is, once one cure holds 95 %.
     pub settled: Option<SettledOn>,
     /// When no check tells more and nothing is settled: the cures in the order in which to try them.
-    pub try_in_order: Vec<String>,
+    pub try_in_order: Vec<Message>,
     /// Trouble so far, minutes.
     pub spent_minutes: f64,
     /// What is worth saying.
@@ -130,7 +132,7 @@ pub fn standing(case: &TroubleCase, evidence: &[Evidence]) -> Result<SearchState
     let try_in_order = if stuck { cures_in_order(case, &weighed.shares)? } else { Vec::new() };
     let mut findings = Vec::new();
     if let Some(id) = &weighed.surprising {
-        let text = format!("None of the suspects fits: recheck this first: {}.", case.check(id)?.label);
+        let text = FaultsMessage::Recheck { check: case.check(id)?.label.clone() };
         findings.push(Finding::new(FindingCode::FaultsRecheck, Weight::Care, text));
     }
     if let Some(caution) = check.and_then(|check| check.caution.clone()) {
@@ -170,27 +172,29 @@ fn question(case: &TroubleCase, check: &Check, meanings: &[Meaning], evidence: &
         take_off: in_the_way().map(|cover| cover.label.clone()).collect(),
         minutes: check.minutes,
         access_minutes: in_the_way().map(|cover| cover.minutes).sum(),
-        why: why(meanings).into(),
+        why: why(meanings),
         caution: check.caution.clone(),
     }
 }
 
-/// “12 V means A or B; about 0 V means C.” Answers that hardly occur are left out.
-fn why(meanings: &[Meaning]) -> String {
+/// “12 V” means A or B. “0 V” means C. Answers that hardly occur are left out.
+fn why(meanings: &[Meaning]) -> Message {
     let likely = meanings.iter().filter(|meaning| meaning.probability > 0.01 && !meaning.points_at.is_empty());
-    let parts: Vec<String> =
-        likely.map(|meaning| format!("{} means {}", meaning.label, meaning.points_at.join(" or "))).collect();
-    parts.join("; ") + "."
+    let means = likely.map(|meaning| {
+        let suspects = List(Joint::Or, meaning.points_at.clone());
+        FaultsMessage::Means { answer: meaning.label.clone(), suspects }.into()
+    });
+    Message::joined(Joint::Sentences, means.collect())
 }
 
 fn answers(case: &TroubleCase, evidence: &[Evidence], surprising: Option<&str>) -> Result<Vec<AnsweredCheck>, Refused> {
     let line = |answer: &Evidence| {
         let check = case.check(answer.check())?;
         let said = match answer {
-            Evidence::Read { volts, .. } => format!("{volts:.2} V"),
+            Evidence::Read { volts, .. } => FaultsMessage::VoltsRead { volts: Unit::Volt.of(*volts) }.into(),
             Evidence::Seen { outcome, .. } => {
                 let known = check.outcomes.iter().find(|at| at.id == *outcome);
-                known.map_or_else(|| outcome.clone(), |at| at.label.clone())
+                known.map_or_else(|| Message::as_entered(outcome), |at| at.label.clone())
             }
         };
         Ok(AnsweredCheck {
@@ -215,8 +219,8 @@ fn spent(case: &TroubleCase, evidence: &[Evidence]) -> Result<f64, Refused> {
 fn meanings(case: &TroubleCase, check: &Check, shares: &[f64]) -> Vec<Meaning> {
     let meaning = |(at, outcome): (usize, &crate::faults::case::CheckOutcome)| {
         let (probability, then) = after(check, shares, at);
-        let mut likely: Vec<(&str, f64)> =
-            case.suspects.iter().zip(&then).map(|(suspect, share)| (suspect.label.as_str(), *share)).collect();
+        let mut likely: Vec<(&Message, f64)> =
+            case.suspects.iter().zip(&then).map(|(suspect, share)| (&suspect.label, *share)).collect();
         likely.sort_by(|one, other| other.1.total_cmp(&one.1));
         // As many as it takes for four fifths, three at most: more cannot be read at the bench.
         let mut named = 0.0;
@@ -225,7 +229,7 @@ fn meanings(case: &TroubleCase, check: &Check, shares: &[f64]) -> Vec<Meaning> {
             named += share;
             go_on
         });
-        let points_at = points_at.map(|(label, _)| label.to_owned()).collect();
+        let points_at = points_at.map(|(label, _)| label.clone()).collect();
         Meaning { outcome: outcome.id.clone(), label: outcome.label.clone(), probability, points_at }
     };
     check.outcomes.iter().enumerate().map(meaning).collect()
@@ -247,37 +251,36 @@ fn settled_on(case: &TroubleCase, shares: &[f64]) -> Option<SettledOn> {
 }
 
 /// The cures in the order of least expected time, each cure once with all that it would put right.
-fn cures_in_order(case: &TroubleCase, shares: &[f64]) -> Result<Vec<String>, Refused> {
-    let mut tries: Vec<TryOut> = Vec::new();
+fn cures_in_order(case: &TroubleCase, shares: &[f64]) -> Result<Vec<Message>, Refused> {
+    let mut cures: Vec<(&Message, TryOut)> = Vec::new();
     for (suspect, share) in case.suspects.iter().zip(shares) {
-        match tries.iter_mut().find(|one| one.id == suspect.cure) {
-            Some(one) => one.probability = (one.probability + share).min(1.0),
-            None => tries.push(TryOut {
-                id: suspect.cure.clone(),
-                probability: share.clamp(0.0, 1.0),
-                minutes: suspect.try_minutes,
-                cover: None,
-                cover_minutes: 0.0,
-            }),
+        match cures.iter_mut().find(|(cure, _)| **cure == suspect.cure) {
+            Some((_, one)) => one.probability = (one.probability + share).min(1.0),
+            None => {
+                let one = TryOut {
+                    id: suspect.id.clone(),
+                    probability: share.clamp(0.0, 1.0),
+                    minutes: suspect.try_minutes,
+                    cover: None,
+                    cover_minutes: 0.0,
+                };
+                cures.push((&suspect.cure, one));
+            }
         }
     }
-    tries.retain(|one| one.probability > 0.01);
-    Ok(try_order(&tries)?.into_iter().map(|one| one.id).collect())
+    cures.retain(|(_, one)| one.probability > 0.01);
+    let tries: Vec<TryOut> = cures.iter().map(|(_, one)| one.clone()).collect();
+    let cure = |one: TryOut| {
+        let found = cures.iter().find(|(_, other)| other.id == one.id);
+        found.map(|(cure, _)| (*cure).clone())
+    };
+    Ok(try_order(&tries)?.into_iter().filter_map(cure).collect())
 }
 
 fn sources() -> Vec<Source> {
     vec![
-        Source::new(
-            "Checks by information over trouble: Breese and Heckerman, Decision-theoretic troubleshooting, MSR-TR-96-06",
-            Standing::Seen,
-        ),
-        Source::new(
-            "Order of cures by probability over time: Heckerman, Breese and Rommelse 1995, Communications of the ACM 38(3)",
-            Standing::Memory,
-        ),
-        Source::new(
-            "How likely each fault is and what each answer makes of it: judgement of the trade, no source; edit it",
-            Standing::CommonPractice,
-        ),
+        Source::new(FaultsSource::Checks, Standing::Seen),
+        Source::new(FaultsSource::Order, Standing::Memory),
+        Source::new(FaultsSource::Judgement, Standing::CommonPractice),
     ]
 }

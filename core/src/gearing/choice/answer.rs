@@ -12,12 +12,14 @@ use crate::gearing::formulas::{
     CentreDistance, FinalRatio, HuntingTooth, chain_size_source, final_ratio, geometry, kinematics, pitch,
 };
 use crate::gearing::judge::{Axle, on_mesh, speedometer_source, teeth};
+use crate::gearing::message::{GearingSource, SprocketChoiceMessage};
 use crate::message::Message;
 use crate::quantity::{
     Finding, FindingCode, Judgement, Line, PercentChange, Source, Standing, Weight, WorkLine, Working,
 };
 use crate::record::{Bike, ChainSize, SpeedometerDrive};
 use crate::tyres::rolling_pair;
+use crate::units::Unit;
 
 /// What is wanted, and what can be had.
 #[wire(lenient)]
@@ -127,83 +129,70 @@ pub fn sprocket_choice_answer(bike: &Bike, ask: &SprocketChoiceAsk) -> Result<Sp
         pairs,
         pairs_in_all,
         order: in_words(goal).into(),
-        cautions: cautions().into_iter().map(Into::into).collect(),
+        cautions: cautions(),
         findings,
     })
 }
 
 fn on_choice(bike: &Bike, goal: Option<&SprocketGoal>, limits: &TeethLimits, pairs: &[SprocketPair]) -> Vec<Finding> {
     let mut findings = Vec::new();
-    let mut say = |code: FindingCode, weight, text: String| findings.push(Finding::new(code, weight, text));
+    let mut say = |code, weight, text: SprocketChoiceMessage| findings.push(Finding::new(code, weight, text));
     if !limits.front_known || !limits.rear_known {
         say(
             FindingCode::ChoiceLimitsAssumed,
             Weight::Note,
-            format!(
-                "How many teeth clear cover and swing arm is not on the bike. Looked through: {} to {} in front, {} to {} behind. \
-                 Measure before buying.",
-                limits.front_from, limits.front_to, limits.rear_from, limits.rear_to
-            ),
+            SprocketChoiceMessage::LimitsAssumed {
+                front_least: limits.front_from,
+                front_most: limits.front_to,
+                rear_least: limits.rear_from,
+                rear_most: limits.rear_to,
+            },
         );
     }
     let Some(best) = pairs.first() else {
-        say(
-            FindingCode::ChoiceNoneLeft,
-            Weight::Care,
-            "None of the sizes that can be had lies inside what the bike takes.".to_owned(),
-        );
+        say(FindingCode::ChoiceNoneLeft, Weight::Care, SprocketChoiceMessage::NoneLeft);
         return findings;
     };
     if best.judgement == Judgement::Outside {
-        say(
-            FindingCode::ChoiceNoneFits,
-            Weight::Care,
-            "With none of these pairs does the axle land inside the adjuster.".to_owned(),
-        );
+        say(FindingCode::ChoiceNoneFits, Weight::Care, SprocketChoiceMessage::NoneFits);
     }
     let ratio_goal = goal.is_some_and(|goal| *goal != SprocketGoal::Speedometer);
     if let Some(off) = best.off_goal_percent.filter(|off| ratio_goal && off.abs() > MISSED_PERCENT) {
         say(
             FindingCode::ChoiceGoalMissed,
             Weight::Note,
-            format!(
-                "The best pair, {}/{}, is still {off:+.1} % away from what is wanted.",
-                best.front_teeth, best.rear_teeth
-            ),
+            SprocketChoiceMessage::GoalMissed {
+                front: best.front_teeth,
+                rear: best.rear_teeth,
+                off: Unit::Percent.of(off),
+                over: off > 0.0,
+            },
         );
     }
     if goal == Some(&SprocketGoal::Speedometer) {
         match (bike.fitted.drive.speedometer, best.speedometer.as_ref().and_then(|shift| shift.in_band)) {
-            (Some(SpeedometerDrive::FrontWheel | SpeedometerDrive::RearWheel), _) => say(
-                FindingCode::ChoiceSpeedometerOnWheel,
-                Weight::Note,
-                "The speedometer turns with a wheel: sprockets do not shift it.".to_owned(),
-            ),
-            (_, None) => say(
-                FindingCode::ChoiceSpeedometerOpen,
-                Weight::Note,
-                "How far the speedometer reads high as made is not known, so nobody can say which pair keeps it inside the band."
-                    .to_owned(),
-            ),
-            (_, Some(false)) => say(
-                FindingCode::ChoiceSpeedometerOutside,
-                Weight::Care,
-                "No pair that lands inside the adjuster keeps the speedometer inside the band; it needs a corrector.".to_owned(),
-            ),
+            (Some(SpeedometerDrive::FrontWheel | SpeedometerDrive::RearWheel), _) => {
+                say(FindingCode::ChoiceSpeedometerOnWheel, Weight::Note, SprocketChoiceMessage::SpeedometerOnWheel)
+            }
+            (_, None) => {
+                say(FindingCode::ChoiceSpeedometerOpen, Weight::Note, SprocketChoiceMessage::SpeedometerOpen);
+            }
+            (_, Some(false)) => {
+                say(FindingCode::ChoiceSpeedometerOutside, Weight::Care, SprocketChoiceMessage::SpeedometerOutside);
+            }
             (_, Some(true)) => {}
         }
     }
     findings
 }
 
-fn cautions() -> Vec<String> {
+fn cautions() -> Vec<Message> {
     [
-        "Before buying, hold the sprocket against case, cover, guard and swing arm; turn the wheel by hand, engine stopped.",
-        "Chain and both sprockets are renewed together. The nut of the gearbox sprocket takes the torque of the manual and a new \
-         lock washer.",
-        "Other gearing can change what the papers, the insurance or the noise rules say: ask where you ride.",
+        SprocketChoiceMessage::CautionClearance,
+        SprocketChoiceMessage::CautionTogether,
+        SprocketChoiceMessage::CautionPapers,
     ]
-    .map(str::to_owned)
+    .map(Into::into)
     .to_vec()
 }
 
@@ -235,10 +224,9 @@ fn working(
             geometry(),
             chain_size_source(),
             speedometer_source(),
-            Source::new("Hunting: number theory; odd teeth on an even chain are handbooks' advice", Standing::Computed),
-            Source::new("Windows where no limit is known, and the order of the list", Standing::CommonPractice),
+            Source::new(GearingSource::HuntingTeeth, Standing::Computed),
+            Source::new(GearingSource::ListOrder, Standing::CommonPractice),
         ],
-        range: "A chain that is new and taut; no wheelspin. Whether a sprocket clears what stands round it, only the bike can tell."
-            .to_owned().into(),
+        range: SprocketChoiceMessage::Range.into(),
     }
 }

@@ -5,6 +5,7 @@ use layshaft_wire::wire;
 use crate::bounds;
 use crate::error::Refused;
 use crate::gearing::formulas::{TallerRatio, WantedRatio, taller_ratio, wanted_ratio};
+use crate::gearing::message::GearingRefused;
 use crate::quantity::{Line, WorkLine};
 use crate::record::Drive;
 
@@ -77,8 +78,8 @@ pub(super) fn gear_ratio(drive: &Drive, gear: Option<u32>) -> Result<f64, Refuse
     let Some(top) = drive.gear_ratios.last() else {
         return Err(Refused::Missing {
             field: bounds::GEAR_RATIO.field.to_owned(),
-            label: "The ratio of each gear".into(),
-            help: "enter the gear ratios from the manual, first gear first".into(),
+            label: GearingRefused::LabelGearRatios.into(),
+            help: GearingRefused::EnterGearRatios.into(),
         });
     };
     let Some(gear) = gear else { return bounds::GEAR_RATIO.check(*top) };

@@ -3,19 +3,16 @@
 use std::cmp::Ordering;
 
 use super::{SprocketGoal, SprocketPair};
+use crate::gearing::message::SprocketChoiceMessage;
 use crate::quantity::Judgement;
 
 /// The order in words, as it is shown beside the list.
-pub(super) fn in_words(goal: Option<&SprocketGoal>) -> String {
-    let near = match goal {
-        Some(SprocketGoal::Speedometer) => "speedometer inside the band first, then nearest to the true speed",
-        Some(_) => "nearest to the goal",
-        None => "nearest to what is fitted",
-    };
-    format!(
-        "What lands inside the adjuster comes first, then what is not known, then what does not; within these: {near}; the chain on \
-         the bike stays; more turns until tooth and link meet again, in front, then behind; more teeth in front; fewer behind."
-    )
+pub(super) fn in_words(goal: Option<&SprocketGoal>) -> SprocketChoiceMessage {
+    match goal {
+        Some(SprocketGoal::Speedometer) => SprocketChoiceMessage::OrderSpeedometer,
+        Some(_) => SprocketChoiceMessage::OrderGoal,
+        None => SprocketChoiceMessage::OrderFitted,
+    }
 }
 
 /// Compares two pairs by the order in words. No two pairs are equal: the teeth decide last.

@@ -7,6 +7,8 @@
 use std::f64::consts::PI;
 
 use crate::error::Refused;
+use crate::gearing::message::GearingRefused;
+use crate::units::Unit;
 
 /// Pitch diameter of a sprocket, mm: the circle on which the pins of the chain lie.
 ///
@@ -44,10 +46,13 @@ pub fn chain_length(front_teeth: u32, rear_teeth: u32, centre_distance_mm: f64, 
     if centre_distance_mm.is_nan() || centre_distance_mm <= least {
         return Err(Refused::Conflict {
             field: "centreDistanceMm".to_owned(),
-            reason: format!(
-                "at {centre_distance_mm:.1} mm between centres the {front_teeth} and {rear_teeth} tooth sprockets run into \
-                 each other: their pitch circles alone need more than {least:.1} mm"
-            ).into(),
+            reason: GearingRefused::SprocketsTouch {
+                distance: Unit::Millimetre.of(centre_distance_mm),
+                front: front_teeth,
+                rear: rear_teeth,
+                least: Unit::Millimetre.of(least),
+            }
+            .into(),
         });
     }
     Ok(links_at(front_teeth, rear_teeth, centre_distance_mm / pitch_mm))
@@ -114,10 +119,12 @@ pub fn worn_centre_distance(
     if reach <= least_links {
         return Err(Refused::Conflict {
             field: "chainLinks".to_owned(),
-            reason: format!(
-                "A chain of {links} links is too short for {front_teeth} and {rear_teeth} teeth: it takes more than \
-                 {least_links:.1} links before the sprockets clear each other"
-            )
+            reason: GearingRefused::ChainTooShort {
+                links,
+                front: front_teeth,
+                rear: rear_teeth,
+                least: Unit::Links.of(least_links),
+            }
             .into(),
         });
     }

@@ -8,6 +8,7 @@ use super::chain_size::{chain_dimensions, chain_size_named, chain_size_source};
 use super::sources::{geometry, wear_source};
 use super::wear::{elongation, worn_length};
 use crate::bounds;
+use crate::gearing::message::GearingSource;
 use crate::quantity::{Accepts, Source, Standing, formula, within};
 
 formula! {
@@ -81,7 +82,7 @@ formula! {
         "p" pitch_mm: f64 = within(&bounds::PITCH);
     }
     gives { pitch_diameter "Pitch diameter" "d" Millimetre; }
-    from Source::new("ISO 606, pitch circle; a table of 145 values at tandwiel.info agrees", Standing::SecondHand);
+    from Source::new(GearingSource::PitchCircle, Standing::SecondHand);
     holds "Roller chain.";
     it => Ok([pitch_diameter(it.teeth, it.pitch_mm)])
 }
@@ -100,7 +101,7 @@ formula! {
         divisor "Greatest common divisor" "gcd(z, X)" None;
         chain_loops "Turns of the chain meanwhile" "z / gcd(z, X)" None;
     }
-    from Source::new("Number theory; odd teeth on an even chain are the handbooks' advice", Standing::SecondHand);
+    from Source::new(GearingSource::Hunting, Standing::SecondHand);
     holds "Whole counts.";
     it => {
         let divisor = f64::from(common_divisor(it.teeth, it.chain_links));

@@ -5,6 +5,8 @@
 //! the note. The first digit of a size is its pitch in eighths of an inch, which the table confirms for every row.
 
 use crate::error::Refused;
+use crate::gearing::message::{GearingRefused, GearingSource};
+use crate::message::{Joint, List, Message};
 use crate::quantity::{Source, Standing};
 use crate::record::ChainSize;
 
@@ -87,22 +89,18 @@ pub fn chain_size_named(field: &str, name: &str) -> Result<ChainSize, Refused> {
     let found = ALL.into_iter().find(|size| chain_dimensions(*size).name == name.trim());
     found.ok_or_else(|| Refused::Unreadable {
         field: field.to_owned(),
-        label: "Chain size".into(),
-        reason: format!(
-            "{name} is not in the table; it holds {}",
-            ALL.map(|size| chain_dimensions(size).name).join(", ")
-        )
+        label: GearingRefused::LabelChainSize.into(),
+        reason: GearingRefused::NotInTable {
+            name: name.to_owned(),
+            sizes: List(Joint::Comma, ALL.map(|size| Message::as_entered(chain_dimensions(size).name)).to_vec()),
+        }
         .into(),
     })
 }
 
 /// Where the dimensions come from.
 pub fn chain_size_source() -> Source {
-    Source::new(
-        "Chain sizes: wemoto.co “Chain Dimensions” and motomaxsfr.com “motorcycle chain dimensions”, compared; the standard \
-         behind them is ISO 10190",
-        Standing::SecondHand,
-    )
+    Source::new(GearingSource::ChainSizes, Standing::SecondHand)
 }
 
 #[cfg(test)]

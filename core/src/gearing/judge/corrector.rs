@@ -7,6 +7,7 @@ use layshaft_wire::wire;
 
 use super::speedometer::{SpeedometerShift, allowed_reading};
 use crate::bounds;
+use crate::gearing::message::{GearingMessage, GearingSource};
 use crate::message::Message;
 use crate::quantity::{Source, Standing};
 use crate::quantity::{formula, within};
@@ -140,9 +141,7 @@ pub(crate) fn corrector(shift: &SpeedometerShift, over_percent: Option<f64>, pre
         driving_teeth,
         driven_teeth,
         readings: readings.to_vec(),
-        note: "The band is that of type approval. Production may lie up to 4 km/h above it, and what an inspection asks of a \
-               machine in use is national law and differs: ask where you ride."
-            .to_owned().into(),
+        note: GearingMessage::CorrectorNote.into(),
     }
 }
 
@@ -153,11 +152,7 @@ fn inside(ratio: f64, band_from: f64, band_to: f64) -> bool {
 
 /// Where the looser figure for production comes from.
 pub(crate) fn production_source() -> Source {
-    Source::new(
-        "UN Regulation No. 39, conformity of production: 0.1 · true + 8 km/h for L3 to L5; an older answer in the House of Lords \
-         (12 March 2001) says 5 per cent and 10 km/h",
-        Standing::Memory,
-    )
+    Source::new(GearingSource::SpeedometerProduction, Standing::Memory)
 }
 
 formula! {

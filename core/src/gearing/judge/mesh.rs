@@ -5,18 +5,21 @@
 use crate::error::Refused;
 use crate::gearing::formulas::chain_dimensions;
 use crate::gearing::formulas::{chain_size_named, chain_size_source, pitch};
+use crate::gearing::message::ChainMeshMessage;
+use crate::message::Message;
 use crate::quantity::{Accepts, Finding, FindingCode, Weight, formula};
-use crate::record::{ChainSize, Drive};
+use crate::record::{ChainSize, Drive, End};
+use crate::units::Unit;
 
 /// How a chain meets a sprocket that is cut for a certain size.
-#[derive(Clone, Debug, PartialEq, Eq)]
+#[derive(Clone, Debug, PartialEq)]
 pub enum Mesh {
     /// The same size.
     Runs,
     /// It would go on but wear or wander.
-    Badly(String),
+    Badly(Message),
     /// It does not go on, or climbs off.
-    Never(String),
+    Never(Message),
 }
 
 /// How a chain meets a sprocket.
@@ -36,36 +39,24 @@ pub fn chain_on_sprocket(chain: ChainSize, sprocket: ChainSize) -> Mesh {
         return Mesh::Runs;
     }
     let (made, cut) = (chain_dimensions(chain), chain_dimensions(sprocket));
-    let pair = format!("A {} chain on a {} sprocket", made.name, cut.name);
+    let (chain, sprocket) = (made.name.to_owned(), cut.name.to_owned());
+    let mm = |value: f64| Unit::Millimetre.of(value);
+    let (rollers, gaps) = (mm(made.roller_mm), mm(cut.roller_mm));
+    let (plates, teeth) = (mm(made.inner_width_mm), mm(cut.inner_width_mm));
     if made.pitch_mm != cut.pitch_mm {
-        return Mesh::Never(format!(
-            "{pair}: the pins stand {} mm apart and the teeth {} mm, so the chain climbs out of the teeth.",
-            made.pitch_mm, cut.pitch_mm
-        ));
+        let (pins, teeth) = (mm(made.pitch_mm), mm(cut.pitch_mm));
+        return Mesh::Never(ChainMeshMessage::ClimbsOut { chain, sprocket, pins, teeth }.into());
     }
     if made.roller_mm > cut.roller_mm + SAME_ROLLER_MM {
-        return Mesh::Never(format!(
-            "{pair}: same pitch, but its rollers are {} mm and the gaps are cut for {} mm; they ride high on the teeth.",
-            made.roller_mm, cut.roller_mm
-        ));
+        return Mesh::Never(ChainMeshMessage::RidesHigh { chain, sprocket, rollers, gaps }.into());
     }
     if made.inner_width_mm < cut.inner_width_mm {
-        return Mesh::Never(format!(
-            "{pair}: {} mm between its plates, and the teeth are cut for {} mm; the sprocket is too wide to go between them.",
-            made.inner_width_mm, cut.inner_width_mm
-        ));
+        return Mesh::Never(ChainMeshMessage::TooWide { chain, sprocket, plates, teeth }.into());
     }
     if made.roller_mm < cut.roller_mm - SAME_ROLLER_MM {
-        return Mesh::Badly(format!(
-            "{pair}: its rollers of {} mm are loose in gaps cut for {} mm and wear chain and teeth in a short time.",
-            made.roller_mm, cut.roller_mm
-        ));
+        return Mesh::Badly(ChainMeshMessage::Loose { chain, sprocket, rollers, gaps }.into());
     }
-    Mesh::Badly(format!(
-        "{pair}: same pitch and rollers, but {} mm between its plates for teeth of {} mm; it wanders from side to side and wears \
-         both.",
-        made.inner_width_mm, cut.inner_width_mm
-    ))
+    Mesh::Badly(ChainMeshMessage::Wanders { chain, sprocket, plates, teeth }.into())
 }
 
 /// Rollers within this much count as the same: the sources themselves differ by less.
@@ -75,9 +66,7 @@ const SAME_ROLLER_MM: f64 = 0.05;
 pub fn same_size(chain: ChainSize, sprocket: ChainSize) -> Result<(), Refused> {
     match chain_on_sprocket(chain, sprocket) {
         Mesh::Runs => Ok(()),
-        Mesh::Badly(reason) | Mesh::Never(reason) => {
-            Err(Refused::Conflict { field: "chainSize".to_owned(), reason: reason.into() })
-        }
+        Mesh::Badly(reason) | Mesh::Never(reason) => Err(Refused::Conflict { field: "chainSize".to_owned(), reason }),
     }
 }
 
@@ -86,21 +75,13 @@ pub(crate) fn on_mesh(drive: &Drive) -> Vec<Finding> {
     let Some(chain) = drive.chain_size else { return Vec::new() };
     let mut findings = Vec::new();
     for (code, end, sprocket) in [
-        (FindingCode::ChainFrontSize, "Gearbox sprocket", drive.front_sprocket_size),
-        (FindingCode::ChainRearSize, "Wheel sprocket", drive.rear_sprocket_size),
+        (FindingCode::ChainFrontSize, End::Front, drive.front_sprocket_size),
+        (FindingCode::ChainRearSize, End::Rear, drive.rear_sprocket_size),
     ] {
         findings.extend(sprocket.and_then(|sprocket| match chain_on_sprocket(chain, sprocket) {
             Mesh::Runs => None,
-            Mesh::Badly(reason) => Some(Finding::new(
-                code,
-                Weight::Care,
-                format!("{end}. {reason} Chain and both sprockets are of one size."),
-            )),
-            Mesh::Never(reason) => Some(Finding::new(
-                code,
-                Weight::Stopper,
-                format!("{end}. {reason} A chain that comes off can lock the wheel: do not ride."),
-            )),
+            Mesh::Badly(why) => Some(Finding::new(code, Weight::Care, ChainMeshMessage::Badly { end, why })),
+            Mesh::Never(why) => Some(Finding::new(code, Weight::Stopper, ChainMeshMessage::Never { end, why })),
         }));
     }
     findings
@@ -133,7 +114,7 @@ mod tests {
     fn the_pairs_that_are_mixed_up_most_are_told_apart() {
         let words = |chain, sprocket| match chain_on_sprocket(chain, sprocket) {
             Mesh::Runs => "runs".to_owned(),
-            Mesh::Badly(reason) | Mesh::Never(reason) => reason,
+            Mesh::Badly(reason) | Mesh::Never(reason) => reason.english(),
         };
         assert!(words(ChainSize::C520, ChainSize::C525).contains("too wide to go between"));
         assert!(words(ChainSize::C525, ChainSize::C520).contains("wanders"));

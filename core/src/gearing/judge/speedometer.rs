@@ -8,6 +8,7 @@ use layshaft_wire::wire;
 use crate::bounds;
 use crate::error::Refused;
 use crate::gearing::formulas::{final_ratio, shown_speed};
+use crate::gearing::message::GearingSource;
 use crate::quantity::{Source, Standing, percent_change};
 use crate::quantity::{formula, within};
 use crate::record::{Bike, Drive, Spec, SpeedometerDrive};
@@ -159,11 +160,7 @@ pub fn speedometer_shift(factor: f64, over_percent: Option<f64>) -> SpeedometerS
 
 /// Where the band comes from.
 pub fn speedometer_source() -> Source {
-    Source::new(
-        "UN Regulation No. 39, paragraph 5.3 (type approval): 0 ≤ shown − true ≤ 0.1 · true + 4 km/h, read in quotation; rules \
-         for machines in use differ by country",
-        Standing::SecondHand,
-    )
+    Source::new(GearingSource::SpeedometerBand, Standing::SecondHand)
 }
 
 /// The shift of the speedometer between the bike as made and a spec; none where its drive or what it turns on is unknown.
@@ -191,7 +188,7 @@ formula! {
         "c₂" new_speedometer_corrector: f64 = within(&bounds::CORRECTOR);
     }
     gives { factor "New reading over old" "k" None; shift "Change" "(k − 1) · 100" Percent; }
-    from Source::new("A speedometer counts turns of its sender", Standing::Computed);
+    from Source::new(GearingSource::SpeedometerTurns, Standing::Computed);
     holds "Mechanical or pulse sender on the gearbox output or on a wheel.";
     it => {
         let sender = Sender {

@@ -4,9 +4,11 @@ use layshaft_wire::wire;
 
 use crate::bounds;
 use crate::error::Refused;
-use crate::message::Message;
+use crate::gearing::message::{ChainWearMessage, GearingRefused};
+use crate::message::{Measure, Message};
 use crate::quantity::{Finding, FindingCode, Judgement, Weight};
 use crate::record::Drive;
+use crate::units::Unit;
 
 /// Slack round the whole chain.
 #[wire]
@@ -46,7 +48,7 @@ pub(crate) fn tight_spot(
     if from_mm.zip(to_mm).is_some_and(|(from, to)| from > to) {
         return Err(Refused::Conflict {
             field: "chainSlackToMm".to_owned(),
-            reason: "Chain slack: the most must not be below the least".into(),
+            reason: GearingRefused::SlackRange.into(),
         });
     }
     for slack in slack_mm {
@@ -58,67 +60,88 @@ pub(crate) fn tight_spot(
     if slack_mm.len() > MOST_READINGS {
         return Err(Refused::Conflict {
             field: "slackMm".to_owned(),
-            reason: format!("{} readings of slack; {MOST_READINGS} at most", slack_mm.len()).into(),
+            reason: GearingRefused::SlackReadings { readings: slack_mm.len(), most: MOST_READINGS }.into(),
         });
     }
     let tightest_mm = slack_mm.iter().copied().fold(f64::INFINITY, f64::min);
     let slackest_mm = slack_mm.iter().copied().fold(f64::NEG_INFINITY, f64::max);
     let spread_mm = (slack_mm.len() > 1).then_some(slackest_mm - tightest_mm);
-    let (judgement, why) = judge(tightest_mm, spread_mm, from_mm, to_mm);
-    let readings_mm = slack_mm.to_vec();
-    Ok(Some(TightSpot { readings_mm, tightest_mm, slackest_mm, spread_mm, from_mm, to_mm, judgement, why: why.into() }))
+    let slack = Slack::of(tightest_mm, spread_mm, from_mm, to_mm);
+    let (readings_mm, judgement, why) = (slack_mm.to_vec(), slack.judgement(), slack.why().into());
+    Ok(Some(TightSpot { readings_mm, tightest_mm, slackest_mm, spread_mm, from_mm, to_mm, judgement, why }))
 }
 
-fn judge(tightest: f64, spread: Option<f64>, from: Option<f64>, to: Option<f64>) -> (Judgement, String) {
-    if let Some(from) = from.filter(|from| tightest < *from) {
-        return (
-            Judgement::Outside,
-            format!("{tightest:.0} mm at the tightest place; the manual asks for {from:.0} mm"),
-        );
+/// How the slack comes out.
+#[derive(Clone, Copy, Debug, PartialEq)]
+enum Slack {
+    /// Less than the manual's least at the tightest place.
+    TooTight { tightest: Measure, least: Measure },
+    /// More than its most even there.
+    TooSlack { tightest: Measure, most: Measure },
+    /// It differs by more than the range is wide.
+    Uneven { spread: Measure, width: Measure },
+    /// Inside the range.
+    Fine { least: Measure, most: Measure },
+    /// The range is not known.
+    RangeUnknown,
+    /// One reading is not enough.
+    OneReading,
+}
+
+impl Slack {
+    fn of(tightest: f64, spread: Option<f64>, from: Option<f64>, to: Option<f64>) -> Self {
+        let mm = |value: f64| Unit::Millimetre.of(value);
+        if let Some(from) = from.filter(|from| tightest < *from) {
+            return Self::TooTight { tightest: mm(tightest), least: mm(from) };
+        }
+        if let Some(to) = to.filter(|to| tightest > *to) {
+            return Self::TooSlack { tightest: mm(tightest), most: mm(to) };
+        }
+        let (Some(from), Some(to)) = (from, to) else { return Self::RangeUnknown };
+        match spread {
+            Some(spread) if spread > to - from => Self::Uneven { spread: mm(spread), width: mm(to - from) },
+            Some(_) => Self::Fine { least: mm(from), most: mm(to) },
+            None => Self::OneReading,
+        }
     }
-    if let Some(to) = to.filter(|to| tightest > *to) {
-        return (Judgement::Outside, format!("{tightest:.0} mm at the tightest place; the manual allows {to:.0} mm"));
+
+    fn judgement(self) -> Judgement {
+        match self {
+            Self::TooTight { .. } | Self::TooSlack { .. } | Self::Uneven { .. } => Judgement::Outside,
+            Self::Fine { .. } => Judgement::Fine,
+            Self::RangeUnknown | Self::OneReading => Judgement::Open,
+        }
     }
-    let (Some(from), Some(to)) = (from, to) else {
-        return (Judgement::Open, "the manual's slack is not on the bike".to_owned());
-    };
-    match spread {
-        Some(spread) if spread > to - from => (
-            Judgement::Outside,
-            format!(
-                "slack differs by {spread:.0} mm round the chain, the manual's range is {:.0} mm wide: no setting is right \
-                 everywhere",
-                to - from
-            ),
-        ),
-        Some(_) => (Judgement::Fine, format!("between {from:.0} and {to:.0} mm at the tightest place")),
-        None => (
-            Judgement::Open,
-            "one reading does not find the tightest place; turn the wheel on and measure again".to_owned(),
-        ),
+
+    fn why(self) -> ChainWearMessage {
+        match self {
+            Self::TooTight { tightest, least } => ChainWearMessage::SlackLess { tightest, least },
+            Self::TooSlack { tightest, most } => ChainWearMessage::SlackMore { tightest, most },
+            Self::Uneven { spread, width } => ChainWearMessage::SlackUneven { spread, width },
+            Self::Fine { least, most } => ChainWearMessage::SlackFine { least, most },
+            Self::RangeUnknown => ChainWearMessage::SlackUnknown,
+            Self::OneReading => ChainWearMessage::SlackOneReading,
+        }
     }
 }
 
 /// What is worth saying about the slack.
 pub(crate) fn on_tight_spot(spot: &TightSpot) -> Option<Finding> {
-    let too_tight = spot.from_mm.is_some_and(|from| spot.tightest_mm < from);
-    let uneven =
-        spot.judgement == Judgement::Outside && !too_tight && spot.to_mm.is_some_and(|to| spot.tightest_mm <= to);
-    let (code, weight, advice) = match spot.judgement {
-        Judgement::Fine => return None,
-        Judgement::Open => (FindingCode::ChainSlackOpen, Weight::Note, ""),
-        Judgement::Outside if too_tight => {
-            (FindingCode::ChainTooTight, Weight::Care, " Slacken it there before the wheel turns under load.")
+    let (code, weight, said) = match Slack::of(spot.tightest_mm, spot.spread_mm, spot.from_mm, spot.to_mm) {
+        Slack::Fine { .. } => return None,
+        Slack::RangeUnknown => (FindingCode::ChainSlackOpen, Weight::Note, ChainWearMessage::RangeOpen),
+        Slack::OneReading => (FindingCode::ChainSlackOpen, Weight::Note, ChainWearMessage::ReadingOpen),
+        Slack::TooTight { tightest, least } => {
+            (FindingCode::ChainTooTight, Weight::Care, ChainWearMessage::TooTight { tightest, least })
         }
-        Judgement::Outside if uneven => {
-            (FindingCode::ChainTightSpot, Weight::Care, " Look for stiff links and a sprocket off centre.")
+        Slack::Uneven { spread, width } => {
+            (FindingCode::ChainTightSpot, Weight::Care, ChainWearMessage::TightSpot { spread, width })
         }
-        Judgement::Outside => (FindingCode::ChainTooSlack, Weight::Care, " Set it at the tightest place."),
+        Slack::TooSlack { tightest, most } => {
+            (FindingCode::ChainTooSlack, Weight::Care, ChainWearMessage::TooSlack { tightest, most })
+        }
     };
-    let why = spot.why.to_string();
-    let mut letters = why.chars();
-    let first = letters.next().map(|first| first.to_uppercase().to_string()).unwrap_or_default();
-    Some(Finding::new(code, weight, format!("{first}{}.{advice}", letters.as_str())))
+    Some(Finding::new(code, weight, said))
 }
 
 #[cfg(test)]

@@ -6,6 +6,7 @@ use super::fit::teeth;
 use crate::bounds;
 use crate::error::Refused;
 use crate::gearing::formulas::{engine_speed, final_ratio, overall_ratio, road_speed};
+use crate::gearing::message::GearingRefused;
 use crate::record::Drive;
 use crate::tyres::Rolling;
 
@@ -49,8 +50,8 @@ pub(crate) fn gear_train(drive: &Drive, rear: Rolling, road_speed_kmh: f64) -> R
     if drive.gear_ratios.is_empty() {
         return Err(Refused::Missing {
             field: bounds::GEAR_RATIO.field.to_owned(),
-            label: "The ratio of each gear".into(),
-            help: "enter the gear ratios from the manual, first gear first".into(),
+            label: GearingRefused::LabelGearRatios.into(),
+            help: GearingRefused::EnterGearRatios.into(),
         });
     }
     let mut gears = Vec::with_capacity(drive.gear_ratios.len());

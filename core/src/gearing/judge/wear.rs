@@ -7,6 +7,8 @@ use layshaft_wire::wire;
 
 use crate::bounds;
 use crate::error::Refused;
+use crate::gearing::message::{ChainWearMessage, GearingSource};
+use crate::message::Message;
 use crate::quantity::{Judgement, Source, Standing};
 use crate::record::{Bike, Drive};
 use crate::units::Unit;
@@ -30,7 +32,7 @@ pub struct WearLimit {
     /// Whose it is.
     pub rule: WearRule,
     /// Its name in words.
-    pub name: String,
+    pub name: Message,
     /// Elongation at the limit, per cent.
     pub percent: f64,
     /// Where it comes from.
@@ -62,30 +64,27 @@ pub(crate) fn wear_limits(drive: &Drive, asked: Option<f64>) -> Result<Vec<WearL
     let mut limits = Vec::new();
     limits.extend(entered.map(|percent| WearLimit {
         rule: WearRule::Entered,
-        name: "By the manual, as entered".to_owned(),
+        name: ChainWearMessage::LimitEntered.into(),
         percent,
-        source: Source::new("Entered from the manual", Standing::Entered),
+        source: Source::new(GearingSource::WearEntered, Standing::Entered),
     }));
     limits.push(WearLimit {
         rule: WearRule::Manuals,
-        name: "Usual in makers' manuals".to_owned(),
+        name: ChainWearMessage::LimitManuals.into(),
         percent: WARN_PERCENT,
-        source: Source::new("Makers' manuals for sealed chains say 1 to 2 %", Standing::Memory),
+        source: Source::new(GearingSource::WearManuals, Standing::Memory),
     });
     limits.push(WearLimit {
         rule: WearRule::ChainMakers,
-        name: "Usual with chain makers".to_owned(),
+        name: ChainWearMessage::LimitChainMakers.into(),
         percent: REJECT_PERCENT,
-        source: Source::new(
-            "3 % for up to 67 teeth; ISO 10190 and JIS B 1801 quoted at motorcyclechain.top “how to measure motorcycle chain wear”",
-            Standing::SecondHand,
-        ),
+        source: Source::new(GearingSource::WearChainMakers, Standing::SecondHand),
     });
     limits.extend(drive.rear_teeth.filter(|teeth| *teeth > LARGE_SPROCKET).map(|teeth| WearLimit {
         rule: WearRule::LargeSprocket,
-        name: format!("For {teeth} teeth behind"),
+        name: ChainWearMessage::LimitLargeSprocket { teeth }.into(),
         percent: large_sprocket_limit(teeth),
-        source: Source::new("Handbook rule for more than 67 teeth: 200 / teeth, per cent", Standing::Memory),
+        source: Source::new(GearingSource::WearLargeSprocket, Standing::Memory),
     }));
     Ok(limits)
 }
@@ -104,21 +103,21 @@ pub(crate) fn noted_elongation(bike: &Bike) -> Option<f64> {
 
 /// Whether a chain is worn out. The owner's limit decides where there is one. Else: fine below the least of the common ones,
 /// outside from the chain makers' (or the large sprocket's) on, and open between, because the sources differ there.
-pub(crate) fn judge_wear(percent: f64, limits: &[WearLimit]) -> (Judgement, String) {
+pub(crate) fn judge_wear(percent: f64, limits: &[WearLimit]) -> (Judgement, Message) {
     if let Some(limit) = limits.iter().find(|limit| limit.rule == WearRule::Entered) {
         let judgement = if percent < limit.percent { Judgement::Fine } else { Judgement::Outside };
-        return (judgement, format!("the manual's limit is {} %", limit.percent));
+        return (judgement, ChainWearMessage::ByManual { limit: Unit::Percent.of(limit.percent) }.into());
     }
     let renew = limits.iter().filter(|limit| limit.rule != WearRule::Manuals).map(|limit| limit.percent);
     let renew = renew.fold(REJECT_PERCENT, f64::min);
     if percent >= renew {
-        return (Judgement::Outside, format!("chains are renewed at {renew} % at the latest"));
+        return (Judgement::Outside, ChainWearMessage::RenewedAt { limit: Unit::Percent.of(renew) }.into());
     }
+    let (manuals, makers) = (Unit::Percent.of(WARN_PERCENT), Unit::Percent.of(REJECT_PERCENT));
     if percent < WARN_PERCENT.min(renew) {
-        return (Judgement::Fine, format!("below {WARN_PERCENT} % and {REJECT_PERCENT} %; a few manuals say 1 %"));
+        return (Judgement::Fine, ChainWearMessage::BelowBoth { manuals, makers }.into());
     }
-    let why = format!("manuals say 1 to {WARN_PERCENT} %, chain makers {REJECT_PERCENT} %: what does yours say?");
-    (Judgement::Open, why)
+    (Judgement::Open, ChainWearMessage::Between { manuals, makers }.into())
 }
 
 #[cfg(test)]

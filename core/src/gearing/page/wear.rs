@@ -11,9 +11,11 @@ use crate::gearing::judge::{
     Axle, TightSpot, WearLimit, WearRule, WornPosition, judge_wear, links_of, noted_elongation, on_tight_spot, teeth,
     tight_spot, wear_limits, worn_position, worn_positions,
 };
+use crate::gearing::message::{ChainWearMessage, GearingRefused};
 use crate::message::Message;
 use crate::quantity::{Finding, FindingCode, Judgement, Line, Weight, Working};
 use crate::record::{Bike, ChainJoint, ChainKind, ChainSize, Drive};
+use crate::units::Unit;
 
 /// What was measured. What is left out is taken from the fitted bike, or stays unknown.
 #[wire(lenient)]
@@ -91,8 +93,8 @@ pub fn chain_wear_answer(bike: &Bike, ask: &ChainWearAsk) -> Result<ChainWearAns
     let drive = &bike.fitted.drive;
     let size = ask.chain_size.or(drive.chain_size).ok_or_else(|| Refused::Missing {
         field: "chainSize".to_owned(),
-        label: "Chain size".into(),
-        help: "it is stamped on the side plates: 428, 520 and so on".into(),
+        label: GearingRefused::LabelChainSize.into(),
+        help: GearingRefused::ReadChainSize.into(),
     })?;
     let pitches = ask.pitches.unwrap_or(USUAL_PITCHES);
     bounds::PITCHES.check(f64::from(pitches))?;
@@ -102,12 +104,12 @@ pub fn chain_wear_answer(bike: &Bike, ask: &ChainWearAsk) -> Result<ChainWearAns
     let limits = wear_limits(drive, ask.chain_wear_limit_percent)?;
     let (judgement, why) = match percent {
         Some(percent) => judge_wear(percent, &limits),
-        None => (Judgement::Open, "not measured yet".to_owned()),
+        None => (Judgement::Open, ChainWearMessage::NotMeasured.into()),
     };
     let tight_spot = tight_spot(drive, &ask.slack_mm, (ask.chain_slack_from_mm, ask.chain_slack_to_mm))?;
     let positions = positions(drive, size, percent, &limits)?;
 
-    let mut findings = on_wear(percent, judgement, &why);
+    let mut findings: Vec<Finding> = on_wear(percent, judgement, &why).into_iter().collect();
     findings.extend(tight_spot.as_ref().and_then(on_tight_spot));
     findings.extend(positions.first().filter(|_| percent.is_some()).and_then(on_end));
     let pitch_mm = dimensions.pitch_mm;
@@ -131,19 +133,13 @@ pub fn chain_wear_answer(bike: &Bike, ask: &ChainWearAsk) -> Result<ChainWearAns
         elongation_percent: percent,
         noted_percent: noted_elongation(bike),
         judgement,
-        why: why.into(),
+        why,
         limits: limits.into_iter().map(|limit| mark(limit, (pitches, dimensions.pitch_mm), measured_mm)).collect(),
         tight_spot,
         positions,
-        cautions: cautions(drive).into_iter().map(Into::into).collect(),
+        cautions: cautions(drive),
         findings,
-        working: Working {
-            lines,
-            sources,
-            range: "Measured pin to pin with the chain pulled taut, the longest of several places. A chain can be worn out below \
-                    every limit: look for stiff links, cracked plates, missing rollers and hooked teeth. The maker's manual decides."
-                .to_owned().into(),
-        },
+        working: Working { lines, sources, range: ChainWearMessage::Range.into() },
     })
 }
 
@@ -154,12 +150,14 @@ fn believable(mm: f64, pitches: u32, size: ChainSize) -> Result<f64, Refused> {
     if percent < BELIEVABLE_PERCENT.0 || percent > BELIEVABLE_PERCENT.1 {
         return Err(Refused::Conflict {
             field: "measuredMm".to_owned(),
-            reason: format!(
-                "{mm} mm over {pitches} pitches would be {percent:.1} % on a {} chain, which measures {:.1} mm new: count the \
-                 pitches and check the size",
-                dimensions.name,
-                worn_length(pitches, dimensions.pitch_mm, 0.0)
-            ).into(),
+            reason: GearingRefused::NoSuchLength {
+                measured: Unit::Millimetre.of(mm),
+                pitches,
+                percent: Unit::Percent.of(percent),
+                size: dimensions.name.to_owned(),
+                new: Unit::Millimetre.of(worn_length(pitches, dimensions.pitch_mm, 0.0)),
+            }
+            .into(),
         });
     }
     Ok(percent)
@@ -187,76 +185,53 @@ fn positions(
     Ok(positions)
 }
 
-fn on_wear(percent: Option<f64>, judgement: Judgement, why: &str) -> Vec<Finding> {
+fn on_wear(percent: Option<f64>, judgement: Judgement, why: &Message) -> Option<Finding> {
     let Some(percent) = percent else {
-        return vec![Finding::new(
-            FindingCode::ChainWearUnknown,
-            Weight::Note,
-            "Nobody has measured this chain yet. Pull it taut and measure pin to pin over 20 pitches, at several places.",
-        )];
+        return Some(Finding::new(FindingCode::ChainWearUnknown, Weight::Note, ChainWearMessage::Unknown));
     };
-    let said = |code: FindingCode, weight, text: String| vec![Finding::new(code, weight, text)];
-    match judgement {
-        Judgement::Outside => said(
-            FindingCode::ChainWornOut,
-            Weight::Stopper,
-            format!("The chain is {percent:.1} % longer than new; {why}. Renew it together with both sprockets."),
-        ),
-        Judgement::Open => said(
-            FindingCode::ChainWearBetween,
-            Weight::Care,
-            format!("The chain is {percent:.1} % longer than new; {why}"),
-        ),
-        Judgement::Fine if percent < -0.2 => said(
-            FindingCode::ChainShorterThanNew,
-            Weight::Care,
-            format!("It measures {:.1} % less than a new chain. Count the pitches and pull it taut.", -percent),
-        ),
-        Judgement::Fine => Vec::new(),
-    }
+    let (longer, why) = (Unit::Percent.of(percent), why.clone());
+    let (code, weight, said) = match judgement {
+        Judgement::Outside => {
+            (FindingCode::ChainWornOut, Weight::Stopper, ChainWearMessage::WornOut { percent: longer, why })
+        }
+        Judgement::Open => {
+            (FindingCode::ChainWearBetween, Weight::Care, ChainWearMessage::PerhapsWornOut { percent: longer, why })
+        }
+        Judgement::Fine if percent < -0.2 => {
+            let percent = Unit::Percent.of(-percent);
+            (FindingCode::ChainShorterThanNew, Weight::Care, ChainWearMessage::ShorterThanNew { percent })
+        }
+        Judgement::Fine => return None,
+    };
+    Some(Finding::new(code, weight, said))
 }
 
 fn on_end(position: &WornPosition) -> Option<Finding> {
     (position.inside_adjuster == Some(false)).then(|| {
-        Finding::new(
-            FindingCode::ChainWornBeyondAdjuster,
-            Weight::Care,
-            format!(
-                "With this wear the axle belongs at {:.1} mm, outside the adjuster. Count the links; never take a link out of a worn \
-                 chain to win travel.",
-                position.centre_distance_mm
-            ),
-        )
+        let distance = Unit::Millimetre.of(position.centre_distance_mm);
+        let beyond = ChainWearMessage::BeyondAdjuster { distance };
+        Finding::new(FindingCode::ChainWornBeyondAdjuster, Weight::Care, beyond)
     })
 }
 
 /// What to mind: always, by the joint, by the kind (common practice; where nothing is known, both are said).
-fn cautions(drive: &Drive) -> Vec<String> {
-    let mut cautions = vec![
-        "Engine stopped and ignition off; turn the wheel by hand at the tyre. Chain and sprocket take fingers off.",
-        "Slack and how to load the machine for it: the maker's manual. Too tight harms the gearbox bearing, too loose comes off.",
-    ];
+fn cautions(drive: &Drive) -> Vec<Message> {
+    let mut cautions = vec![ChainWearMessage::CautionHands, ChainWearMessage::CautionSlack];
     if matches!(drive.chain_joint, None | Some(ChainJoint::Clip)) {
-        cautions.push(
-            "A clip is a new one each time, its closed end pointing the way the chain runs; tug at it when it is on.",
-        );
+        cautions.push(ChainWearMessage::CautionClip);
     }
     if matches!(drive.chain_joint, None | Some(ChainJoint::Rivet)) {
-        cautions.push(
-            "A rivet link takes its own tool and its maker's measure of the head; without them leave it to a workshop.",
-        );
+        cautions.push(ChainWearMessage::CautionRivet);
     }
     if drive.chain_joint == Some(ChainJoint::Endless) {
-        cautions.push(
-            "An endless chain goes on with the swing arm out: its nut, its bearings and its torque are the manual's.",
-        );
+        cautions.push(ChainWearMessage::CautionEndless);
     }
     match drive.chain_kind {
-        Some(ChainKind::Sealed) => cautions.push("Sealed: no petrol, no wire brush and no jet of water on the rings."),
-        Some(ChainKind::Plain) => cautions.push("Plain: dry rollers wear in days. Oil it warm, after the ride."),
+        Some(ChainKind::Sealed) => cautions.push(ChainWearMessage::CautionSealed),
+        Some(ChainKind::Plain) => cautions.push(ChainWearMessage::CautionPlain),
         None => {}
     }
-    cautions.into_iter().map(str::to_owned).collect()
+    cautions.into_iter().map(Into::into).collect()
 }
 
 impl WearMark {

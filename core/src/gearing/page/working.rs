@@ -8,6 +8,8 @@ use crate::gearing::judge::{
     AllowedReading, Axle, ChainFit, Corrector, CorrectorRatio, GearTrain, Sender, SpeedometerFactor, SpeedometerShift,
     production_source, speedometer_source,
 };
+use crate::gearing::message::{GearingMessage, GearingSource};
+use crate::message::{Joint, Message};
 use crate::quantity::{Difference, Line, PercentChange, Source, Standing, WorkLine, Working};
 use crate::record::{ChainSize, Drive, Wheel};
 use crate::tyres::{rolling_line, tyre_source};
@@ -119,7 +121,7 @@ pub(crate) fn on_speedometer(drive: &Drive, sender: &Sender, shift: &Speedometer
 
 /// Source of the rule that a count of links is even, and of the wear limits.
 fn chain_practice() -> Source {
-    Source::new("Even counts of links: ramseychain.com “chain length calculations”", Standing::SecondHand)
+    Source::new(GearingSource::EvenCounts, Standing::SecondHand)
 }
 
 /// The whole working.
@@ -131,14 +133,7 @@ pub(crate) fn working(lines: Vec<WorkLine>, measured: bool, chain: bool, speedom
     if speedometer {
         sources.extend([speedometer_source(), production_source()]);
     }
-    let tyre = if measured {
-        "The circumference was measured."
-    } else {
-        "The circumference is that of a new, unloaded tyre; loaded it rolls some per cent shorter, so real speeds are a little lower."
-    };
-    let range = format!(
-        "No wheelspin, clutch closed. {tyre} The chain is taken as taut and new; the slack that the maker's manual asks for moves the \
-         axle a few millimetres forward."
-    );
-    Working { lines, sources, range: range.into() }
+    let tyre = if measured { GearingMessage::RangeMeasured } else { GearingMessage::RangeBySize };
+    let range = [GearingMessage::Range, tyre, GearingMessage::RangeTaut].map(Message::from).to_vec();
+    Working { lines, sources, range: Message::joined(Joint::Sentences, range) }
 }

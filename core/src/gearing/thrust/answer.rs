@@ -12,6 +12,7 @@ use super::top_speed::TopSpeed;
 use super::working::working;
 use crate::bounds;
 use crate::error::Refused;
+use crate::gearing::message::{GearingRefused, ThrustMessage};
 use crate::message::Message;
 use crate::quantity::{Finding, Working};
 use crate::record::{Bike, PowerPoint};
@@ -130,7 +131,7 @@ pub fn thrust_answer(bike: &Bike, ask: &ThrustAsk) -> Result<ThrustAnswer, Refus
         drops: drops(&machine),
         cruises: speeds.into_iter().filter_map(|kmh| cruise(&machine, kmh)).collect(),
         assumptions: machine.assumptions.clone(),
-        cautions: cautions().into_iter().map(Into::into).collect(),
+        cautions: [ThrustMessage::CautionRoad, ThrustMessage::CautionTyres].map(Into::into).to_vec(),
         findings: found,
     })
 }
@@ -142,7 +143,7 @@ fn cruise_speeds(asked: &[f64]) -> Result<Vec<f64>, Refused> {
     if asked.len() > MOST_CRUISES {
         return Err(Refused::Conflict {
             field: "cruiseKmh".to_owned(),
-            reason: format!("{} speeds to cruise at; {MOST_CRUISES} at most", asked.len()).into(),
+            reason: GearingRefused::Cruises { speeds: asked.len(), most: MOST_CRUISES }.into(),
         });
     }
     let bound = bounds::MOVING_SPEED.named("cruiseKmh", "Cruising speed");
@@ -155,13 +156,4 @@ fn power_curve(machine: &Machine) -> Vec<PowerPoint> {
         machine.engine.limit_rpm * share
     };
     (0..=POWER_POINTS).map(|step| PowerPoint { rpm: rpm(step), kw: machine.engine.kw_at(rpm(step)) }).collect()
-}
-
-fn cautions() -> Vec<String> {
-    [
-        "For choosing sprockets. Do not try top speed on a public road, least of all on a machine that stood for years.",
-        "Tyres age: an old tyre does not hold the speed of its symbol. Brakes and tyres come before speed.",
-    ]
-    .map(str::to_owned)
-    .to_vec()
 }

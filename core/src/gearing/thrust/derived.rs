@@ -5,6 +5,7 @@ use super::findings::tyre_limit;
 use super::gears::gearing_match;
 use super::machine::{Machine, ThrustAsk};
 use super::sources::road_load;
+use crate::gearing::message::ThrustMessage;
 use crate::quantity::{Judgement, Quantity};
 use crate::record::{Bike, Spec};
 use crate::units::Unit;
@@ -16,29 +17,18 @@ pub(in crate::gearing) fn derive_thrust(bike: &Bike, spec: &Spec) -> Vec<Quantit
     }
     let Ok(machine) = Machine::of(bike, spec, &ThrustAsk::default()) else { return Vec::new() };
     let Some(top) = machine.top() else { return Vec::new() };
-    let quantity = |id: &str, label: &str, value: f64, unit: Unit| Quantity {
-        id: id.to_owned(),
-        label: label.to_owned().into(),
-        value,
-        unit,
-        judgement: Judgement::Open,
-        why: None,
-        source: road_load(),
+    let quantity = |id: &str, label: ThrustMessage, value: f64, unit: Unit| {
+        Quantity::new(id, label, value, unit, (Judgement::Open, None), road_load())
     };
-    let mut speed = quantity("speed.top", "Top speed, level road, no wind", top.kmh, Unit::KilometreHour);
+    let mut speed = quantity("speed.top", ThrustMessage::TopSpeed, top.kmh, Unit::KilometreHour);
     if let Some(limit) = tyre_limit(&spec.rear_wheel) {
         speed.judgement = if top.kmh <= limit { Judgement::Fine } else { Judgement::Outside };
-        speed.why = Some(format!("the rear tyre is rated to {limit:.0} km/h").into());
+        speed.why = Some(ThrustMessage::TyreRated { limit: Unit::KilometreHour.of(limit) }.into());
     }
-    let mut quantities = vec![speed, quantity("rpm.at-top-speed", "Engine speed at top speed", top.rpm, Unit::Rpm)];
+    let mut quantities = vec![speed, quantity("rpm.at-top-speed", ThrustMessage::EngineSpeedThere, top.rpm, Unit::Rpm)];
     let off = gearing_match(&machine, &spec.drive).and_then(|matched| matched.off_percent);
-    quantities.extend(off.map(|off| {
-        quantity(
-            "gearing.top-against-peak-power",
-            "Top gear's highest engine speed against peak power",
-            off,
-            Unit::Percent,
-        )
-    }));
+    quantities.extend(
+        off.map(|off| quantity("gearing.top-against-peak-power", ThrustMessage::AgainstPeakPower, off, Unit::Percent)),
+    );
     quantities
 }

@@ -3,8 +3,11 @@
 use super::gears::{GearingMatch, GearingVerdict};
 use super::road_load::{FORMULA_TOP_KMH, RollingLaw};
 use super::top_speed::TopSpeed;
+use crate::gearing::message::ThrustMessage;
+use crate::message::{Joint, Message};
 use crate::quantity::{Finding, FindingCode, Weight};
 use crate::record::{TyreSize, Wheel};
+use crate::units::Unit;
 
 /// Findings on a top speed, and on the gearing that gives it.
 pub(super) fn on_top(
@@ -14,61 +17,42 @@ pub(super) fn on_top(
     gears: usize,
 ) -> Vec<Finding> {
     let mut findings = Vec::new();
-    let mut say = |code: FindingCode, weight, text: String| findings.push(Finding::new(code, weight, text));
+    let mut say = |code: FindingCode, weight, said: Message| findings.push(Finding::new(code, weight, said));
     let Some(top) = top else {
-        say(
-            FindingCode::ThrustNoneHeld,
-            Weight::Care,
-            "With this load no gear holds any speed: look at grade, wind and mass.".to_owned(),
-        );
+        say(FindingCode::ThrustNoneHeld, Weight::Care, ThrustMessage::NoneHeld.into());
         return findings;
     };
+    let speed = Unit::KilometreHour.of(top.kmh);
     if usize::try_from(top.gear).is_ok_and(|gear| gear < gears) {
-        say(
-            FindingCode::ThrustLowerGearFaster,
-            Weight::Note,
-            format!(
-                "It is fastest in gear {}, at {:.0} km/h: the gears above are too tall for this load.",
-                top.gear, top.kmh
-            ),
-        );
+        let faster = ThrustMessage::LowerGearFaster { gear: top.gear, speed };
+        say(FindingCode::ThrustLowerGearFaster, Weight::Note, faster.into());
     }
     if let Some(matched) = matched {
-        let ratio = matched.best_final_ratio.map(|ratio| format!(" A final drive ratio of {ratio:.2} would suit."));
-        let ratio = ratio.unwrap_or_default();
-        match (&matched.verdict, matched.top_gear_rpm) {
-            (GearingVerdict::TooTall, Some(rpm)) => say(
-                FindingCode::ThrustTooTall,
-                Weight::Note,
-                format!(
-                    "Top gear ends at {rpm:.0} rpm, short of peak power at {:.0} rpm: over-geared for speed, calm for touring.{ratio}",
-                    matched.peak_power_rpm
-                ),
-            ),
-            (GearingVerdict::TooTall, None) => {
-                say(
-                    FindingCode::ThrustTooTall,
-                    Weight::Note,
-                    format!("Top gear holds no speed with this load.{ratio}"),
-                );
+        let suits = matched.best_final_ratio.map(|ratio| ThrustMessage::WouldSuit { ratio: Unit::None.of(ratio) });
+        let with_ratio = |said: ThrustMessage| {
+            let said = std::iter::once(said).chain(suits).map(Message::from);
+            Message::joined(Joint::Sentences, said.collect())
+        };
+        let peak = Unit::Rpm.of(matched.peak_power_rpm);
+        match (&matched.verdict, matched.top_gear_rpm.map(|rpm| Unit::Rpm.of(rpm))) {
+            (GearingVerdict::TooTall, Some(reached)) => {
+                let tall = with_ratio(ThrustMessage::TooTall { reached, peak });
+                say(FindingCode::ThrustTooTall, Weight::Note, tall);
             }
-            (GearingVerdict::TooShort, Some(rpm)) => say(
-                FindingCode::ThrustTooShort,
-                Weight::Note,
-                format!(
-                    "Top gear ends at {rpm:.0} rpm, past peak power at {:.0} rpm: under-geared; the engine turns itself out.{ratio}",
-                    matched.peak_power_rpm
-                ),
-            ),
+            (GearingVerdict::TooTall, None) => {
+                say(FindingCode::ThrustTooTall, Weight::Note, with_ratio(ThrustMessage::TopHoldsNone));
+            }
+            (GearingVerdict::TooShort, Some(reached)) => {
+                let short = with_ratio(ThrustMessage::TooShort { reached, peak });
+                say(FindingCode::ThrustTooShort, Weight::Note, short);
+            }
             _ => {}
         }
     }
     if let Some(before) = before.filter(|before| (before.kmh - top.kmh).abs() > 0.5) {
-        say(
-            FindingCode::ThrustTopChanges,
-            Weight::Note,
-            format!("Top speed {:.0} km/h in gear {}; with what is fitted {:.0} km/h.", top.kmh, top.gear, before.kmh),
-        );
+        let fitted = Unit::KilometreHour.of(before.kmh);
+        let changes = ThrustMessage::TopChanges { speed, gear: top.gear, fitted };
+        say(FindingCode::ThrustTopChanges, Weight::Note, changes.into());
     }
     findings
 }
@@ -77,11 +61,8 @@ pub(super) fn on_top(
 pub(super) fn on_tyre(wheel: &Wheel, top: Option<&TopSpeed>) -> Option<Finding> {
     let (limit, top) = (tyre_limit(wheel)?, top?);
     (top.kmh > limit).then(|| {
-        Finding::new(
-            FindingCode::ThrustBeyondTyre,
-            Weight::Care,
-            format!("The rear tyre is rated to {limit:.0} km/h; this gearing can reach {:.0} km/h.", top.kmh),
-        )
+        let (limit, speed) = (Unit::KilometreHour.of(limit), Unit::KilometreHour.of(top.kmh));
+        Finding::new(FindingCode::ThrustBeyondTyre, Weight::Care, ThrustMessage::BeyondTyre { limit, speed })
     })
 }
 
@@ -95,10 +76,7 @@ pub(super) fn tyre_limit(wheel: &Wheel) -> Option<f64> {
 pub(super) fn on_rolling(rolling: &RollingLaw, top: Option<&TopSpeed>) -> Option<Finding> {
     let beyond = matches!(rolling, RollingLaw::ByPressure { .. }) && top.is_some_and(|top| top.kmh > FORMULA_TOP_KMH);
     beyond.then(|| {
-        Finding::new(
-            FindingCode::ThrustRollingHeld,
-            Weight::Note,
-            format!("Above {FORMULA_TOP_KMH:.0} km/h the rolling coefficient is held as it is there; real tyres roll harder."),
-        )
+        let above = Unit::KilometreHour.of(FORMULA_TOP_KMH);
+        Finding::new(FindingCode::ThrustRollingHeld, Weight::Note, ThrustMessage::RollingHeld { above })
     })
 }

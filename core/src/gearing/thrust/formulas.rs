@@ -6,6 +6,7 @@ use super::road_load::{RoadLoad, RollingLaw, rolling_coefficient, thrust};
 use super::sources::{air_source, road_load};
 use super::top_speed::power_limited_speed;
 use crate::bounds;
+use crate::gearing::message::GearingSource;
 use crate::quantity::{Source, Standing, formula, within};
 
 /// A load of constant rolling coefficient; units as in [`RoadLoad`].
@@ -44,7 +45,7 @@ formula! {
         "v" road_speed_kmh: f64 = within(&bounds::ROLLING_SPEED);
     }
     gives { coefficient "Rolling coefficient" "f" None; }
-    from Source::new("K. Cooper, in Cossalter, Motorcycle Dynamics, chapter 3", Standing::Memory);
+    from Source::new(GearingSource::RollingFormula, Standing::Memory);
     holds "Up to 165 km/h; the printed second branch does not join the first, so it is not offered.";
     it => Ok([rolling_coefficient(it.tyre_bar, it.road_speed_kmh)])
 }
@@ -151,7 +152,7 @@ formula! {
         "n_M" peak_power_rpm: f64 = within(&bounds::REV_LIMIT);
     }
     gives { power "Power" "P" Kilowatt; torque "Torque" "P / ω" NewtonMetre; }
-    from Source::new("Law for spark-ignition engines: Jazar, Vehicle Dynamics, forward dynamics", Standing::Memory);
+    from Source::new(GearingSource::CubicLaw, Standing::Memory);
     holds "An assumption about an unknown engine; small engines tuned for speed lie below it at half their speed.";
     it => {
         let kw = cubic_law(it.engine_rpm, it.peak_power_kw, it.peak_power_rpm);
@@ -175,7 +176,7 @@ formula! {
         "n_T" peak_torque_rpm: f64 = within(&bounds::PEAK_TORQUE_RPM);
     }
     gives { power "Power" "P" Kilowatt; torque "Torque" "T" NewtonMetre; }
-    from Source::new("Smoothest shape through what a manual prints: common practice, no source", Standing::CommonPractice);
+    from Source::new(GearingSource::PeaksShape, Standing::CommonPractice);
     holds "Peak torque below peak power in engine speed.";
     it => {
         let (power, torque) = ((it.peak_power_kw, it.peak_power_rpm), (it.peak_torque_nm, it.peak_torque_rpm));

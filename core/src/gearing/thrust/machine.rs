@@ -11,9 +11,11 @@ use crate::bounds;
 use crate::error::Refused;
 use crate::gearing::formulas::{engine_speed, road_speed};
 use crate::gearing::judge::{GearTrain, gear_train};
+use crate::gearing::message::{GearingRefused, ThrustMessage};
 use crate::message::Message;
 use crate::record::{Bike, Identity, PowerPoint, Spec, USUAL_LOAD_KG};
 use crate::tyres::rolling_pair;
+use crate::units::Unit;
 
 /// What to work out. What is left out is taken from the fitted bike, or is as said.
 #[wire(lenient)]
@@ -103,19 +105,18 @@ impl Machine {
         let engine = Engine::of(&identity, points, drive.rev_limit_rpm)?;
         let dry = bounds::DRY_MASS.need(identity.dry_mass_kg)?;
         let load_kg = bounds::LOAD_MASS.check(ask.load_kg.unwrap_or(USUAL_LOAD_KG))?;
-        let mut assumptions = vec![engine.assumption().to_owned()];
+        let mut assumptions = vec![engine.assumption()];
         if !engine.limit_known {
-            assumptions.push(format!("Engine speed limit {:.0} rpm, because none is known.", engine.limit_rpm));
+            assumptions.push(ThrustMessage::AssumedLimit { limit: Unit::Rpm.of(engine.limit_rpm) });
         }
         let area = bounds::DRAG_AREA.check_known(ask.drag_area_m2.or(drive.drag_area_m2))?;
         if area.is_none() {
-            assumptions
-                .push(format!("Drag area {USUAL_DRAG_AREA_M2} m²: 0.5 to 0.7 sitting up, 0.3 to 0.4 lying flat."));
+            assumptions.push(ThrustMessage::AssumedDragArea { area: Unit::SquareMetre.of(USUAL_DRAG_AREA_M2) });
         }
         let share = bounds::DRIVE_EFFICIENCY.check_known(ask.drive_efficiency.or(drive.drive_efficiency))?;
         let at_wheel = ask.power_at_wheel.unwrap_or(false);
         if share.is_none() && !at_wheel {
-            assumptions.push(format!("{USUAL_EFFICIENCY} of the power reaches the wheel."));
+            assumptions.push(ThrustMessage::AssumedEfficiency { share: Unit::None.of(USUAL_EFFICIENCY) });
         }
         let load = RoadLoad {
             mass_kg: dry + load_kg,
@@ -179,18 +180,18 @@ impl Machine {
     }
 }
 
-fn rolling(ask: &ThrustAsk, assumptions: &mut Vec<String>) -> Result<RollingLaw, Refused> {
+fn rolling(ask: &ThrustAsk, assumptions: &mut Vec<ThrustMessage>) -> Result<RollingLaw, Refused> {
     let coefficient = bounds::ROLLING.check_known(ask.rolling_coefficient)?;
     let bar = bounds::TYRE_PRESSURE.check_known(ask.tyre_bar)?;
     match (coefficient, bar) {
         (Some(_), Some(_)) => Err(Refused::Conflict {
             field: "rollingCoefficient".to_owned(),
-            reason: "Give the rolling coefficient or the tyre pressure, not both".into(),
+            reason: GearingRefused::RollingTwice.into(),
         }),
         (None, Some(tyre_bar)) => Ok(RollingLaw::ByPressure { tyre_bar }),
         (Some(rolling_coefficient), None) => Ok(RollingLaw::Constant { rolling_coefficient }),
         (None, None) => {
-            assumptions.push(format!("Rolling coefficient {USUAL_ROLLING}: 0.015 to 0.02 on tarmac."));
+            assumptions.push(ThrustMessage::AssumedRolling { coefficient: Unit::None.of(USUAL_ROLLING) });
             Ok(RollingLaw::Constant { rolling_coefficient: USUAL_ROLLING })
         }
     }

@@ -2,7 +2,9 @@
 
 use crate::bounds;
 use crate::error::Refused;
+use crate::gearing::message::{GearingRefused, ThrustMessage};
 use crate::record::{Identity, PowerPoint};
+use crate::units::Unit;
 
 /// Power of a spark-ignition engine by the cubic law, kW.
 ///
@@ -144,19 +146,11 @@ impl Engine {
     }
 
     /// What was assumed about the shape, in words.
-    pub fn assumption(&self) -> &'static str {
+    pub fn assumption(&self) -> ThrustMessage {
         match self.shape {
-            Shape::Points(_) => {
-                "Power runs straight between the points; below the first, torque stays as there; above the last there is none."
-            }
-            Shape::Peaks { .. } => {
-                "The curve between and beside peak torque and peak power is assumed: the smoothest one through both. A measured curve \
-                 is better."
-            }
-            Shape::PeakOnly => {
-                "The curve is assumed from peak power alone, by a law for spark-ignition engines. With peak torque, or points, it is \
-                 better."
-            }
+            Shape::Points(_) => ThrustMessage::AssumedPoints,
+            Shape::Peaks { .. } => ThrustMessage::AssumedPeaks,
+            Shape::PeakOnly => ThrustMessage::AssumedPeak,
         }
     }
 }
@@ -182,27 +176,22 @@ fn between_points(points: &[PowerPoint], rpm: f64) -> f64 {
 /// ```
 pub fn peaks_agree((kw, rpm): (f64, f64), (nm, at): (f64, f64)) -> Result<(), Refused> {
     let conflict =
-        |field: &str, reason: String| Err(Refused::Conflict { field: field.to_owned(), reason: reason.into() });
+        |field: &str, reason: GearingRefused| Err(Refused::Conflict { field: field.to_owned(), reason: reason.into() });
+    let (power, power_at) = (Unit::Kilowatt.of(kw), Unit::Rpm.of(rpm));
+    let (torque, torque_at) = (Unit::NewtonMetre.of(nm), Unit::Rpm.of(at));
     if at >= rpm {
-        return conflict(
-            "peakTorqueRpm",
-            format!("peak torque at {at:.0} rpm does not come below peak power at {rpm:.0} rpm: one of them is wrong"),
-        );
+        return conflict("peakTorqueRpm", GearingRefused::PeaksOrder { torque_at, power_at });
     }
     let end = torque_of(kw, rpm);
     // Rounded figures of a manual may differ by a little.
     if nm < 0.99 * end {
-        return conflict(
-            "peakTorqueNm",
-            format!("{kw} kW at {rpm:.0} rpm is {end:.1} N m there, more than the peak torque of {nm} N m"),
-        );
+        let there = Unit::NewtonMetre.of(end);
+        return conflict("peakTorqueNm", GearingRefused::TorqueTooSmall { power, at: power_at, there, torque });
     }
     let there = nm * std::f64::consts::TAU * at / 60_000.0;
     if there > 1.01 * kw {
-        return conflict(
-            "peakTorqueNm",
-            format!("{nm} N m at {at:.0} rpm would be {there:.1} kW, more than the peak power of {kw} kW"),
-        );
+        let there = Unit::Kilowatt.of(there);
+        return conflict("peakTorqueNm", GearingRefused::TorqueTooLarge { torque, at: torque_at, there, power });
     }
     Ok(())
 }

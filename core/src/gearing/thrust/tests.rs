@@ -165,7 +165,7 @@ fn what_was_assumed_is_said() {
     assert!(said(&bike).contains("Drag area 0.6") && said(&bike).contains("smoothest one through both"));
     bike.identity.peak_torque_nm = None;
     bike.fitted.drive.rev_limit_rpm = None;
-    assert!(said(&bike).contains("peak power alone") && said(&bike).contains("Engine speed limit 9520 rpm"));
+    assert!(said(&bike).contains("peak power alone") && said(&bike).contains("Engine speed limit 9 520 rpm"));
     assert_eq!(thrust_answer(&bike, &ThrustAsk::default()).unwrap().power_source, PowerSource::PeakPower);
 }
 

@@ -7,6 +7,8 @@ use layshaft_wire::wire;
 
 use super::road_load::{Resistance, RoadLoad};
 use crate::error::Refused;
+use crate::gearing::message::GearingRefused;
+use crate::units::Unit;
 
 /// What ends the speed.
 #[wire]
@@ -99,9 +101,10 @@ pub fn power_limited_speed(wheel_kw: f64, load: &RoadLoad) -> Result<f64, Refuse
         Some((kmh, false)) if kmh > 0.0 => Ok(kmh),
         _ => Err(Refused::Conflict {
             field: "wheelKw".to_owned(),
-            reason: format!(
-                "{wheel_kw} kW at the wheel finds no balance between 0 and {HIGHEST_KMH} km/h with this load"
-            )
+            reason: GearingRefused::NoBalance {
+                power: Unit::Kilowatt.of(wheel_kw),
+                highest: Unit::KilometreHour.of(HIGHEST_KMH),
+            }
             .into(),
         }),
     }

@@ -9,19 +9,16 @@ use super::road_load::{FORMULA_TOP_KMH, RollingLaw, rolling_coefficient};
 use super::sources::{air_source, road_load};
 use super::top_speed::{HeldBy, TopSpeed};
 use crate::gearing::formulas::{RoadSpeed, WantedRatio, kinematics};
+use crate::gearing::message::{GearingSource, ThrustMessage};
+use crate::message::{Joint, Message};
 use crate::quantity::{Line, PercentChange, Source, Standing, WorkLine, Working};
 use crate::record::Drive;
 use crate::tyres::tyre_source;
 
 fn rolling_source(rolling: &RollingLaw) -> Source {
     match rolling {
-        RollingLaw::Constant { .. } => {
-            Source::new("Rolling coefficient 0.015 to 0.02 and drag areas of machines with riders", Standing::Memory)
-        }
-        RollingLaw::ByPressure { .. } => Source::new(
-            "Rolling by pressure and speed: K. Cooper, in Cossalter, Motorcycle Dynamics; only its branch up to 165 km/h",
-            Standing::Memory,
-        ),
+        RollingLaw::Constant { .. } => Source::new(GearingSource::RollingConstant, Standing::Memory),
+        RollingLaw::ByPressure { .. } => Source::new(GearingSource::RollingPressure, Standing::Memory),
     }
 }
 
@@ -101,6 +98,13 @@ fn on_best(machine: &Machine, drive: &Drive, kmh: f64) -> Vec<WorkLine> {
     lines
 }
 
+/// Where the page holds, with what was assumed on it.
+fn range(assumptions: &[Message]) -> Message {
+    let first = std::iter::once(ThrustMessage::Range.into());
+    let last = std::iter::once(ThrustMessage::RangeOldEngine.into());
+    Message::joined(Joint::Sentences, first.chain(assumptions.iter().cloned()).chain(last).collect())
+}
+
 /// The whole working.
 pub(super) fn working(
     machine: &Machine,
@@ -128,10 +132,6 @@ pub(super) fn working(
             air_source(),
             tyre_source(machine.train.circumference_measured),
         ],
-        range: format!(
-            "Steady speed, no wheelspin, wind along the road. {} An old engine gives less than its papers say.",
-            machine.assumptions.iter().map(ToString::to_string).collect::<Vec<_>>().join(" ")
-        )
-        .into(),
+        range: range(&machine.assumptions),
     }
 }

@@ -2,9 +2,12 @@
 
 use layshaft_wire::wire;
 
+use super::message::FaultMessage;
 use crate::error::Refused;
 use crate::harness::model::{Condition, Element, Harness};
+use crate::message::Message;
 use crate::record::Component;
+use crate::units::Unit;
 
 /// Resistance of a chafed wire on the frame, ohms: our assumption.
 const CHAFED_OHMS: f64 = 0.02;
@@ -75,21 +78,42 @@ pub enum Fault {
 }
 
 impl Fault {
-    /// The fault in words.
-    pub fn spoken(&self, harness: &Harness) -> String {
-        let label = |id: &str| harness.element(id).map_or(id, |element| element.label.as_str()).to_owned();
+    /// What tells it from every other fault of a harness.
+    pub fn id(&self) -> String {
         match self {
-            Fault::Open { element } => format!("{} is open", label(element)),
-            Fault::BadJoint { element, ohms } => format!("{} has a bad joint of {ohms} Ω", label(element)),
-            Fault::ShortToFrame { point } => format!("“{point}” touches the frame"),
-            Fault::Swapped { one, other } => format!("{} and {} are swapped", label(one), label(other)),
-            Fault::Reversed { element } => format!("{} is the wrong way round", label(element)),
-            Fault::WrongLamp { element, watts } => format!("{} holds a lamp of {watts} W", label(element)),
-            Fault::MissingEarth { element } => format!("{} makes no contact", label(element)),
-            Fault::StuckContact { element } => format!("{} is always made", label(element)),
-            Fault::DeadContact { element } => format!("{} never makes", label(element)),
-            Fault::WeakBattery { element, .. } => format!("{} is flat or worn out", label(element)),
+            Fault::Open { element } => format!("open {element}"),
+            Fault::BadJoint { element, ohms } => format!("bad joint {element} {ohms}"),
+            Fault::ShortToFrame { point } => format!("short {point}"),
+            Fault::Swapped { one, other } => format!("swapped {one} / {other}"),
+            Fault::Reversed { element } => format!("reversed {element}"),
+            Fault::WrongLamp { element, watts } => format!("wrong lamp {element} {watts}"),
+            Fault::MissingEarth { element } => format!("no earth {element}"),
+            Fault::StuckContact { element } => format!("stuck {element}"),
+            Fault::DeadContact { element } => format!("dead {element}"),
+            Fault::WeakBattery { element, .. } => format!("weak {element}"),
         }
+    }
+
+    /// The fault in words.
+    pub fn spoken(&self, harness: &Harness) -> Message {
+        let label = |id: &str| harness.element(id).map_or(id, |element| element.label.as_str()).to_owned();
+        let said = match self {
+            Fault::Open { element } => FaultMessage::Open { element: label(element) },
+            Fault::BadJoint { element, ohms } => {
+                FaultMessage::BadJoint { element: label(element), ohms: Unit::Ohm.of(*ohms) }
+            }
+            Fault::ShortToFrame { point } => FaultMessage::ShortToFrame { point: point.clone() },
+            Fault::Swapped { one, other } => FaultMessage::Swapped { one: label(one), other: label(other) },
+            Fault::Reversed { element } => FaultMessage::Reversed { element: label(element) },
+            Fault::WrongLamp { element, watts } => {
+                FaultMessage::WrongLamp { element: label(element), watts: Unit::Watt.of(*watts) }
+            }
+            Fault::MissingEarth { element } => FaultMessage::MissingEarth { element: label(element) },
+            Fault::StuckContact { element } => FaultMessage::StuckContact { element: label(element) },
+            Fault::DeadContact { element } => FaultMessage::DeadContact { element: label(element) },
+            Fault::WeakBattery { element, .. } => FaultMessage::WeakBattery { element: label(element) },
+        };
+        said.into()
     }
 }
 
@@ -122,7 +146,7 @@ pub(crate) fn touched(harness: &Harness, fault: &Fault) -> Result<Vec<Element>, 
         Fault::StuckContact { element } => {
             let sound = find(harness, element)?;
             if !is_contact(&sound.component) {
-                return Err(cannot(sound, "has no contacts that could stick"));
+                return Err(cannot(FaultMessage::CannotStick { element: sound.label.clone() }));
             }
             one(element, &|element| element.condition = Some(Condition::Stuck))
         }
@@ -137,7 +161,7 @@ pub(crate) fn touched(harness: &Harness, fault: &Fault) -> Result<Vec<Element>, 
             let mut lamp = find(harness, element)?.clone();
             match &mut lamp.component {
                 Component::Filament { watts, .. } | Component::LedDriven { watts, .. } => *watts = *fitted,
-                _ => return Err(cannot(&lamp, "is no lamp")),
+                _ => return Err(cannot(FaultMessage::NoLamp { element: lamp.label })),
             }
             Ok(vec![lamp])
         }
@@ -145,7 +169,7 @@ pub(crate) fn touched(harness: &Harness, fault: &Fault) -> Result<Vec<Element>, 
             let mut battery = find(harness, element)?.clone();
             match &mut battery.component {
                 Component::Battery { emf_volts, internal_ohms } => (*emf_volts, *internal_ohms) = (*emf, *ohms),
-                _ => return Err(cannot(&battery, "is no battery")),
+                _ => return Err(cannot(FaultMessage::NoBattery { element: battery.label })),
             }
             Ok(vec![battery])
         }
@@ -158,10 +182,10 @@ pub(crate) fn is_contact(component: &Component) -> bool {
 
 fn short_to_frame(harness: &Harness, point: &str) -> Result<Element, Refused> {
     if !harness.elements.iter().any(|element| element.from == point || element.to == point) {
-        return Err(Refused::Unknown { what: "point".into(), id: point.to_owned() });
+        return Err(Refused::Unknown { what: FaultMessage::WhatPoint.into(), id: point.to_owned() });
     }
     if point == harness.frame {
-        let reason = format!("{point} is the frame itself");
+        let reason = FaultMessage::FrameItself { point: point.to_owned() };
         return Err(Refused::Conflict { field: "point".to_owned(), reason: reason.into() });
     }
     Ok(Element {
@@ -176,9 +200,9 @@ fn short_to_frame(harness: &Harness, point: &str) -> Result<Element, Refused> {
 }
 
 fn find<'a>(harness: &'a Harness, id: &str) -> Result<&'a Element, Refused> {
-    harness.element(id).ok_or_else(|| Refused::Unknown { what: "element".into(), id: id.to_owned() })
+    harness.element(id).ok_or_else(|| Refused::Unknown { what: FaultMessage::WhatElement.into(), id: id.to_owned() })
 }
 
-fn cannot(element: &Element, why: &str) -> Refused {
-    Refused::Conflict { field: "element".to_owned(), reason: format!("{} {why}", element.label).into() }
+fn cannot(why: FaultMessage) -> Refused {
+    Refused::Conflict { field: "element".to_owned(), reason: why.into() }
 }

@@ -12,8 +12,7 @@ fn settles(id: &str, settings: impl Fn(&Harness) -> Vec<Setting>) -> usize {
         let faulty = with_fault(&harness, &fault).unwrap();
         for setting in settings(&faulty) {
             let point = solve(&faulty, &setting);
-            let point =
-                point.unwrap_or_else(|why| panic!("{id}, {}, {}: {why}", fault.spoken(&harness), setting.spoken()));
+            let point = point.unwrap_or_else(|why| panic!("{id}, {}, {}: {why}", fault.id(), setting.id()));
             assert!(point.nodes.iter().all(|node| node.volts.is_finite() && node.volts.abs() < 40.0));
             solved += 1;
         }

@@ -143,7 +143,7 @@ mod tests {
                 faults.iter().map(|fault| solve(&with_fault(&harness, fault).unwrap(), setting).ok()).collect();
             for (at, element) in harness.elements.iter().enumerate() {
                 let looks: Vec<_> = solved.iter().map(|point| point.as_ref()?.look(&element.id)).collect();
-                assert_eq!(predicted.looks(which, at), looks, "{id}, {}, {}", setting.spoken(), element.id);
+                assert_eq!(predicted.looks(which, at), looks, "{id}, {}, {}", setting.id(), element.id);
             }
             for point in harness.nodes() {
                 for (quick, slow) in predicted.volts(which, point).into_iter().zip(&solved) {

@@ -3,6 +3,7 @@
 use layshaft_wire::wire;
 
 use super::fault::{Fault, with_fault};
+use super::message::SymptomMessage;
 use crate::harness::model::{Harness, Setting};
 use crate::harness::solver::{LampLook, OperatingPoint, Unsolved, solve};
 use crate::message::Message;
@@ -40,7 +41,7 @@ pub struct Symptom {
 /// let harness = template("lighting", 12.0).unwrap();
 /// let night = Setting::of(&[("key", "on"), ("lights", "head")]);
 /// let seen = symptoms(&harness, &Fault::Open { element: "tail".to_owned() }, &night).unwrap();
-/// assert_eq!(seen[0].text, "Tail lamp: off instead of full");
+/// assert_eq!(seen[0].element, "tail");
 /// ```
 pub fn symptoms(harness: &Harness, fault: &Fault, setting: &Setting) -> Result<Vec<Symptom>, Unsolved> {
     let sound = solve(harness, setting)?;
@@ -54,22 +55,37 @@ pub(crate) fn difference(harness: &Harness, sound: &OperatingPoint, faulty: &Ope
     for lamp in &sound.lamps {
         let Some(now) = faulty.look(&lamp.element).filter(|now| *now != lamp.look) else { continue };
         let kind = if now < lamp.look { SymptomKind::Weaker } else { SymptomKind::Stronger };
-        let text = format!("{}: {} instead of {}", lamp.label, look_spoken(now), look_spoken(lamp.look));
+        let (now, sound) = (look_spoken(now), look_spoken(lamp.look));
+        let text = SymptomMessage::Instead { element: lamp.label.clone(), now, sound };
         seen.push(Symptom { kind, element: lamp.element.clone(), text: text.into() });
     }
-    let mut fresh = |kind, what: &str, before: &[String], after: &[String]| {
+    let mut fresh = |kind, what: fn(String) -> SymptomMessage, before: &[String], after: &[String]| {
         for id in after.iter().filter(|id| !before.contains(id)) {
-            seen.push(Symptom { kind, element: id.clone(), text: format!("{} {what}", label(id)).into() });
+            seen.push(Symptom { kind, element: id.clone(), text: what(label(id)).into() });
         }
     };
-    fresh(SymptomKind::FuseBlows, "blows", &sound.blown, &faulty.blown);
-    fresh(SymptomKind::Chatters, "chatters", &sound.chattering, &faulty.chattering);
-    fresh(SymptomKind::NotFlashing, "does not flash", &sound.not_flashing, &faulty.not_flashing);
+    let blows = |element| SymptomMessage::Blows { element };
+    fresh(SymptomKind::FuseBlows, blows, &sound.blown, &faulty.blown);
+    let chatters = |element| SymptomMessage::Chatters { element };
+    fresh(SymptomKind::Chatters, chatters, &sound.chattering, &faulty.chattering);
+    let does_not_flash = |element| SymptomMessage::DoesNotFlash { element };
+    fresh(SymptomKind::NotFlashing, does_not_flash, &sound.not_flashing, &faulty.not_flashing);
     seen
 }
 
 /// A look in words.
-pub fn look_spoken(look: LampLook) -> &'static str {
+pub fn look_spoken(look: LampLook) -> Message {
+    let said = match look {
+        LampLook::Off => SymptomMessage::LookOff,
+        LampLook::Glow => SymptomMessage::LookGlow,
+        LampLook::Dim => SymptomMessage::LookDim,
+        LampLook::Full => SymptomMessage::LookFull,
+    };
+    said.into()
+}
+
+/// A look as the id of an answer. Kept searches name their answers so.
+pub fn look_id(look: LampLook) -> &'static str {
     match look {
         LampLook::Off => "off",
         LampLook::Glow => "only glowing",

@@ -1,10 +1,12 @@
 //! What the indicators add to everything that is derived about a bike.
 
 use super::indicators::{Indicators, indicators};
+use super::message::IndicatorMessage;
 use super::pilot::pilot_source;
 use crate::electrical::formulas::flasher;
 use crate::electrical::{FLASH_RULE, Flashing, electrically_sound};
 use crate::harness::solver::LampLook;
+use crate::message::Measure;
 use crate::quantity::{Finding, FindingCode, Judgement, Quantity, Weight};
 use crate::record::{Bike, Spec};
 use crate::units::Unit;
@@ -16,11 +18,11 @@ pub(crate) fn quantities(indicators: &Indicators) -> Vec<Quantity> {
     let mut quantities = Vec::new();
     if let Some(rate) = indicators.certain_rate() {
         let judged = if (least..=most).contains(&rate) {
-            (Judgement::Fine, Some("An electronic flasher that does not mind this load; count it all the same.".into()))
+            (Judgement::Fine, Some(IndicatorMessage::RateFine.into()))
         } else {
             (Judgement::Outside, Some(why_not(indicators).into()))
         };
-        let label = "Indicators flash";
+        let label = IndicatorMessage::Rate;
         quantities.push(Quantity::new(
             "indicator.flash-rate",
             label,
@@ -32,8 +34,8 @@ pub(crate) fn quantities(indicators: &Indicators) -> Vec<Quantity> {
     }
     if let Some(band) = &indicators.rate {
         for (id, label, value) in [
-            ("indicator.flash-rate.least", "Indicators flash at least", band.from),
-            ("indicator.flash-rate.most", "Indicators flash at most", band.to),
+            ("indicator.flash-rate.least", IndicatorMessage::RateLeast, band.from),
+            ("indicator.flash-rate.most", IndicatorMessage::RateMost, band.to),
         ] {
             let open = (Judgement::Open, None);
             quantities.push(Quantity::new(id, label, value, Unit::FlashesMinute, open, flasher::band_source()));
@@ -41,18 +43,18 @@ pub(crate) fn quantities(indicators: &Indicators) -> Vec<Quantity> {
     }
     if let Some(seen) = &indicators.behaviour {
         let other = if seen.other_side > LampLook::Off {
-            (Judgement::Outside, Some("Both sides light: the pilot feeds the other side.".into()))
+            (Judgement::Outside, Some(IndicatorMessage::OtherSideLights.into()))
         } else {
-            (Judgement::Fine, Some("The other side stays dark.".into()))
+            (Judgement::Fine, Some(IndicatorMessage::OtherSideDark.into()))
         };
         let pilot = if seen.pilot >= LampLook::Dim {
-            (Judgement::Fine, Some("Seen by day or nearly so.".into()))
+            (Judgement::Fine, Some(IndicatorMessage::PilotSeen.into()))
         } else {
-            (Judgement::Outside, Some("The rider does not see it.".into()))
+            (Judgement::Outside, Some(IndicatorMessage::PilotNotSeen.into()))
         };
         for (id, label, value, judged) in [
-            ("indicator.other-side", "Light of the side that should be dark", seen.other_percent, other),
-            ("indicator.pilot-light", "Light of the indicator pilot", seen.pilot_percent, pilot),
+            ("indicator.other-side", IndicatorMessage::OtherSideLight, seen.other_percent, other),
+            ("indicator.pilot-light", IndicatorMessage::PilotLight, seen.pilot_percent, pilot),
         ] {
             quantities.push(Quantity::new(id, label, value, Unit::Percent, judged, pilot_source()));
         }
@@ -60,34 +62,37 @@ pub(crate) fn quantities(indicators: &Indicators) -> Vec<Quantity> {
     quantities
 }
 
-fn why_not(indicators: &Indicators) -> String {
+/// The load of a side, and the one that the flasher is made for.
+fn loads(indicators: &Indicators) -> (Measure, Measure) {
     let made = indicators.made_for_watts.unwrap_or_default();
-    let load = format!("{:.0} W where the flasher is made for {made:.0} W", indicators.side_watts);
+    (Unit::Watt.of(indicators.side_watts), Unit::Watt.of(made))
+}
+
+fn why_not(indicators: &Indicators) -> IndicatorMessage {
+    let (load, made) = loads(indicators);
     match indicators.flashing {
-        Some(Flashing::Stops) => format!("{load}: the lamps stay lit or dark."),
-        _ => format!("{load}: it takes that for a lamp out and hurries."),
+        Some(Flashing::Stops) => IndicatorMessage::StopsBecause { load, made },
+        _ => IndicatorMessage::HurriesBecause { load, made },
     }
 }
 
 /// Findings of the indicators.
 pub(crate) fn findings(indicators: &Indicators) -> Vec<Finding> {
     let mut findings = Vec::new();
-    let cure = "An electronic flasher with three terminals cures it, or a load resistor beside each lamp.";
+    let (load, made) = loads(indicators);
     match indicators.flashing {
         Some(Flashing::Stops) => {
-            let text = format!("The indicators do not flash: {} {cure}", why_not(indicators));
+            let text = IndicatorMessage::Stop { load, made };
             findings.push(Finding::new(FindingCode::IndicatorStops, Weight::Care, text));
         }
         Some(Flashing::TooFast) => {
-            let text = format!("The indicators flash too fast: {} {cure}", why_not(indicators));
+            let text = IndicatorMessage::TooFast { load, made };
             findings.push(Finding::new(FindingCode::IndicatorTooFast, Weight::Care, text));
         }
         _ => {}
     }
     if indicators.both_sides() {
-        let text = "Both sides light together: the single pilot between the circuits feeds the other side, and LED lamps need \
-                    no more. Give the pilot an earth of its own and feed it through two diodes, stripes towards the pilot.";
-        findings.push(Finding::new(FindingCode::IndicatorBothSides, Weight::Care, text));
+        findings.push(Finding::new(FindingCode::IndicatorBothSides, Weight::Care, IndicatorMessage::BothSides));
     }
     findings
 }

@@ -2,9 +2,11 @@
 
 mod derived;
 mod indicators;
+mod message;
 pub(crate) mod pilot;
 
 pub use derived::derive_indicators;
 pub(crate) use derived::findings;
 pub use indicators::{Indicators, indicators};
+pub(crate) use message::IndicatorMessage;
 pub use pilot::{PilotBehaviour, pilot_behaviour};

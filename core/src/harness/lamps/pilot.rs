@@ -6,6 +6,7 @@
 
 use layshaft_wire::wire;
 
+use super::message::IndicatorMessage;
 use crate::harness::model::{Harness, Setting};
 use crate::harness::solver::{LampLook, OperatingPoint, solve};
 use crate::harness::templates::bike_circuit;
@@ -78,11 +79,7 @@ fn seen(point: &OperatingPoint, ids: &[&str], pick: fn(f64, f64) -> f64) -> Opti
 
 /// Where it comes from.
 pub(crate) fn pilot_source() -> Source {
-    Source::new(
-        "Pilot between the circuits: operating point of the indicator circuit with these lamps; an LED driver is assumed to \
-         begin at half and to be full at three quarters of its rated voltage",
-        Standing::Computed,
-    )
+    Source::new(IndicatorMessage::SourcePilot, Standing::Computed)
 }
 
 #[cfg(test)]

@@ -7,6 +7,7 @@ use layshaft_wire::wire;
 
 use super::colour::check_colour;
 use super::element::{Element, Harness};
+use super::message::ModelMessage;
 use crate::bounds;
 use crate::check;
 use crate::error::Refused;
@@ -83,11 +84,11 @@ pub fn apply(harness: &mut Harness, id: &str, change: &ElementChange) -> Result<
     }
     let Some(element) = harness.elements.get_mut(at) else { return Ok(()) };
     if let Some(label) = &change.label {
-        element.label = check::check_title("label", "Name of the element", label)?;
+        element.label = check::check_title("label", ModelMessage::FieldName, label)?;
     }
     for (end, to) in [(&mut element.from, &change.from), (&mut element.to, &change.to)] {
         if let Some(to) = to {
-            *end = check::check_text("point", "Point", to, 80)?;
+            *end = check::check_text("point", ModelMessage::FieldPoint, to, 80)?;
         }
     }
     if let Some(component) = &change.component {
@@ -100,18 +101,17 @@ pub fn apply(harness: &mut Harness, id: &str, change: &ElementChange) -> Result<
 }
 
 fn added(id: &str, change: &ElementChange) -> Result<Element, Refused> {
-    let missing = |field: &str, label: &str| Refused::Missing {
+    let missing = |field: &str, label: ModelMessage| Refused::Missing {
         field: field.to_owned(),
         label: label.into(),
-        help: format!("{id} is not in this circuit; to add it, say where it begins, where it ends and what it is")
-            .into(),
+        help: ModelMessage::NotInCircuit { element: id.to_owned() }.into(),
     };
-    let id = check::check_text("element", "Id of the element", id, 80)?;
+    let id = check::check_text("element", ModelMessage::FieldId, id, 80)?;
     Ok(Element {
         label: change.label.clone().unwrap_or_else(|| id.clone()),
-        from: change.from.clone().ok_or_else(|| missing("from", "Where it begins"))?,
-        to: change.to.clone().ok_or_else(|| missing("to", "Where it ends"))?,
-        component: change.component.clone().ok_or_else(|| missing("component", "What it is"))?,
+        from: change.from.clone().ok_or_else(|| missing("from", ModelMessage::FieldFrom))?,
+        to: change.to.clone().ok_or_else(|| missing("to", ModelMessage::FieldTo))?,
+        component: change.component.clone().ok_or_else(|| missing("component", ModelMessage::FieldComponent))?,
         colour: None,
         condition: None,
         id,
@@ -120,14 +120,12 @@ fn added(id: &str, change: &ElementChange) -> Result<Element, Refused> {
 
 /// Figures go where the component has a place for them.
 fn figures(element: &mut Element, change: &ElementChange) -> Result<(), Refused> {
-    let label = element.label.clone();
-    let no_place = |field: &str, what: &str| Refused::Conflict {
-        field: field.to_owned(),
-        reason: format!("{label} is no {what}").into(),
-    };
+    let no_place =
+        |field: &str, reason: ModelMessage| Err(Refused::Conflict { field: field.to_owned(), reason: reason.into() });
+    let named = element.label.clone();
     if change.section_mm2.is_some() || change.length_metres.is_some() {
         let Component::Wire { section_mm2, length_metres, .. } = &mut element.component else {
-            return Err(no_place("sectionMm2", "wire: it has neither section nor length"));
+            return no_place("sectionMm2", ModelMessage::NoWire { element: named });
         };
         *section_mm2 = bounds::WIRE_SECTION.check(change.section_mm2.unwrap_or(*section_mm2))?;
         *length_metres = bounds::WIRE_LENGTH.check(change.length_metres.unwrap_or(*length_metres))?;
@@ -140,16 +138,18 @@ fn figures(element: &mut Element, change: &ElementChange) -> Result<(), Refused>
             | Component::Fuse { ohms, .. }
             | Component::Resistor { ohms }
             | Component::Coil { ohms, .. } => *ohms = bounds::CIRCUIT_OHMS.check(new)?,
-            _ => return Err(no_place("ohms", "joint, contact, strap, fuse, coil or resistor")),
+            _ => return no_place("ohms", ModelMessage::NoResistance { element: named }),
         }
     }
     if let Some(new) = &change.plug {
-        let Component::Joint { plug, .. } = &mut element.component else { return Err(no_place("plug", "joint")) };
-        *plug = Some(check::check_title("plug", "Plug", new)?);
+        let Component::Joint { plug, .. } = &mut element.component else {
+            return no_place("plug", ModelMessage::NoJoint { element: named });
+        };
+        *plug = Some(check::check_title("plug", ModelMessage::FieldPlug, new)?);
     }
     if let Some(new) = change.rated_amperes {
         let Component::Fuse { rated_amperes, .. } = &mut element.component else {
-            return Err(no_place("ratedAmperes", "fuse"));
+            return no_place("ratedAmperes", ModelMessage::NoFuse { element: named });
         };
         *rated_amperes = bounds::FUSE_RATING.check(new)?;
     }

@@ -4,12 +4,15 @@ use std::collections::{BTreeMap, BTreeSet};
 
 use super::colour::check_colour;
 use super::element::{Condition, Element, Harness};
+use super::message::ModelMessage;
 use crate::bounds;
 use crate::check;
 use crate::electrical::check_wire;
 use crate::error::{Refused, RefusedMessage};
+use crate::message::{Joint, List, Message};
 use crate::quantity::{Finding, FindingCode, Weight};
 use crate::record::Component;
+use crate::units::Unit;
 
 /// Difference of two sources on the same two points above which they work against each other, volts.
 const IN_CONFLICT_VOLTS: f64 = 0.3;
@@ -22,13 +25,13 @@ pub fn check_harness(harness: &Harness) -> Result<Vec<Finding>, Refused> {
     let all = Joined::by(harness, |_| true);
     let plain = plainly_joined(harness);
     if harness.frame != harness.earth && !plain.same(&harness.frame, &harness.earth) {
-        let text = format!("{} has no way back to {}: fit the earth strap.", harness.frame, harness.earth);
+        let text = ModelMessage::NoWayBack { frame: harness.frame.clone(), earth: harness.earth.clone() };
         findings.push(Finding::new(FindingCode::HarnessNoEarth, Weight::Stopper, text));
     }
-    let floating: Vec<&str> =
-        harness.nodes().into_iter().filter(|node| !all.same(node, &harness.earth) && *node != harness.frame).collect();
+    let leads_nowhere = |node: &&str| !all.same(node, &harness.earth) && *node != harness.frame;
+    let floating: Vec<Message> = harness.nodes().into_iter().filter(leads_nowhere).map(Message::as_entered).collect();
     if !floating.is_empty() {
-        let text = format!("Connected to nothing that leads to the battery: {}.", floating.join(", "));
+        let text = ModelMessage::ConnectedToNothing { points: List(Joint::Comma, floating) };
         findings.push(Finding::new(FindingCode::HarnessFloating, Weight::Care, text));
     }
     findings.extend(sources_in_conflict(harness));
@@ -41,7 +44,7 @@ pub(crate) fn refuse_unsound(harness: &Harness) -> Result<(), Refused> {
     let mut source = false;
     for element in &harness.elements {
         if !ids.insert(element.id.as_str()) {
-            return Err(conflict(&element.id, format!("two elements have the id {}", element.id)));
+            return Err(conflict(&element.id, ModelMessage::SameId { id: element.id.clone() }));
         }
         source |= matches!(element.component, Component::Battery { .. } | Component::Regulator { .. });
         refuse_unsound_element(harness, element)?;
@@ -49,14 +52,13 @@ pub(crate) fn refuse_unsound(harness: &Harness) -> Result<(), Refused> {
     if !source {
         return Err(Refused::Missing {
             field: "elements".to_owned(),
-            label: "A battery".into(),
-            help: "a circuit needs a source; add the battery".into(),
+            label: ModelMessage::ABattery.into(),
+            help: ModelMessage::AddBattery.into(),
         });
     }
     let touches = |node: &str| harness.elements.iter().any(|element| element.from == node || element.to == node);
     if !touches(&harness.earth) {
-        let reason = format!("no element ends at {}, from which all voltages are measured", harness.earth);
-        return Err(conflict("earth", reason));
+        return Err(conflict("earth", ModelMessage::NothingAtEarth { earth: harness.earth.clone() }));
     }
     Ok(())
 }
@@ -71,10 +73,10 @@ fn check_element(harness: &Harness, element: &Element) -> Result<(), Refused> {
     let watts = |value: f64| bounds::CIRCUIT_WATTS.check(value);
     let volts = |value: f64| bounds::CIRCUIT_VOLTS.check(value);
     let switch = |id: &str, positions: &[String]| known_positions(harness, id, positions);
-    check::check_text("from", "Point", &element.from, 80)?;
-    check::check_text("to", "Point", &element.to, 80)?;
+    check::check_text("from", ModelMessage::FieldPoint, &element.from, 80)?;
+    check::check_text("to", ModelMessage::FieldPoint, &element.to, 80)?;
     if element.from == element.to {
-        return Err(conflict("to", format!("begins and ends at the same point, {}", element.from)));
+        return Err(conflict("to", ModelMessage::SamePoint { point: element.from.clone() }));
     }
     if let Some(code) = &element.colour {
         check_colour(code)?;
@@ -126,14 +128,14 @@ fn check_element(harness: &Harness, element: &Element) -> Result<(), Refused> {
             volts(*pull_in_volts)?;
             volts(*let_go_volts)?;
             if let_go_volts > pull_in_volts {
-                let reason = format!("lets go at {let_go_volts} V, above its pull-in voltage of {pull_in_volts} V");
-                return Err(conflict("letGoVolts", reason));
+                let (lets_go, pulls_in) = (Unit::Volt.of(*let_go_volts), Unit::Volt.of(*pull_in_volts));
+                return Err(conflict("letGoVolts", ModelMessage::LetsGoAbovePullIn { lets_go, pulls_in }));
             }
         }
         Component::RelayContact { coil, ohms: value, .. } => {
             let is_coil = |element: &Element| matches!(element.component, Component::Coil { .. });
             if !harness.element(coil).is_some_and(is_coil) {
-                return Err(Refused::Unknown { what: "coil".into(), id: coil.clone() });
+                return Err(Refused::Unknown { what: ModelMessage::WhatCoil.into(), id: coil.clone() });
             }
             ohms(*value)?;
         }
@@ -153,15 +155,16 @@ fn check_element(harness: &Harness, element: &Element) -> Result<(), Refused> {
 }
 
 fn known_positions(harness: &Harness, id: &str, positions: &[String]) -> Result<(), Refused> {
-    let unknown = |what: String, id: &str| Refused::Unknown { what: what.into(), id: id.to_owned() };
-    let card = harness.switches.iter().find(|card| card.id == id).ok_or_else(|| unknown("switch".to_owned(), id))?;
+    let unknown = |what: ModelMessage, id: &str| Refused::Unknown { what: what.into(), id: id.to_owned() };
+    let card = harness.switches.iter().find(|card| card.id == id);
+    let card = card.ok_or_else(|| unknown(ModelMessage::WhatSwitch, id))?;
     match positions.iter().find(|position| !card.positions.contains(position)) {
-        Some(position) => Err(unknown(format!("position of {}", card.label), position)),
+        Some(position) => Err(unknown(ModelMessage::WhatPosition { switch: card.label.clone() }, position)),
         None => Ok(()),
     }
 }
 
-fn conflict(field: &str, reason: String) -> Refused {
+fn conflict(field: &str, reason: ModelMessage) -> Refused {
     Refused::Conflict { field: field.to_owned(), reason: reason.into() }
 }
 
@@ -176,7 +179,7 @@ fn named(refused: Refused, element: &str) -> Refused {
             Refused::NotANumber { bound, field, label: of(label), min, max, unit }
         }
         Refused::Conflict { field, reason } => {
-            let reason = RefusedMessage::Unreadable { label: element.into(), reason };
+            let reason = ModelMessage::OfElement { element: element.to_owned(), reason };
             Refused::Conflict { field, reason: reason.into() }
         }
         Refused::Unreadable { field, label, reason } => Refused::Unreadable { field, label: of(label), reason },
@@ -199,8 +202,7 @@ fn sources_in_conflict(harness: &Harness) -> Vec<Finding> {
             let same_way = plain.same(&one.from, &other.from) && plain.same(&one.to, &other.to);
             let crossed = plain.same(&one.from, &other.to) && plain.same(&one.to, &other.from);
             if crossed || (same_way && (volts - others).abs() > IN_CONFLICT_VOLTS) {
-                let text =
-                    format!("{} and {} work against each other: disconnect one of them.", one.label, other.label);
+                let text = ModelMessage::SourcesInConflict { one: one.label.clone(), other: other.label.clone() };
                 findings.push(Finding::new(FindingCode::HarnessSourcesInConflict, Weight::Stopper, text));
             }
         }

@@ -2,7 +2,9 @@
 
 use layshaft_wire::wire;
 
+use super::message::ModelMessage;
 use crate::error::Refused;
+use crate::message::{Joint, Message};
 use crate::record::Component;
 
 /// A harness: everything between the battery and the lamps, as a list.
@@ -90,13 +92,24 @@ impl Setting {
         Self { positions: pairs.iter().map(position).collect() }
     }
 
-    /// In words: `key on, dip high`.
-    pub fn spoken(&self) -> String {
+    /// What tells it from every other, as part of the id of a check: `key on, dip high`. Kept searches name their checks so.
+    pub fn id(&self) -> String {
         if self.positions.is_empty() {
             return "everything at rest".to_owned();
         }
         let words: Vec<String> = self.positions.iter().map(|at| format!("{} {}", at.switch, at.position)).collect();
         words.join(", ")
+    }
+
+    /// In words.
+    pub fn spoken(&self) -> Message {
+        if self.positions.is_empty() {
+            return ModelMessage::AtRest.into();
+        }
+        let at = |at: &SwitchPosition| {
+            ModelMessage::SwitchAt { switch: at.switch.clone(), position: at.position.clone() }.into()
+        };
+        Message::joined(Joint::Comma, self.positions.iter().map(at).collect())
     }
 }
 
@@ -122,11 +135,11 @@ impl Harness {
     /// A setting whose switches and positions all exist, or the refusal that names the wrong one.
     pub fn check_setting(&self, setting: &Setting) -> Result<(), Refused> {
         for at in &setting.positions {
-            let unknown = |what: &str, id: &str| Refused::Unknown { what: what.into(), id: id.to_owned() };
+            let unknown = |what: ModelMessage, id: &str| Refused::Unknown { what: what.into(), id: id.to_owned() };
             let card = self.switches.iter().find(|card| card.id == at.switch);
-            let card = card.ok_or_else(|| unknown("switch", &at.switch))?;
+            let card = card.ok_or_else(|| unknown(ModelMessage::WhatSwitch, &at.switch))?;
             if !card.positions.contains(&at.position) {
-                return Err(unknown(&format!("position of {}", card.label), &at.position));
+                return Err(unknown(ModelMessage::WhatPosition { switch: card.label.clone() }, &at.position));
             }
         }
         Ok(())

@@ -2,6 +2,7 @@
 
 use layshaft_wire::wire;
 
+use super::message::CircuitMessage;
 use super::sources::harness_sources;
 use crate::error::Refused;
 use crate::harness::diagnosis::{Fault, Symptom, difference, fault_places, with_fault};
@@ -12,6 +13,7 @@ use crate::harness::templates::{TEMPLATES, bike_circuit};
 use crate::message::Message;
 use crate::quantity::{Finding, FindingCode, Source, Standing, Weight};
 use crate::record::{Bike, Component};
+use crate::units::Unit;
 
 /// Which circuit, in which position.
 #[wire(lenient)]
@@ -105,7 +107,7 @@ pub fn circuit_of(bike: &Bike, id: &str) -> Result<Harness, Refused> {
 
 /// The same before the owner changed anything.
 fn drawn(bike: &Bike, id: &str) -> Result<Harness, Refused> {
-    let unknown = || Refused::Unknown { what: "circuit".into(), id: id.to_owned() };
+    let unknown = || Refused::Unknown { what: CircuitMessage::WhatCircuit.into(), id: id.to_owned() };
     bike_circuit(&bike.standard, &bike.fitted, id).ok_or_else(unknown)
 }
 
@@ -130,10 +132,13 @@ pub fn harness_answer(bike: &Bike, ask: &HarnessAsk) -> Result<HarnessAnswer, Re
         findings.extend(point.findings.iter().cloned());
     }
     findings.extend(drops.iter().filter(|drop| !drop.accepted).map(|drop| {
-        let text = format!(
-            "{} loses {:.2} V before it and {:.2} V behind it; {FEED_VOLTS} and {EARTH_VOLTS} V are accepted for every 12 V.",
-            drop.label, drop.feed_volts, drop.earth_volts
-        );
+        let text = CircuitMessage::LosesVolts {
+            element: drop.label.clone(),
+            before: Unit::Volt.of(drop.feed_volts),
+            behind: Unit::Volt.of(drop.earth_volts),
+            accepted_before: Unit::Volt.of(FEED_VOLTS),
+            accepted_behind: Unit::Volt.of(EARTH_VOLTS),
+        };
         Finding::new(FindingCode::HarnessDrop, Weight::Care, text)
     }));
     findings.sort_by_key(|finding| std::cmp::Reverse(finding.weight));
@@ -149,11 +154,11 @@ pub fn harness_answer(bike: &Bike, ask: &HarnessAsk) -> Result<HarnessAnswer, Re
         setting: ask.setting.clone(),
         point,
         drops,
-        fault: ask.fault.as_ref().map(|fault| fault.spoken(&harness)).map(Into::into),
+        fault: ask.fault.as_ref().map(|fault| fault.spoken(&harness)),
         symptoms,
         places: fault_places(&harness)
             .into_iter()
-            .map(|fault| FaultPlace { text: fault.spoken(&harness).into(), fault })
+            .map(|fault| FaultPlace { text: fault.spoken(&harness), fault })
             .collect(),
         diagram: layout(&harness),
         findings,
@@ -176,7 +181,7 @@ fn settled(
         Ok(point) => Ok(Some(point)),
         Err(Unsolved::Refused(refused)) => Err(refused),
         Err(unsettled @ Unsolved::NotSettled { .. }) => {
-            findings.push(Finding::new(FindingCode::HarnessNotSettled, Weight::Care, unsettled.to_string()));
+            findings.push(Finding::new(FindingCode::HarnessNotSettled, Weight::Care, unsettled.message()));
             Ok(None)
         }
     }
@@ -211,11 +216,7 @@ fn drops(harness: &Harness, point: &OperatingPoint) -> Vec<WayDrop> {
 
 fn sources() -> Vec<Source> {
     let mut sources = harness_sources();
-    sources.push(Source::new(
-        "Accepted loss: 0.5 V on the live side and 0.1 V on the earth side, the limits of a starter circuit \
-         (apextechnation.com); another list allows 0.6 and 0.3 V",
-        Standing::SecondHand,
-    ));
+    sources.push(Source::new(CircuitMessage::SourceAcceptedLoss, Standing::SecondHand));
     sources
 }
 

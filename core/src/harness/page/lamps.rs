@@ -2,6 +2,7 @@
 
 use layshaft_wire::wire;
 
+use super::message::LampsMessage;
 use crate::bounds;
 use crate::electrical::formulas::{ConsumerPower, FlasherShare, LoadResistance, ResistorWatts, flasher, sources};
 use crate::electrical::{
@@ -10,9 +11,10 @@ use crate::electrical::{
 };
 use crate::error::Refused;
 use crate::harness::lamps::{Indicators, indicators, pilot};
-use crate::message::Message;
+use crate::message::{Joint, Message};
 use crate::quantity::{Finding, FindingCode, Line, Weight, Working};
 use crate::record::{Bike, Consumer, FlasherKind, Indication, LightSource, PilotFitting, Slot, Spec, Use};
+use crate::units::Unit;
 
 /// Flashes counted over a time.
 #[wire]
@@ -137,8 +139,8 @@ pub fn lamp_answer(bike: &Bike, ask: &LampsAsk) -> Result<LampAnswer, Refused> {
     let Some(now) = at(&tried, &place).or_else(|| standard.clone()) else {
         return Err(Refused::Missing {
             field: "place".to_owned(),
-            label: format!("A lamp with the id {place}").into(),
-            help: "enter what draws current on the bike".into(),
+            label: LampsMessage::LampWithId { place }.into(),
+            help: LampsMessage::EnterConsumers.into(),
         });
     };
     let volts = Volts::of(&spec.supply);
@@ -167,16 +169,13 @@ pub fn lamp_answer(bike: &Bike, ask: &LampsAsk) -> Result<LampAnswer, Refused> {
         place,
         lamps,
         fits,
-        fits_why: fits_why.into(),
+        fits_why,
         flashing,
         resistor,
         least_per_minute: FLASH_RULE.0,
         most_per_minute: FLASH_RULE.1,
         counted_per_minute,
-        how_to_count:
-            "Outdoors, engine at fast idle, lights on. Let it flash five times, then count whole flashes for 30 seconds and \
-                       double the count; each side for itself, the worse one counts."
-                .to_owned().into(),
+        how_to_count: LampsMessage::HowToCount.into(),
         types: lamp_cards(),
         findings,
         working,
@@ -216,10 +215,10 @@ fn with_lamp(spec: &Spec, place: &str, lamp: Option<&Consumer>, replaced: Option
 /// Standard, fitted, proposed, and the two cures on top of what is tried.
 fn compared(bike: &Bike, tried: &Spec, is_tried: bool, resistor: Option<&LoadResistor>) -> Vec<FlashColumn> {
     let mut columns = Vec::new();
-    let mut add = |side, spec: &Spec, takes: Vec<String>| {
+    let mut add = |side, spec: &Spec, takes: Vec<LampsMessage>| {
         columns.extend(indicators(bike, spec).map(|indicators| FlashColumn {
             side,
-            text: in_words(&indicators).into(),
+            text: in_words(&indicators),
             indicators,
             takes: takes.into_iter().map(Into::into).collect(),
         }));
@@ -237,56 +236,55 @@ fn compared(bike: &Bike, tried: &Spec, is_tried: bool, resistor: Option<&LoadRes
             ..tried.indication.clone()
         };
         let takes = vec![
-            format!("{} resistors of {} Ω, {:.0} W each", 2 * count, resistor.buy_ohms, resistor.rating_watts),
-            "Metal of the frame to screw them to, and two crimped joints for each".to_owned(),
-            format!(
-                "{:.0} W more for each side while it flashes, all of it heat",
-                f64::from(count) * resistor.mean_watts
-            ),
+            LampsMessage::TakesResistors {
+                count: 2 * count,
+                ohms: Unit::Ohm.of(resistor.buy_ohms),
+                watts: Unit::Watt.of(resistor.rating_watts),
+            },
+            LampsMessage::TakesMetal,
+            LampsMessage::TakesHeat { watts: Unit::Watt.of(f64::from(count) * resistor.mean_watts) },
         ];
         add(LampSide::WithResistors, &Spec { indication, ..tried.clone() }, takes);
         let between = tried.indication.pilot == Some(PilotFitting::BetweenSides);
         let pilot = if between { Some(PilotFitting::OneWithDiodes) } else { tried.indication.pilot };
         let indication = Indication { flasher: Some(FlasherKind::ElectronicThree), pilot, ..tried.indication.clone() };
-        let mut takes = vec![
-            "One electronic flasher with three terminals, made for LED lamps".to_owned(),
-            "An earth wire to its third terminal".to_owned(),
-        ];
+        let mut takes = vec![LampsMessage::TakesFlasher, LampsMessage::TakesEarthWire];
         if between {
-            takes.push("Two diodes of 1 A and an earth wire for the pilot, stripes towards the pilot".to_owned());
+            takes.push(LampsMessage::TakesDiodes);
         }
         add(LampSide::WithFlasher, &Spec { indication, ..tried.clone() }, takes);
     }
     columns
 }
 
-fn in_words(indicators: &Indicators) -> String {
-    let band = indicators.rate.as_ref();
-    let range = band.map(|band| {
-        if band.to - band.from < 0.5 {
-            format!("about {:.0}", band.from)
+fn in_words(indicators: &Indicators) -> Message {
+    let rate = indicators.rate.as_ref().map(|band| {
+        let (least, most) = (Unit::FlashesMinute.of(band.from), Unit::FlashesMinute.of(band.to));
+        let rate = if band.to - band.from < 0.5 {
+            LampsMessage::RateAbout { rate: least }
         } else {
-            format!("{:.0} to {:.0}", band.from, band.to)
-        }
+            LampsMessage::RateBetween { least, most }
+        };
+        Message::from(rate)
     });
-    let rate = match (indicators.flashing, range) {
-        (Some(Flashing::Stops), _) => "They do not flash: the lamps stay lit or dark.".to_owned(),
-        (Some(Flashing::TooFast), Some(range)) => format!("Too fast: {range} a minute."),
-        (Some(Flashing::Right), Some(range)) => format!("{range} a minute; count them."),
-        (Some(Flashing::Count), Some(range)) => format!("Anywhere from {range} a minute: count them."),
-        _ => "The flasher is not known, so the rate is not: count.".to_owned(),
+    let rate = match (indicators.flashing, rate) {
+        (Some(Flashing::Stops), _) => LampsMessage::Stop,
+        (Some(Flashing::TooFast), Some(rate)) => LampsMessage::TooFast { rate },
+        (Some(Flashing::Right), Some(rate)) => LampsMessage::Right { rate },
+        (Some(Flashing::Count), Some(rate)) => LampsMessage::Count { rate },
+        _ => LampsMessage::RateUnknown,
     };
-    let out = match indicators.outage_tells {
-        Some(true) => " A lamp out shows at the rate.",
-        Some(false) => " A lamp out does not show at the rate: look at the lamps before you ride.",
-        None => "",
-    };
+    let out = indicators.outage_tells.map(|tells| match tells {
+        true => LampsMessage::OutageTells,
+        false => LampsMessage::OutageHides,
+    });
     let pilot = match &indicators.behaviour {
-        Some(_) if indicators.both_sides() => " Both sides light together.",
-        Some(_) => " The other side stays dark.",
-        None => " The pilot's wiring is not known.",
+        Some(_) if indicators.both_sides() => LampsMessage::BothSides,
+        Some(_) => LampsMessage::OtherSideDark,
+        None => LampsMessage::PilotUnknown,
     };
-    rate + out + pilot
+    let said = [Some(rate), out, Some(pilot)].into_iter().flatten().map(Into::into);
+    Message::joined(Joint::Sentences, said.collect())
 }
 
 fn findings(
@@ -299,37 +297,28 @@ fn findings(
 ) -> Vec<Finding> {
     let mut findings = Vec::new();
     if *fits == CapFit::DoesNotFit {
-        findings.push(Finding::new(
-            FindingCode::LampCap,
-            Weight::Care,
-            "The lamp does not go into the holder as made.",
-        ));
+        findings.push(Finding::new(FindingCode::LampCap, Weight::Care, LampsMessage::CapDoesNotFit));
     }
     if now.watts > 1.1 * old.watts && now.source == Some(LightSource::Filament) {
-        let text = format!(
-            "{:.0} W where {:.0} W belong: more heat in the housing, more current in switch and wire, and more load.",
-            now.watts, old.watts
-        );
+        let text = LampsMessage::MoreWatts { now: Unit::Watt.of(now.watts), made: Unit::Watt.of(old.watts) };
         findings.push(Finding::new(FindingCode::LampMoreWatts, Weight::Care, text));
     }
     if now.source == Some(LightSource::Led) && old.source == Some(LightSource::Filament) {
-        let text = if is_indicator {
-            "LED indicators need a mark of approval on the lens in most places; ask the examiner before you buy."
-        } else {
-            "An LED in a reflector made for a filament dazzles or lights the wrong place, and most places forbid it without an \
-             approval for this very lamp unit. Check the local rule."
-        };
+        let text = if is_indicator { LampsMessage::LedIndicatorApproval } else { LampsMessage::LedLampApproval };
         findings.push(Finding::new(FindingCode::LampLedApproval, Weight::Care, text));
         if now.polarised != Some(false) {
-            let text = "LED lamps may work only one way round: dark in one direction means turn it or exchange its wires, battery off.";
-            findings.push(Finding::new(FindingCode::LampPolarity, Weight::Note, text));
+            findings.push(Finding::new(FindingCode::LampPolarity, Weight::Note, LampsMessage::LedPolarity));
         }
     }
     if let Some(rate) = counted {
         let (least, most) = FLASH_RULE;
-        let (weight, says) =
-            if (least..=most).contains(&rate) { (Weight::Note, "inside") } else { (Weight::Stopper, "outside") };
-        let text = format!("Counted {rate:.0} a minute: {says} 60 to 120.");
+        let inside = (least..=most).contains(&rate);
+        let rate = Unit::FlashesMinute.of(rate);
+        let (weight, text) = if inside {
+            (Weight::Note, LampsMessage::CountedInside { rate })
+        } else {
+            (Weight::Stopper, LampsMessage::CountedOutside { rate })
+        };
         findings.push(Finding::new(FindingCode::FlasherCounted, weight, text));
     }
     let cured = |column: &&FlashColumn| matches!(column.side, LampSide::WithResistors | LampSide::WithFlasher);
@@ -373,10 +362,7 @@ fn working(
     if !flashing.is_empty() {
         sources.extend([flasher::rule_source(), flasher::band_source(), pilot::pilot_source(), resistor_source()]);
     }
-    let range = "Filament lamps within 0.8 to 1.2 of their test voltage, halogen only near it; LED lamps held by their driver. \
-                 The rate of a flasher is a range: nothing but counting tells."
-        .to_owned();
-    Working { lines, sources, range: range.into() }
+    Working { lines, sources, range: LampsMessage::Range.into() }
 }
 
 #[cfg(test)]

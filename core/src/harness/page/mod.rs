@@ -2,8 +2,10 @@
 
 mod circuit;
 mod lamps;
+mod message;
 mod sources;
 
 pub use circuit::{CircuitCard, FaultPlace, HarnessAnswer, HarnessAsk, WayDrop, circuit_of, harness_answer};
 pub use lamps::{FlashColumn, FlashCount, LampAnswer, LampColumn, LampSide, LampsAsk, lamp_answer};
+pub(crate) use message::{CircuitMessage, LampsMessage};
 pub use sources::harness_sources;

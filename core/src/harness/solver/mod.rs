@@ -1,6 +1,7 @@
 //! How a circuit is worked out: netlist, nodal equations, Newton steps, operating point.
 
 mod law;
+mod message;
 mod netlist;
 mod network;
 mod newton;
@@ -11,6 +12,7 @@ mod solve;
 mod solve_tests;
 
 pub use law::Law;
+pub(crate) use message::SolverMessage;
 pub(crate) use netlist::{Branch, Circuit, States};
 pub use netlist::{Device, Netlist, netlist};
 pub(crate) use network::Network;

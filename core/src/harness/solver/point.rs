@@ -2,11 +2,13 @@
 
 use layshaft_wire::wire;
 
+use super::message::SolverMessage;
 use super::settled::Settled;
 use crate::electrical::{BLOWS_FROM, CurrentList, ampacity};
 use crate::harness::model::Element;
 use crate::quantity::{Finding, FindingCode, Weight};
 use crate::record::Component;
+use crate::units::Unit;
 
 /// Light of a filament goes with this power of its voltage (handbook value, second hand).
 const LIGHT: f64 = 3.4;
@@ -208,28 +210,23 @@ fn findings(settled: &Settled<'_>, point: &OperatingPoint) -> Vec<Finding> {
     let label = |id: &str| settled.circuit.harness.element(id).map_or(id, |element| element.label.as_str()).to_owned();
     let mut findings = Vec::new();
     for fuse in &point.blown {
-        let text = format!(
-            "{} blows: it would carry {} times its rating or more. Find the reason before a new one goes in; never bridge it.",
-            label(fuse),
-            BLOWS_FROM
-        );
+        let text = SolverMessage::FuseBlows { fuse: label(fuse), times: Unit::None.of(BLOWS_FROM) };
         findings.push(Finding::new(FindingCode::FuseBlows, Weight::Stopper, text));
     }
     for wire in &point.overloads {
-        let text = format!(
-            "{} carries {:.1} A; the conservative list allows {} A.",
-            label(&wire.element),
-            wire.amperes,
-            wire.may_carry_amperes
-        );
+        let text = SolverMessage::WireOverloaded {
+            wire: label(&wire.element),
+            carries: Unit::Ampere.of(wire.amperes),
+            allowed: Unit::Ampere.of(wire.may_carry_amperes),
+        };
         findings.push(Finding::new(FindingCode::WireOverloaded, Weight::Care, text));
     }
     for coil in &point.chattering {
-        let text = format!("{} pulls in and lets go again and again: it is heard as clicking.", label(coil));
+        let text = SolverMessage::RelayChatters { relay: label(coil) };
         findings.push(Finding::new(FindingCode::RelayChatters, Weight::Care, text));
     }
     for flasher in &point.not_flashing {
-        let text = format!("{} has too little load to flash.", label(flasher));
+        let text = SolverMessage::FlasherTooLittleLoad { flasher: label(flasher) };
         findings.push(Finding::new(FindingCode::FlasherTooLittleLoad, Weight::Care, text));
     }
     findings

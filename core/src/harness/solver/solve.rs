@@ -9,12 +9,15 @@ use std::collections::BTreeSet;
 use thiserror::Error;
 
 use super::Settled;
+use super::message::SolverMessage;
 use super::netlist::{Branch, Circuit, LEAK, States};
 use super::network::Network;
 use super::newton::settle;
 use super::point::{OperatingPoint, operating_point};
 use crate::error::Refused;
 use crate::harness::model::{Harness, Setting, refuse_unsound};
+use crate::message::Message;
+use crate::units::Unit;
 
 /// Why a harness has no answer.
 #[derive(Clone, Debug, Error, PartialEq)]
@@ -23,13 +26,28 @@ pub enum Unsolved {
     #[error(transparent)]
     Refused(#[from] Refused),
     /// The search did not settle. Nothing is shown rather than something wrong.
-    #[error("this circuit did not settle: {point} still moved by {by_volts:.3} V")]
+    #[error("did not settle: {point:?} still moved by {by_volts:.3} V")]
     NotSettled {
-        /// The point that moved most at the end.
-        point: String,
+        /// The point that moved most at the end; none where it was a bad joint.
+        point: Option<String>,
         /// By how much, volts.
         by_volts: f64,
     },
+}
+
+impl Unsolved {
+    /// What is said of it.
+    pub fn message(&self) -> Message {
+        match self {
+            Self::Refused(refused) => refused.message(),
+            Self::NotSettled { point: Some(point), by_volts } => {
+                SolverMessage::NotSettled { point: point.clone(), by: Unit::Volt.of(*by_volts) }.into()
+            }
+            Self::NotSettled { point: None, by_volts } => {
+                SolverMessage::NotSettledAtJoint { by: Unit::Volt.of(*by_volts) }.into()
+            }
+        }
+    }
 }
 
 /// Works a harness out in a setting.
@@ -73,7 +91,7 @@ pub(crate) fn settled<'a>(
         let branches = circuit.in_state(at_rest, setting, &states);
         let start = near.iter().find(|(at, _)| *at == states).or(way.last()).map_or([].as_slice(), |(_, volts)| volts);
         let volts = settle(network, &branches, start).map_err(|unsettled| Unsolved::NotSettled {
-            point: circuit.points.get(unsettled.point).map_or("a bad joint", |name| name).to_owned(),
+            point: circuit.points.get(unsettled.point).map(|name| (*name).to_owned()),
             by_volts: unsettled.by_volts,
         })?;
         way.push((states.clone(), volts.clone()));

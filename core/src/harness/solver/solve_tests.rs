@@ -68,7 +68,7 @@ fn power_given_is_power_taken_in_every_template() {
             let sum: f64 = point.flows.iter().map(|flow| flow.watts).sum();
             let greatest = point.flows.iter().map(|flow| flow.watts.abs()).fold(1.0, f64::max);
             // What leaks through the gigohms is not listed: some microwatts.
-            assert!(sum.abs() < 1e-6 * greatest + 2e-5, "{} {}: {sum} W", template.id, setting.spoken());
+            assert!(sum.abs() < 1e-6 * greatest + 2e-5, "{} {}: {sum} W", template.id, setting.id());
         }
     }
 }
@@ -106,8 +106,8 @@ fn no_template_has_a_dark_lamp_a_blown_fuse_or_a_hot_wire_where_none_belongs() {
             for setting in few_settings(&harness) {
                 let point = solve(&harness, &setting).unwrap();
                 let stuck = harness.position("crankshaft", &setting) == Some("stuck");
-                assert!(point.blown.is_empty(), "{} {volts} V {}: {:?}", template.id, setting.spoken(), point.blown);
-                assert!(point.chattering.is_empty() || stuck, "{} {}", template.id, setting.spoken());
+                assert!(point.blown.is_empty(), "{} {volts} V {}: {:?}", template.id, setting.id(), point.blown);
+                assert!(point.chattering.is_empty() || stuck, "{} {}", template.id, setting.id());
                 if volts > 6.0 {
                     assert!(
                         point.overloads.iter().all(|wire| wire.element.starts_with("cable") && wire.amperes > 40.0)

@@ -12,6 +12,7 @@ use super::indication::Indication;
 use super::supply::Supply;
 use super::wheel::Wheel;
 use crate::changes::{Fields, read};
+use crate::message::choices;
 
 /// Which spec.
 #[wire]
@@ -30,6 +31,8 @@ pub enum End {
     /// Rear.
     Rear,
 }
+
+choices! { End; }
 
 /// Makes the spec from the list of kinds, and its reading from slots whose layers are merged.
 macro_rules! make_spec {

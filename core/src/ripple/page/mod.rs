@@ -2,6 +2,8 @@
 
 mod answer;
 mod ask;
+mod follows;
+mod words;
 
 pub use answer::ripple_answer;
 pub use ask::{ItemShift, RippleAnswer, RippleAsk, Shift};

@@ -14,6 +14,7 @@ use crate::tyres::checks::{TyreCheck, tyre_checks};
 use crate::tyres::compare::{TyreChange, compare_tyres};
 use crate::tyres::derived::size_of;
 use crate::tyres::findings::{self, note};
+use crate::tyres::message::TyresFinding;
 use crate::tyres::reading::{TyreReading, tyre_reading};
 use crate::tyres::wheel::rolling_pair;
 
@@ -114,7 +115,7 @@ pub fn tyre_answer(
         checks,
         top_speed_kmh: top,
         age,
-        cautions: findings::cautions().into_iter().map(Into::into).collect(),
+        cautions: findings::cautions(),
         findings: found,
     })
 }
@@ -169,7 +170,8 @@ fn age(ask: &TyreAsk, wheel: &Wheel, moment: &Moment, found: &mut Vec<Finding>) 
         Ok(age) => Ok(Some(age)),
         Err(refused) if asked => Err(refused),
         Err(refused) => {
-            found.push(findings::care(FindingCode::TyreDateUnlikely, format!("{refused}.")));
+            let unlikely = TyresFinding::DateUnlikely { reason: refused.message() };
+            found.push(findings::care(FindingCode::TyreDateUnlikely, unlikely));
             Ok(None)
         }
     }
@@ -184,10 +186,7 @@ fn on_size(
     checks: &[TyreCheck],
 ) -> Vec<Finding> {
     let Some(size) = size else {
-        return vec![note(
-            FindingCode::TyreUnknown,
-            "The tyre is not known: read the size on its sidewall, as in 3.00-18 52P.",
-        )];
+        return vec![note(FindingCode::TyreUnknown, TyresFinding::Unknown)];
     };
     let mut found = findings::on_checks(end, checks);
     found.extend(size_of(standard).iter().flat_map(|standard| findings::on_standard(end, standard, size)));

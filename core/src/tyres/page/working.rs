@@ -6,6 +6,7 @@ use crate::tyres::age::{TyreAge, TyreWeek, age_source};
 use crate::tyres::checks::{TyreCheck, TyreLimit};
 use crate::tyres::compare::TyreChange;
 use crate::tyres::formulas::{RideHeight, TurnsPerKilometre};
+use crate::tyres::message::{TyresMessage, TyresSource};
 use crate::tyres::reading::TyreReading;
 use crate::tyres::rolled::rolling_line;
 use crate::tyres::wheel::tyre_source;
@@ -65,17 +66,11 @@ pub(crate) fn on_age(age: &TyreAge) -> Vec<WorkLine> {
 pub(crate) fn working(lines: Vec<WorkLine>, measured: bool, checks: &[TyreCheck]) -> Working {
     let mut sources = vec![
         tyre_source(measured),
-        Source::new("Comparison, turns in a kilometre, speedometer: geometry and kinematics", Standing::Computed),
+        Source::new(TyresSource::Comparison, Standing::Computed),
         date_source(),
         decade_source(),
         age_source(),
     ];
     sources.extend(checks.iter().map(|check| check.source.clone()));
-    Working {
-        lines,
-        sources,
-        range: "Diameters are those of a new tyre as designed, unloaded; a new one may differ by some millimetres (97 to 107 % of the \
-                section height, from memory) and a loaded one rolls some per cent shorter. A roll-out overrides the code."
-            .to_owned().into(),
-    }
+    Working { lines, sources, range: TyresMessage::Range.into() }
 }

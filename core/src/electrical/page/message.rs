@@ -1,0 +1,96 @@
+//! What the pages of load, charging and wires say.
+
+use layshaft_wire::message;
+
+use crate::message::{List, Measure};
+
+/// What the load page says of itself.
+#[message("electrical-load")]
+pub(crate) enum LoadPageMessage {
+    /// What is missing when nothing draws current.
+    Consumers,
+    /// What to do about it.
+    EnterConsumers,
+    /// Where it holds.
+    Range,
+    /// The system voltage is assumed.
+    AssumedSystem,
+    /// The regulated voltage is assumed.
+    AssumedCharging { volts: Measure },
+    /// At which voltage it stands.
+    StandingAt { volts: Measure },
+    /// The hours of the rating are assumed.
+    AssumedHours,
+    /// The exponent is assumed.
+    AssumedPeukert,
+}
+
+/// What the charging page says.
+#[message("electrical-charging")]
+pub(crate) enum ChargingPageMessage {
+    /// How to measure a rested battery.
+    HowRested,
+    /// How to measure at idle.
+    HowIdle,
+    /// How to measure at speed.
+    HowFast,
+    /// How to measure the drain.
+    HowDrain,
+    /// A caution with a running engine.
+    CautionIdle,
+    /// A caution at speed.
+    CautionFast,
+    /// A caution with the ammeter.
+    CautionDrain,
+    /// What was not measured.
+    NotMeasured { tests: List },
+    /// A test in that list.
+    TestRested,
+    /// A test in that list.
+    TestIdle,
+    /// A test in that list.
+    TestFast,
+    /// A test in that list.
+    TestDrain,
+    /// Something draws current with the key off.
+    Drain { drain: Measure },
+    /// The same, and for how long the battery stands it.
+    DrainFlatIn { drain: Measure, days: Measure },
+    /// A dead cell.
+    BadCell,
+    /// Two tables tell different charges.
+    TablesDiffer,
+    /// A charger that boils the battery.
+    ChargerTooStrong { amperes: Measure, capacity: Measure },
+    /// What charging gives off.
+    Gas,
+    /// Where it holds.
+    Range,
+    /// The battery is assumed to be full.
+    AssumedFull,
+    /// Where the tables of charge come from.
+    SourceTables,
+    /// Where the time to charge comes from.
+    SourceChargeFactor,
+}
+
+/// What the page of wire and fuse says.
+#[message("electrical-wire")]
+pub(crate) enum WireMessage {
+    /// It loses too much.
+    LosesTooMuch { section: Measure, lost: Measure },
+    /// Thinner than the list.
+    BelowList { section: Measure },
+    /// It may not carry the current.
+    CarriesTooLittle { section: Measure, carries: Measure },
+    /// No fuse stands between load and wire.
+    NoFuse { section: Measure, carries: Measure },
+    /// No wire keeps the drop.
+    NoneKeepsDrop,
+    /// No wire carries the load.
+    NoneCarries,
+    /// Where the fuse belongs.
+    FuseCloseToBattery,
+    /// Where it holds.
+    Range,
+}

@@ -1,0 +1,134 @@
+//! What the search for a fault says: suspects, checks, cautions, what is refused.
+
+use layshaft_wire::message;
+
+use crate::message::{List, Measure, Message};
+
+/// What the search says.
+#[message("faults")]
+pub(crate) enum FaultsMessage {
+    /// None of the suspects fits.
+    Recheck { check: Message },
+    /// What an answer means.
+    Means { answer: Message, suspects: List },
+    /// A reading as an answer.
+    VoltsRead { volts: Measure },
+    /// A search that does not say what is wrong.
+    NotSaid,
+    /// What was asked for: a check.
+    WhatCheck,
+    /// What was asked for: a cover.
+    WhatCover,
+    /// What was asked for: a point.
+    WhatPoint,
+    /// What was asked for: an answer to a check.
+    WhatAnswer { check: Message },
+    /// What was asked for: a table.
+    WhatTable,
+    /// What was asked for: a search.
+    WhatSearch,
+    /// What was asked for: a circuit.
+    WhatCircuit,
+    /// A field: what is wrong.
+    FieldTrouble,
+    /// A field: what put it right.
+    FieldCure,
+    /// A field: a table.
+    FieldTable,
+    /// What to do without trouble.
+    BeginSearch,
+    /// There is no answer left.
+    NothingToTakeBack,
+    /// The search has ended.
+    HasEnded,
+    /// A reading where none is asked for.
+    NoReading { check: Message },
+    /// A table that names nobody.
+    NoSuchSuspect { check: String, suspect: String },
+    /// A case without suspects.
+    NoSuspects,
+    /// A weight that cannot be.
+    WeightNotAbove { suspect: Message, weight: Measure },
+    /// A time that cannot be.
+    TimeNotAbove { suspect: Message },
+    /// Likelihoods for another number of suspects.
+    OtherNumberOfLines { check: Message, lines: usize, suspects: usize },
+    /// Likelihoods that are none.
+    NoLikelihoods { check: Message, suspect: Message },
+    /// Predictions for another number of suspects.
+    OtherNumberOfPredictions { check: Message },
+}
+
+/// What a circuit is asked, and what puts it right.
+#[message("faults-circuit")]
+pub(crate) enum CircuitCheckMessage {
+    /// A look at a lamp.
+    Look { setting: Message, lamp: String },
+    /// A voltage.
+    Measure { setting: Message, from: String, to: String },
+    /// An answer: about so much.
+    About { volts: Measure },
+    /// An answer: between two.
+    Between { low: Measure, high: Measure },
+    /// A point touches the frame.
+    CureShort { point: String },
+    /// Two contacts are exchanged.
+    CureSwapped { one: String, other: String },
+    /// It is the wrong way round.
+    CureReversed { element: String },
+    /// It is renewed.
+    CureRenew { element: String },
+    /// It is cleaned.
+    CureClean { element: String },
+    /// The starter turns.
+    CautionStarter,
+    /// The engine runs.
+    CautionEngine,
+    /// No fuse guards the point.
+    CautionNoFuse,
+    /// A slip of the probe.
+    CautionProbe,
+}
+
+/// Where a point is, and what is in the way.
+#[message("faults-reach")]
+#[derive(Copy)]
+pub(crate) enum ReachMessage {
+    /// A cover: the headlamp.
+    HeadlampOut,
+    /// A cover: the seat.
+    SeatOff,
+    /// A cover: a side panel.
+    SidePanelOff,
+    /// A cover: a lens.
+    LensOff,
+    /// A place.
+    AtBattery,
+    /// A place.
+    BehindSidePanel,
+    /// A place.
+    AtFlasher,
+    /// A place.
+    InIndicator,
+    /// A place.
+    InRearLamp,
+    /// A place.
+    AtHorn,
+    /// A place.
+    AtEngine,
+    /// A place.
+    OnFrame,
+    /// A place.
+    InHeadlampShell,
+}
+
+/// Where method and weights come from.
+#[message("faults-source")]
+pub(crate) enum FaultsSource {
+    /// Checks by information over trouble.
+    Checks,
+    /// Order of cures.
+    Order,
+    /// How likely each fault is.
+    Judgement,
+}

@@ -1,0 +1,71 @@
+//! The proposals in words, as they stand at the head of the page.
+
+use crate::message::{Joint, List, Message};
+use crate::record::{Brake, FlasherKind, Indication, PilotFitting, Wheel};
+use crate::ripple::message::RippleMessage;
+use crate::ripple::proposal::Proposal;
+use crate::units::Unit;
+
+/// All proposals, one after the other.
+pub(super) fn in_words(proposals: &[Proposal]) -> Message {
+    let words = proposals.iter().map(|proposal| match proposal {
+        Proposal::Sprockets { front_teeth, rear_teeth, .. } => {
+            RippleMessage::Sprockets { front: *front_teeth, rear: *rear_teeth }.into()
+        }
+        Proposal::Consumer { consumer, .. } => {
+            RippleMessage::Consumer { name: consumer.name.clone(), power: Unit::Watt.of(consumer.watts) }.into()
+        }
+        Proposal::Brake { end, brake } => RippleMessage::Brake { end: *end, parts: in_brake(brake) }.into(),
+        Proposal::Flasher { indication } => in_indication(indication),
+        Proposal::Tyre { end, wheel } => RippleMessage::Wheel { end: *end, parts: on_wheel(wheel) }.into(),
+    });
+    Message::joined(Joint::Comma, words.collect())
+}
+
+/// The parts that are known; where none is, what is said instead.
+fn parts<const N: usize>(known: [Option<Message>; N], none: RippleMessage) -> List {
+    let known: Vec<Message> = known.into_iter().flatten().collect();
+    List(Joint::And, if known.is_empty() { vec![none.into()] } else { known })
+}
+
+fn in_brake(brake: &Brake) -> List {
+    let caliper = brake.piston_mm.map(|bore| {
+        let pistons = brake.pistons.unwrap_or(1);
+        RippleMessage::Pistons { pistons, bore: Unit::Millimetre.of(bore) }.into()
+    });
+    let master = brake.master_mm.map(|bore| RippleMessage::MasterCylinder { bore: Unit::Millimetre.of(bore) }.into());
+    parts([caliper, master], RippleMessage::OtherParts)
+}
+
+fn on_wheel(wheel: &Wheel) -> List {
+    let tyre = wheel.tyre.as_ref().map(Message::as_entered);
+    let rim = wheel.rim_width_inch.map(|width| RippleMessage::Rim { width: Unit::Inch.of(width) }.into());
+    let tube = match (wheel.tube, wheel.tube_sizes.is_empty()) {
+        (Some(false), _) => Some(RippleMessage::NoTube.into()),
+        (_, false) => Some(RippleMessage::Tube { sizes: sizes(wheel) }.into()),
+        (_, true) => None,
+    };
+    parts([tyre, tube, rim], RippleMessage::OtherFigures)
+}
+
+/// The sizes on a tube, as they are stamped.
+pub(super) fn sizes(wheel: &Wheel) -> List {
+    List(Joint::Comma, wheel.tube_sizes.iter().map(Message::as_entered).collect())
+}
+
+fn in_indication(indication: &Indication) -> Message {
+    let flasher = indication.flasher.map(|kind| match kind {
+        FlasherKind::Thermal => RippleMessage::FlasherThermal.into(),
+        FlasherKind::ElectronicTwo => RippleMessage::FlasherTwo.into(),
+        FlasherKind::ElectronicThree => RippleMessage::FlasherThree.into(),
+    });
+    let pilot = indication.pilot.map(|pilot| match pilot {
+        PilotFitting::BetweenSides => RippleMessage::PilotBetween.into(),
+        PilotFitting::OneWithDiodes => RippleMessage::PilotDiodes.into(),
+        PilotFitting::OneEachSide => RippleMessage::PilotEach.into(),
+    });
+    let resistors =
+        indication.resistor_ohms.map(|ohms| RippleMessage::Resistors { resistance: Unit::Ohm.of(ohms) }.into());
+    let List(joint, words) = parts([flasher, pilot, resistors], RippleMessage::IndicatorsAsTheyAre);
+    Message::joined(joint, words)
+}
