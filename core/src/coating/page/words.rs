@@ -65,7 +65,7 @@ fn on_age(sheet: &CureAnswer, pace: &Pace, now_ms: i64) -> Vec<WorkLine> {
     let (age, end_hours) = (sheet.equivalent_hours, sheet.product.end_hours().unwrap_or_default());
     let hours = hours_between(sheet.applied_ms, now_ms).max(0.0);
     let rate = if hours > 0.0 { age / hours } else { pace.rate(sheet.celsius_now) };
-    let left = Difference { from: age.min(end_hours), to: end_hours };
+    let left = Difference { start: age.min(end_hours), end: end_hours };
     let ahead = sheet.left_hours_here.and_then(|here| {
         let on_can = sheet.left_hours_reference;
         HoursAtRate { hours: on_can, rate: here / on_can }
