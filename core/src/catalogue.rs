@@ -2,26 +2,19 @@
 
 use crate::brakes::message::{BleedingMessage, BrakesFinding, BrakesMessage, BrakesRefused, BrakesSource};
 use crate::coating::{CoatingMessage, CureMessage, ProcessMessage};
-use crate::electrical::{
-    ChargingMessage, ChargingPageMessage, ElectricalMessage, ElectricalSource, FuseColour, LoadMessage,
-    LoadPageMessage, WireMessage,
-};
+use crate::electrical::{ChargingMessage, ChargingPageMessage, ElectricalMessage, ElectricalSource, FuseColour, LoadMessage, LoadPageMessage, WireMessage};
 use crate::error::RefusedMessage;
 use crate::events::{EventMessage, EventsMessage};
 use crate::fasteners::{ScrewMessage, ThreadMessage};
 use crate::faults::{CircuitCheckMessage, FaultsMessage, FaultsSource, ReachMessage};
 use crate::fluids::{FillMessage, MixMessage};
-use crate::gearing::message::{
-    ChainMeshMessage, ChainWearMessage, GearingFinding, GearingMessage, GearingRefused, GearingSource,
-    SprocketChoiceMessage, ThrustMessage,
-};
-use crate::harness::{
-    CircuitMessage, FaultMessage, IndicatorMessage, LampsMessage, ModelMessage, SolverMessage, SymptomMessage,
-    WireColour,
-};
+use crate::gearing::message::{ChainMeshMessage, ChainWearMessage, GearingFinding, GearingMessage, GearingRefused, GearingSource, SprocketChoiceMessage, ThrustMessage};
+use crate::harness::{CircuitMessage, FaultMessage, IndicatorMessage, LampsMessage, ModelMessage, SolverMessage, SymptomMessage, WireColour};
 use crate::inspection::{InspectionMessage, PackMessage};
 use crate::message::{ArgumentKind, Declared};
+use crate::plan::{PlanAskedMessage, PlanDateMessage, PlanFindingMessage, PlanNeverFitsMessage, PlanOrderMessage, PlanRefusedMessage, PlanWaitMessage};
 use crate::ripple::message::{RippleFollows, RippleMessage};
+use crate::today::TodayMessage;
 use crate::tyres::message::{TyreCheckMessage, TyresFinding, TyresMessage, TyresRefused, TyresSource};
 
 /// The messages of each enum marked `#[message]`. `tests/suite/words.rs` finds one that is missing here.
@@ -61,6 +54,13 @@ pub const MESSAGES: &[&[Declared]] = &[
     MixMessage::DECLARED,
     ModelMessage::DECLARED,
     PackMessage::DECLARED,
+    PlanAskedMessage::DECLARED,
+    PlanDateMessage::DECLARED,
+    PlanFindingMessage::DECLARED,
+    PlanNeverFitsMessage::DECLARED,
+    PlanOrderMessage::DECLARED,
+    PlanRefusedMessage::DECLARED,
+    PlanWaitMessage::DECLARED,
     ProcessMessage::DECLARED,
     ReachMessage::DECLARED,
     RefusedMessage::DECLARED,
@@ -72,6 +72,7 @@ pub const MESSAGES: &[&[Declared]] = &[
     SymptomMessage::DECLARED,
     ThreadMessage::DECLARED,
     ThrustMessage::DECLARED,
+    TodayMessage::DECLARED,
     TyreCheckMessage::DECLARED,
     TyresFinding::DECLARED,
     TyresMessage::DECLARED,

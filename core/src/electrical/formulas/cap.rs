@@ -5,7 +5,7 @@
 
 use layshaft_wire::wire;
 
-use super::message::{ElectricalMessage, ElectricalSource};
+use crate::electrical::message::{ElectricalMessage, ElectricalSource};
 use crate::message::{Joint, Message};
 use crate::quantity::{Source, Standing};
 use crate::record::LampCap;

@@ -2,8 +2,8 @@
 
 use layshaft_wire::wire;
 
-use super::message::{ElectricalSource, FuseColour};
 use crate::bounds;
+use crate::electrical::message::{ElectricalSource, FuseColour};
 use crate::quantity::{Source, Standing, formula, within};
 
 /// Ratings of blade fuses and their colours, amperes. Second hand, from published test data that cite ISO 8820-3.

@@ -6,9 +6,9 @@
 use layshaft_wire::wire;
 
 use super::load::{consumer_watts, lamp_watts};
-use super::message::ElectricalSource;
 use super::sources::filament_law;
 use crate::bounds;
+use crate::electrical::message::ElectricalSource;
 use crate::quantity::{Source, Standing};
 use crate::quantity::{formula, within};
 use crate::record::{Consumer, LampCap, LightSource};

@@ -2,9 +2,9 @@
 
 use layshaft_wire::wire;
 
-use super::message::{ElectricalMessage, ElectricalSource};
 use super::volts::Volts;
 use crate::bounds;
+use crate::electrical::message::{ElectricalMessage, ElectricalSource};
 use crate::error::Refused;
 use crate::message::Message;
 use crate::quantity::{Source, Standing};

@@ -1,6 +1,6 @@
 //! Where the electrical figures come from, each with its standing.
 
-use super::message::ElectricalSource;
+use crate::electrical::message::ElectricalSource;
 use crate::quantity::{Source, Standing};
 
 /// The lamp law.

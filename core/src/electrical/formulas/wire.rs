@@ -6,8 +6,8 @@
 
 use layshaft_wire::wire;
 
-use super::message::ElectricalSource;
 use crate::bounds;
+use crate::electrical::message::ElectricalSource;
 use crate::error::Refused;
 use crate::quantity::{Source, Standing};
 

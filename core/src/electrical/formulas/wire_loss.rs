@@ -1,8 +1,8 @@
 //! The formulas of the wire by name.
 
-use super::message::ElectricalMessage;
 use super::wire::{Conductor, check_wire, gauge_diameter, gauge_section, voltage_drop, wire_resistance, wire_sources};
 use crate::bounds;
+use crate::electrical::message::ElectricalMessage;
 use crate::error::Refused;
 use crate::quantity::{Accepts, Source, Standing, formula, within};
 use crate::units::Unit;

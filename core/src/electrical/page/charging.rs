@@ -13,7 +13,7 @@ use crate::electrical::judge::{
 };
 use crate::error::Refused;
 use crate::message::{Joint, List, Message};
-use crate::quantity::{Evaluate, Finding, FindingCode, Line, Source, Standing, Weight, WorkLine, Working};
+use crate::quantity::{Finding, FindingCode, Line, Source, Standing, Weight, WorkLine, Working};
 use crate::record::Bike;
 use crate::units::Unit;
 
