@@ -40,7 +40,7 @@ fn shown(value: f64, judgement: Judgement) -> Derived {
         value,
         unit: Unit::KilometreHour,
         judgement,
-        why: Some("It reads low.".into()),
+        why: Some("it reads low".into()),
         source: Source::new("the tests", Standing::Invented),
     };
     Derived { quantities: vec![quantity], findings: Vec::new() }
@@ -146,7 +146,7 @@ fn a_derived_item_follows_the_judgement_of_the_bike_where_the_pack_sets_no_limit
     assert_eq!(judged(&open, &shown(84.0, Judgement::Open), None, None).0, Unknown);
     let (verdict, reason) = judged(&open, &shown(71.6, Judgement::Outside), None, None);
     assert_eq!(verdict, Fail);
-    assert_eq!(reason, "Worked out from the bike. Shown at a true 80: 72 km/h. It reads low.");
+    assert_eq!(reason, "Worked out from the bike. Shown at a true 80: 72 km/h (it reads low).");
     let verdict = judge_item(&Bike::default(), &shown(71.6, Judgement::Outside), "p", &open);
     assert_eq!(verdict.derived_value, Some(71.6));
 }

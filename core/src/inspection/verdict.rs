@@ -161,10 +161,10 @@ fn predict<'a>(derived: &'a Derived, id: &str, unit: Unit, limit: &Limit) -> Opt
             Judgement::Outside => Verdict::Fail,
             Judgement::Open => return None,
         };
-        let worked_out = InspectionMessage::WorkedOut { label: quantity.label.clone(), value: shown };
+        let (label, value) = (quantity.label.clone(), shown);
         let sentence = match quantity.why.clone() {
-            Some(why) => and(worked_out, why),
-            None => worked_out.into(),
+            Some(why) => InspectionMessage::WorkedOutWhy { label, value, why }.into(),
+            None => InspectionMessage::WorkedOut { label, value }.into(),
         };
         return Some(Prediction { quantity, verdict, sentence });
     }

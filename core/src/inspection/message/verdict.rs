@@ -63,6 +63,8 @@ pub(crate) enum InspectionMessage {
     WorkedOutAgainst { against: Message },
     /// Worked out, judged by the bike itself.
     WorkedOut { label: Message, value: Measure },
+    /// The same, and why.
+    WorkedOutWhy { label: Message, value: Measure, why: Message },
     /// Answered good where what was worked out fails.
     GoodWithoutReading,
     /// Nothing can be worked out.
