@@ -2,17 +2,29 @@
 
 use crate::brakes::message::{BleedingMessage, BrakesFinding, BrakesMessage, BrakesRefused, BrakesSource};
 use crate::coating::{CoatingMessage, CureMessage, ProcessMessage};
-use crate::electrical::{ChargingMessage, ChargingPageMessage, ElectricalMessage, ElectricalSource, FuseColour, LoadMessage, LoadPageMessage, WireMessage};
+use crate::electrical::{
+    ChargingMessage, ChargingPageMessage, ElectricalMessage, ElectricalSource, FuseColour, LoadMessage,
+    LoadPageMessage, WireMessage,
+};
 use crate::error::RefusedMessage;
 use crate::events::{EventMessage, EventsMessage};
 use crate::fasteners::{ScrewMessage, ThreadMessage};
 use crate::faults::{CircuitCheckMessage, FaultsMessage, FaultsSource, ReachMessage};
 use crate::fluids::{FillMessage, MixMessage};
-use crate::gearing::message::{ChainMeshMessage, ChainWearMessage, GearingFinding, GearingMessage, GearingRefused, GearingSource, SprocketChoiceMessage, ThrustMessage};
-use crate::harness::{CircuitMessage, FaultMessage, IndicatorMessage, LampsMessage, ModelMessage, SolverMessage, SymptomMessage, WireColour};
+use crate::gearing::message::{
+    ChainMeshMessage, ChainWearMessage, GearingFinding, GearingMessage, GearingRefused, GearingSource,
+    SprocketChoiceMessage, ThrustMessage,
+};
+use crate::harness::{
+    CircuitMessage, FaultMessage, IndicatorMessage, LampsMessage, ModelMessage, SolverMessage, SymptomMessage,
+    WireColour,
+};
 use crate::inspection::{InspectionMessage, PackMessage};
 use crate::message::{ArgumentKind, Declared};
-use crate::plan::{PlanAskedMessage, PlanDateMessage, PlanFindingMessage, PlanNeverFitsMessage, PlanOrderMessage, PlanRefusedMessage, PlanWaitMessage};
+use crate::plan::{
+    PlanAskedMessage, PlanDateMessage, PlanFindingMessage, PlanNeverFitsMessage, PlanOrderMessage, PlanRefusedMessage,
+    PlanWaitMessage,
+};
 use crate::ripple::message::{RippleFollows, RippleMessage};
 use crate::today::TodayMessage;
 use crate::tyres::message::{TyreCheckMessage, TyresFinding, TyresMessage, TyresRefused, TyresSource};
