@@ -96,6 +96,23 @@ toMm?: number | null,
 presentMm: number, };
 
 /**
+ * Share of the adjuster that is used.
+ */
+export type AdjusterUsed = { 
+/**
+ * Centre distance, millimetres.
+ */
+centreDistanceMm: number, 
+/**
+ * Least centre distance, millimetres.
+ */
+adjusterFromMm: number, 
+/**
+ * Greatest centre distance, millimetres.
+ */
+adjusterToMm: number, };
+
+/**
  * Age of a tyre from its date code.
  */
 export type AgeOfTyre = { 
@@ -189,11 +206,11 @@ check: string,
 /**
  * The check in words.
  */
-label: string, 
+label: Message, 
 /**
  * The answer in words.
  */
-answer: string, 
+answer: Message, 
 /**
  * Whether it fits none of what was suspected then: to be checked again.
  */
@@ -202,7 +219,7 @@ surprising: boolean, };
 /**
  * The area of the trade that a formula belongs to.
  */
-export type Area = "drive" | "brakes" | "tyres" | "electrics" | "paint" | "fluids" | "fasteners" | "plan";
+export type Area = "drive" | "brakes" | "tyres" | "electrics" | "paint" | "fluids" | "fasteners" | "plan" | "general";
 
 /**
  * A call that asks.
@@ -216,6 +233,27 @@ moment: Moment,
  * The question.
  */
 query: Query, };
+
+/**
+ * Preload that uses nine tenths of the yield, torsion counted in.
+ */
+export type AssemblyPreload = { 
+/**
+ * Nominal diameter, millimetres.
+ */
+diameterMm: number, 
+/**
+ * Pitch, millimetres.
+ */
+pitchMm: number, 
+/**
+ * Yield, MPa.
+ */
+stressMpa: number, 
+/**
+ * Friction of the thread.
+ */
+friction: number, };
 
 /**
  * Keeps a photo of something.
@@ -309,7 +347,7 @@ suspect: string,
 /**
  * In words.
  */
-label: string, 
+label: Message, 
 /**
  * Probability, 0 to 1.
  */
@@ -556,7 +594,7 @@ unit: Unit, };
 /**
  * What tells an accepted range from every other.
  */
-export type BoundId = "frontTeeth" | "rearTeeth" | "primaryRatio" | "gearRatio" | "gears" | "chainLinks" | "centreDistance" | "overallRatio" | "pitch" | "revLimit" | "engineSpeed" | "roadSpeed" | "circumference" | "finalRatio" | "sprocketTeeth" | "speedometerOver" | "gear" | "taller" | "pairsShown" | "chainWearLimit" | "chainSlack" | "pitches" | "measuredChain" | "corrector" | "readingFactor" | "peakTorque" | "peakTorqueRpm" | "revPoint" | "crankTorque" | "dragArea" | "driveEfficiency" | "rolling" | "tyrePressure" | "grade" | "headWind" | "altitude" | "airDensity" | "tyreWidth" | "tyreWidthInch" | "aspectRatio" | "rimCode" | "loadIndex" | "plyRating" | "tyreWeek" | "axleLoad" | "rimWidth" | "watts" | "count" | "duty" | "testVolts" | "systemVolts" | "chargingVolts" | "batteryAh" | "ratedHours" | "peukert" | "amperes" | "restedVolts" | "alternatorWatts" | "temperature" | "bakeTemperature" | "lowestAir" | "highestAir" | "dampestAir" | "humidity" | "cureHours" | "activation" | "handsOn" | "leastMinutes" | "mostMinutes" | "atMostHours" | "leastDays" | "likelyDays" | "colder" | "mostDays" | "waitHours" | "spotHours" | "modelYear" | "dryMass" | "displacement" | "peakPower" | "bore" | "disc" | "drum" | "leverRatio" | "pistons" | "litres" | "money" | "reading" | "benchStart" | "benchEnd" | "timeAtHand" | "weekday" | "daysShown" | "padFriction" | "effectiveRadius" | "padClearance" | "hoseLength" | "hoseBore" | "hoseSwell" | "masterStroke" | "camArm" | "camAngle" | "rodTravel" | "shoeShare" | "leverForce" | "wheelRadius" | "ridingMass" | "loadMass" | "roadFriction" | "deceleration" | "brakeEfficiency" | "brakingSpeed" | "reaction" | "stoppingDistance" | "fluidYears" | "waterPercent" | "threadDiameter" | "threadPitch" | "turnsInch" | "threadTurns" | "overLength" | "threadFriction" | "torque" | "nutFactor" | "preloadShare" | "screwLoad" | "shearStrength" | "engagement" | "cup" | "cups" | "fuel" | "premixParts" | "readyMl" | "readyGram" | "mixParts" | "thinner" | "paintedArea" | "solids" | "film" | "sprayLoss" | "coats" | "can" | "density" | "spreading" | "wireSection" | "wireLength" | "wireBack" | "wireTemperature" | "allowedDrop" | "emf" | "circuitOhms" | "circuitWatts" | "circuitVolts" | "fuseRating" | "meterReading" | "flasherWatts" | "flashRate" | "loadResistor" | "resistors" | "flashes" | "countedSeconds" | "lumens" | "idleVolts" | "fastVolts" | "gravity" | "drain" | "charger" | "harnessAge" | "potLife" | "surfaceLength" | "surfaceGirth" | "surfaceDiameter" | "pieces" | "turningSpeed" | "movingSpeed" | "rollingSpeed" | "elongation" | "rodPull" | "charge" | "steadyDrain" | "flasherLoad" | "flasherContacts" | "wireGauge" | "tailDays" | "quantile" | "saturation" | "emission" | "checkMinutes" | "probability" | "seatDiameter" | "holeDiameter" | "restedReading" | "lengthReading" | "shareReading" | "flashReading" | "speedReading" | "timeReading" | "voltageReading" | "engineReading" | "clockMinutes" | "processSteps";
+export type BoundId = "frontTeeth" | "rearTeeth" | "primaryRatio" | "gearRatio" | "gears" | "chainLinks" | "centreDistance" | "overallRatio" | "pitch" | "revLimit" | "engineSpeed" | "roadSpeed" | "circumference" | "finalRatio" | "sprocketTeeth" | "speedometerOver" | "gear" | "taller" | "pairsShown" | "chainWearLimit" | "chainSlack" | "pitches" | "measuredChain" | "corrector" | "readingFactor" | "peakTorque" | "peakTorqueRpm" | "revPoint" | "crankTorque" | "dragArea" | "driveEfficiency" | "rolling" | "tyrePressure" | "grade" | "headWind" | "altitude" | "airDensity" | "tyreWidth" | "tyreWidthInch" | "aspectRatio" | "sectionHeight" | "outerDiameter" | "ageDays" | "rimCode" | "loadIndex" | "plyRating" | "tyreWeek" | "axleLoad" | "rimWidth" | "watts" | "consumerWatts" | "count" | "duty" | "testVolts" | "systemVolts" | "chargingVolts" | "batteryAh" | "ratedHours" | "peukert" | "amperes" | "restedVolts" | "alternatorWatts" | "temperature" | "bakeTemperature" | "lowestAir" | "highestAir" | "dampestAir" | "humidity" | "cureHours" | "meanRate" | "activation" | "handsOn" | "leastMinutes" | "mostMinutes" | "atMostHours" | "leastDays" | "likelyDays" | "colder" | "mostDays" | "waitHours" | "spotHours" | "modelYear" | "dryMass" | "displacement" | "peakPower" | "bore" | "disc" | "drum" | "leverRatio" | "hydraulicRatio" | "pistons" | "litres" | "money" | "reading" | "compared" | "benchStart" | "benchEnd" | "timeAtHand" | "weekday" | "daysShown" | "padFriction" | "effectiveRadius" | "padClearance" | "hoseLength" | "hoseBore" | "hoseSwell" | "masterStroke" | "camArm" | "camAngle" | "rodTravel" | "shoeShare" | "leverForce" | "wheelRadius" | "ridingMass" | "loadMass" | "roadFriction" | "deceleration" | "brakeEfficiency" | "brakingSpeed" | "reaction" | "stoppingDistance" | "fluidYears" | "waterPercent" | "threadDiameter" | "threadPitch" | "turnsInch" | "threadTurns" | "overLength" | "threadFriction" | "torque" | "nutFactor" | "preloadShare" | "stressArea" | "stress" | "engagedDiameters" | "screwLoad" | "shearStrength" | "engagement" | "cup" | "pours" | "lastPour" | "cups" | "fuel" | "premixParts" | "readyMl" | "readyGram" | "mixParts" | "thinner" | "paintedArea" | "solids" | "film" | "sprayLoss" | "coats" | "can" | "density" | "spreading" | "wireSection" | "wireLength" | "wireBack" | "wireTemperature" | "allowedDrop" | "emf" | "circuitOhms" | "circuitWatts" | "circuitVolts" | "fuseRating" | "meterReading" | "flasherWatts" | "flashRate" | "loadResistor" | "resistors" | "flashes" | "countedSeconds" | "lumens" | "idleVolts" | "fastVolts" | "gravity" | "drain" | "charger" | "harnessAge" | "potLife" | "surfaceLength" | "surfaceGirth" | "surfaceDiameter" | "pieces" | "turningSpeed" | "movingSpeed" | "rollingSpeed" | "elongation" | "rodPull" | "charge" | "steadyDrain" | "flasherLoad" | "flasherContacts" | "wireGauge" | "tailDays" | "quantile" | "saturation" | "emission" | "checkMinutes" | "probability" | "seatDiameter" | "holeDiameter" | "restedReading" | "lengthReading" | "shareReading" | "flashReading" | "speedReading" | "timeReading" | "voltageReading" | "engineReading" | "clockMinutes" | "processSteps";
 
 /**
  * A brake.
@@ -879,6 +917,10 @@ decelerationLeast?: number | null,
  */
 decelerationMost?: number | null, 
 /**
+ * Running clearance of a pad, mm.
+ */
+padClearanceMm: number, 
+/**
  * Travel of the master piston until the pads touch, mm.
  */
 masterTravelMm: number, 
@@ -919,6 +961,43 @@ newPistons: number,
  * Diameter of one of them, millimetres.
  */
 newPistonMm: number, };
+
+/**
+ * What another master cylinder, caliper, lever or disc does to the hand.
+ */
+export type BrakeSwap = { 
+/**
+ * Lever ratio before.
+ */
+leverRatio: number, 
+/**
+ * Hydraulic ratio before.
+ */
+hydraulicRatio: number, 
+/**
+ * Effective radius before, millimetres.
+ */
+effectiveRadiusMm: number, 
+/**
+ * Clearance of a pad before, millimetres.
+ */
+padClearanceMm: number, 
+/**
+ * Lever ratio after.
+ */
+newLeverRatio: number, 
+/**
+ * Hydraulic ratio after.
+ */
+newHydraulicRatio: number, 
+/**
+ * Effective radius after, millimetres.
+ */
+newEffectiveRadiusMm: number, 
+/**
+ * Clearance of a pad after, millimetres.
+ */
+newPadClearanceMm: number, };
 
 /**
  * Brings a bike back.
@@ -1305,6 +1384,48 @@ id: string,
  * The job as it shall be.
  */
 job: Job, };
+
+/**
+ * Charge between two rows of a table.
+ */
+export type ChargeBetween = { 
+/**
+ * What was read.
+ */
+reading: number, 
+/**
+ * The row below.
+ */
+below: number, 
+/**
+ * Its charge, per cent.
+ */
+chargeBelow: number, 
+/**
+ * The row above.
+ */
+above: number, 
+/**
+ * Its charge, per cent.
+ */
+chargeAbove: number, };
+
+/**
+ * Current that an alternator leaves for the battery.
+ */
+export type ChargeCurrent = { 
+/**
+ * Output, watts.
+ */
+outputWatts: number, 
+/**
+ * Load, watts.
+ */
+loadWatts: number, 
+/**
+ * Regulated voltage, volts.
+ */
+volts: number, };
 
 /**
  * The charging page.
@@ -1750,6 +1871,27 @@ lumens?: number | null,
 polarised?: boolean | null, };
 
 /**
+ * Power and current of consumers of one kind.
+ */
+export type ConsumerPower = { 
+/**
+ * How many.
+ */
+count: number, 
+/**
+ * Watts of one at the test voltage.
+ */
+watts: number, 
+/**
+ * Test voltage, volts.
+ */
+testVolts: number, 
+/**
+ * Voltage, volts.
+ */
+volts: number, };
+
+/**
  * A reading at a test speed, now and with the corrector.
  */
 export type CorrectedReading = { 
@@ -2125,6 +2267,27 @@ humidity?: number | null,
 surfaceCelsius?: number | null, };
 
 /**
+ * The same for a product that stands still below a temperature.
+ */
+export type CurePace = { 
+/**
+ * Temperature, °C.
+ */
+celsius: number, 
+/**
+ * Lowest temperature of the can, °C.
+ */
+lowestCelsius: number, 
+/**
+ * Reference temperature, °C.
+ */
+atCelsius: number, 
+/**
+ * Activation temperature, kelvin.
+ */
+activationKelvin: number, };
+
+/**
  * A point of the cure curve.
  */
 export type CurePoint = { 
@@ -2416,6 +2579,19 @@ corners: Array<Spot>,
  * Colour and section; none where there is no wire.
  */
 label?: DiagramLabel | null, };
+
+/**
+ * What one number is above another.
+ */
+export type Difference = { 
+/**
+ * The one.
+ */
+start: number, 
+/**
+ * The other.
+ */
+end: number, };
 
 /**
  * Longest stop that Directive 93/14/EEC allows.
@@ -2786,6 +2962,23 @@ engagedMm?: number | null,
 insert: Message, };
 
 /**
+ * Thread engaged by a rule in diameters.
+ */
+export type EngagementRule = { 
+/**
+ * Diameters that the rule asks for.
+ */
+diameters: number, 
+/**
+ * Nominal diameter, millimetres.
+ */
+diameterMm: number, 
+/**
+ * Fine thread.
+ */
+fine: boolean, };
+
+/**
  * Engine speed at a road speed.
  */
 export type EngineSpeed = { 
@@ -2801,6 +2994,27 @@ overallRatio: number,
  * Rolling circumference, millimetres.
  */
 circumferenceMm: number, };
+
+/**
+ * Change of engine speed at the same road speed.
+ */
+export type EngineSpeedChange = { 
+/**
+ * Overall ratio before.
+ */
+overallRatio: number, 
+/**
+ * Overall ratio after.
+ */
+newOverallRatio: number, 
+/**
+ * Rolling circumference before, millimetres.
+ */
+circumferenceMm: number, 
+/**
+ * Rolling circumference after, millimetres.
+ */
+newCircumferenceMm: number, };
 
 /**
  * Engine speed after changing gear at the same road speed.
@@ -3267,6 +3481,19 @@ id: string,
 fluid: Fluid, };
 
 /**
+ * Final drive ratio.
+ */
+export type FinalRatio = { 
+/**
+ * Teeth of the gearbox sprocket.
+ */
+frontTeeth: number, 
+/**
+ * Teeth of the wheel sprocket.
+ */
+rearTeeth: number, };
+
+/**
  * Something worth saying about the bike. A bad bike is a finding, never an error.
  */
 export type Finding = { 
@@ -3415,6 +3642,19 @@ seconds: number, };
 export type FlasherKind = "thermal" | "electronicTwo" | "electronicThree";
 
 /**
+ * Load of a flasher against the load that it is made for.
+ */
+export type FlasherShare = { 
+/**
+ * Load of one side, watts.
+ */
+sideWatts: number, 
+/**
+ * Load that it is made for, watts.
+ */
+flasherWatts: number, };
+
+/**
  * What to expect of the flashing.
  */
 export type Flashing = "right" | "stops" | "tooFast" | "count";
@@ -3515,7 +3755,7 @@ export type FluidGrade = "dot3" | "dot4" | "dot5" | "dot51" | "mineral";
 /**
  * A formula with its inputs.
  */
-export type Formula = { "kind": "overallRatio" } & OverallRatio | { "kind": "roadSpeed" } & RoadSpeed | { "kind": "engineSpeed" } & EngineSpeed | { "kind": "wantedRatio" } & WantedRatio | { "kind": "engineSpeedDrop" } & EngineSpeedDrop | { "kind": "chainLength" } & ChainLength | { "kind": "centreDistance" } & CentreDistance | { "kind": "wornCentreDistance" } & WornCentreDistance | { "kind": "pitchDiameter" } & PitchDiameter | { "kind": "huntingTooth" } & HuntingTooth | { "kind": "chainSizeDimensions" } & ChainSizeDimensions | { "kind": "chainElongation" } & ChainElongation | { "kind": "wornLength" } & WornLength | { "kind": "chainOnSprocket" } & ChainOnSprocket | { "kind": "speedometerFactor" } & SpeedometerFactor | { "kind": "allowedReading" } & AllowedReading | { "kind": "correctorRatio" } & CorrectorRatio | { "kind": "standardAir" } & StandardAir | { "kind": "rollingCoefficient" } & RollingCoefficient | { "kind": "roadResistance" } & RoadResistance | { "kind": "powerSpeed" } & PowerSpeed | { "kind": "thrustAtTyre" } & ThrustAtTyre | { "kind": "cubicPower" } & CubicPower | { "kind": "peaksPower" } & PeaksPower | { "kind": "hydraulicBrake" } & HydraulicBrake | { "kind": "caliperPistons" } & CaliperPistons | { "kind": "brakePair" } & BrakePair | { "kind": "leverTravel" } & LeverTravel | { "kind": "stoppingDistance" } & StoppingDistance | { "kind": "stoppingDeceleration" } & StoppingDeceleration | { "kind": "brakeEfficiency" } & BrakeEfficiency | { "kind": "directiveStop" } & DirectiveStop | { "kind": "camLever" } & CamLever | { "kind": "drumShoes" } & DrumShoes | { "kind": "bleedThrough" } & BleedThrough | { "kind": "brakeFluidBoiling" } & BrakeFluidBoiling | { "kind": "tyreDiameter" } & TyreDiameter | { "kind": "tyreAgainst" } & TyreAgainst | { "kind": "tyreRating" } & TyreRating | { "kind": "ageOfTyre" } & AgeOfTyre | { "kind": "batteryHours" } & BatteryHours | { "kind": "restedCharge" } & RestedCharge | { "kind": "gravityCharge" } & GravityCharge | { "kind": "daysToFlat" } & DaysToFlat | { "kind": "rechargeHours" } & RechargeHours | { "kind": "lampWatts" } & LampWatts | { "kind": "lampLight" } & LampLight | { "kind": "thermalFlasher" } & ThermalFlasher | { "kind": "countedFlashes" } & CountedFlashes | { "kind": "loadResistance" } & LoadResistance | { "kind": "nominalOutput" } & NominalOutput | { "kind": "wireDrop" } & WireDrop | { "kind": "wireGauge" } & WireGauge | { "kind": "dewPoint" } & DewPoint | { "kind": "surfaceMargin" } & SurfaceMargin | { "kind": "cureRate" } & CureRate | { "kind": "cureAge" } & CureAge | { "kind": "activation" } & Activation | { "kind": "stressArea" } & StressArea | { "kind": "screwLoads" } & ScrewLoads | { "kind": "tighteningTorque" } & TighteningTorque | { "kind": "preloadFromTorque" } & PreloadFromTorque | { "kind": "nutFactorTorque" } & NutFactorTorque | { "kind": "threadEngagement" } & ThreadEngagement | { "kind": "identifyThread" } & IdentifyThread | { "kind": "pourSplit" } & PourSplit | { "kind": "premix" } & Premix | { "kind": "twoPartMix" } & TwoPartMix | { "kind": "thinning" } & Thinning | { "kind": "paintNeeded" } & PaintNeeded | { "kind": "thinnedFilm" } & ThinnedFilm | { "kind": "shellArea" } & ShellArea | { "kind": "rimArea" } & RimArea | { "kind": "tubeArea" } & TubeArea | { "kind": "triangularQuantile" } & TriangularQuantile | { "kind": "lognormalQuantile" } & LognormalQuantile | { "kind": "laterOfTwo" } & LaterOfTwo;
+export type Formula = { "kind": "finalRatio" } & FinalRatio | { "kind": "overallRatio" } & OverallRatio | { "kind": "roadSpeed" } & RoadSpeed | { "kind": "engineSpeed" } & EngineSpeed | { "kind": "wantedRatio" } & WantedRatio | { "kind": "tallerRatio" } & TallerRatio | { "kind": "engineSpeedDrop" } & EngineSpeedDrop | { "kind": "engineSpeedChange" } & EngineSpeedChange | { "kind": "chainLength" } & ChainLength | { "kind": "centreDistance" } & CentreDistance | { "kind": "wornCentreDistance" } & WornCentreDistance | { "kind": "adjusterUsed" } & AdjusterUsed | { "kind": "freeChain" } & FreeChain | { "kind": "pitchDiameter" } & PitchDiameter | { "kind": "huntingTooth" } & HuntingTooth | { "kind": "chainSizeDimensions" } & ChainSizeDimensions | { "kind": "chainElongation" } & ChainElongation | { "kind": "wornLength" } & WornLength | { "kind": "chainOnSprocket" } & ChainOnSprocket | { "kind": "speedometerFactor" } & SpeedometerFactor | { "kind": "shownSpeed" } & ShownSpeed | { "kind": "allowedReading" } & AllowedReading | { "kind": "correctorRatio" } & CorrectorRatio | { "kind": "standardAir" } & StandardAir | { "kind": "rollingCoefficient" } & RollingCoefficient | { "kind": "roadResistance" } & RoadResistance | { "kind": "powerSpeed" } & PowerSpeed | { "kind": "torqueOfPower" } & TorqueOfPower | { "kind": "wheelPower" } & WheelPower | { "kind": "thrustAtTyre" } & ThrustAtTyre | { "kind": "cubicPower" } & CubicPower | { "kind": "peaksPower" } & PeaksPower | { "kind": "hydraulicBrake" } & HydraulicBrake | { "kind": "caliperPistons" } & CaliperPistons | { "kind": "brakePair" } & BrakePair | { "kind": "brakeSwap" } & BrakeSwap | { "kind": "leverTravel" } & LeverTravel | { "kind": "stoppingDistance" } & StoppingDistance | { "kind": "stoppingDeceleration" } & StoppingDeceleration | { "kind": "brakeEfficiency" } & BrakeEfficiency | { "kind": "directiveStop" } & DirectiveStop | { "kind": "camLever" } & CamLever | { "kind": "drumShoes" } & DrumShoes | { "kind": "bleedThrough" } & BleedThrough | { "kind": "brakeFluidBoiling" } & BrakeFluidBoiling | { "kind": "outerDiameter" } & OuterDiameter | { "kind": "rollingCircumference" } & RollingCircumference | { "kind": "tyreDiameter" } & TyreDiameter | { "kind": "scaledCircumference" } & ScaledCircumference | { "kind": "turnsPerKilometre" } & TurnsPerKilometre | { "kind": "rideHeight" } & RideHeight | { "kind": "tyreAgainst" } & TyreAgainst | { "kind": "tyreRating" } & TyreRating | { "kind": "ageOfTyre" } & AgeOfTyre | { "kind": "yearsOfDays" } & YearsOfDays | { "kind": "batteryHours" } & BatteryHours | { "kind": "restedCharge" } & RestedCharge | { "kind": "gravityCharge" } & GravityCharge | { "kind": "chargeBetween" } & ChargeBetween | { "kind": "daysToFlat" } & DaysToFlat | { "kind": "rechargeHours" } & RechargeHours | { "kind": "lampWatts" } & LampWatts | { "kind": "lampLight" } & LampLight | { "kind": "consumerPower" } & ConsumerPower | { "kind": "loadSum" } & LoadSum | { "kind": "chargeCurrent" } & ChargeCurrent | { "kind": "thermalFlasher" } & ThermalFlasher | { "kind": "countedFlashes" } & CountedFlashes | { "kind": "flasherShare" } & FlasherShare | { "kind": "loadResistance" } & LoadResistance | { "kind": "resistorWatts" } & ResistorWatts | { "kind": "nominalOutput" } & NominalOutput | { "kind": "wireDrop" } & WireDrop | { "kind": "leastFuse" } & LeastFuse | { "kind": "wireGauge" } & WireGauge | { "kind": "dewPoint" } & DewPoint | { "kind": "surfaceMargin" } & SurfaceMargin | { "kind": "cureRate" } & CureRate | { "kind": "curePace" } & CurePace | { "kind": "cureAge" } & CureAge | { "kind": "hoursAtRate" } & HoursAtRate | { "kind": "activation" } & Activation | { "kind": "stressArea" } & StressArea | { "kind": "screwLoad" } & ScrewLoad | { "kind": "screwLoads" } & ScrewLoads | { "kind": "assemblyPreload" } & AssemblyPreload | { "kind": "preloadTorque" } & PreloadTorque | { "kind": "tighteningTorque" } & TighteningTorque | { "kind": "preloadFromTorque" } & PreloadFromTorque | { "kind": "nutFactorTorque" } & NutFactorTorque | { "kind": "engagementRule" } & EngagementRule | { "kind": "threadEngagement" } & ThreadEngagement | { "kind": "identifyThread" } & IdentifyThread | { "kind": "pourSplit" } & PourSplit | { "kind": "poured" } & Poured | { "kind": "premix" } & Premix | { "kind": "twoPartMix" } & TwoPartMix | { "kind": "thinning" } & Thinning | { "kind": "paintNeeded" } & PaintNeeded | { "kind": "paintForArea" } & PaintForArea | { "kind": "thinnedFilm" } & ThinnedFilm | { "kind": "shellArea" } & ShellArea | { "kind": "rimArea" } & RimArea | { "kind": "tubeArea" } & TubeArea | { "kind": "triangularQuantile" } & TriangularQuantile | { "kind": "lognormalQuantile" } & LognormalQuantile | { "kind": "laterOfTwo" } & LaterOfTwo | { "kind": "percentChange" } & PercentChange | { "kind": "difference" } & Difference;
 
 /**
  * A formula as the handbook shows it.
@@ -3553,6 +3793,23 @@ source: Source,
  * Where it holds.
  */
 range: string, };
+
+/**
+ * Length of chain that is free.
+ */
+export type FreeChain = { 
+/**
+ * Links.
+ */
+chainLinks: number, 
+/**
+ * Links that the sprockets ask for there.
+ */
+linksExact: number, 
+/**
+ * Pitch, millimetres.
+ */
+pitchMm: number, };
 
 /**
  * Thrust in one gear.
@@ -3942,6 +4199,19 @@ share: number, };
 export type HolderKind = "job" | "parcel";
 
 /**
+ * Hours here as hours on the can, or the other way round.
+ */
+export type HoursAtRate = { 
+/**
+ * Hours.
+ */
+hours: number, 
+/**
+ * Hours of the one kind for an hour of the other, mean of the time.
+ */
+rate: number, };
+
+/**
  * How often the same tooth meets the same link. The more turns, the more evenly both wear; 1 is the best divisor.
  */
 export type Hunting = { 
@@ -4209,7 +4479,7 @@ pack: PackCard,
 /**
  * Its caution.
  */
-caution: string, 
+caution: Message, 
 /**
  * All packs.
  */
@@ -4853,6 +5123,15 @@ anyway?: boolean | null, };
 export type Layer = "base" | "colour" | "decal" | "clear";
 
 /**
+ * Least rating of a fuse.
+ */
+export type LeastFuse = { 
+/**
+ * Current of the load, amperes.
+ */
+amperes: number, };
+
+/**
  * Lever travel that pad clearance and hose take up.
  */
 export type LeverTravel = { 
@@ -5010,6 +5289,19 @@ ratingWatts: number,
 mounting: Message, };
 
 /**
+ * Load of several consumers.
+ */
+export type LoadSum = { 
+/**
+ * Share of the time of each.
+ */
+shares: Array<number>, 
+/**
+ * Watts of each.
+ */
+watts: Array<number>, };
+
+/**
  * What a lognormal spread stays below.
  */
 export type LognormalQuantile = { 
@@ -5055,7 +5347,7 @@ outcome: string,
 /**
  * The outcome in words.
  */
-label: string, 
+label: Message, 
 /**
  * How likely this answer is.
  */
@@ -5063,7 +5355,7 @@ probability: number,
 /**
  * What it points at, most likely first.
  */
-pointsAt: Array<string>, };
+pointsAt: Array<Message>, };
 
 /**
  * How an item is judged.
@@ -5201,7 +5493,7 @@ export type MixPart = {
 /**
  * What it is.
  */
-name: string, 
+name: Message, 
 /**
  * Volume, mL, where it is known.
  */
@@ -5675,6 +5967,19 @@ made?: string | null,
 received?: Received | null, };
 
 /**
+ * Outer diameter of a tyre from rim and section height.
+ */
+export type OuterDiameter = { 
+/**
+ * Rim diameter code, inches.
+ */
+rimCode: number, 
+/**
+ * Section height, millimetres.
+ */
+heightMm: number, };
+
+/**
  * What an alternator with its regulator can give in one state of the engine.
  */
 export type OutputAt = { 
@@ -5779,6 +6084,27 @@ title: string,
  * How many items.
  */
 items: number, };
+
+/**
+ * Paint that an area takes at a spreading rate.
+ */
+export type PaintForArea = { 
+/**
+ * Area, m².
+ */
+squareMetres: number, 
+/**
+ * Coats.
+ */
+coats: number, 
+/**
+ * Spreading rate, m² a litre.
+ */
+spreadingRate: number, 
+/**
+ * Loss, per cent.
+ */
+lossPercent: number, };
 
 /**
  * Paint of one product that a process takes. Unthinned: thinner comes on top.
@@ -5935,6 +6261,19 @@ peakTorqueNm: number,
  * Engine speed of peak torque, revolutions a minute.
  */
 peakTorqueRpm: number, };
+
+/**
+ * Change of a number.
+ */
+export type PercentChange = { 
+/**
+ * Before.
+ */
+before: number, 
+/**
+ * After.
+ */
+after: number, };
 
 /**
  * A photo of something on the bike.
@@ -6176,7 +6515,7 @@ waitUntilMs?: number | null,
 /**
  * What passes meanwhile.
  */
-waitName?: string | null, 
+waitName?: Message | null, 
 /**
  * It holds the ready date: put off to the next bench time, it would move the date, or a time limit would pass.
  */
@@ -6232,6 +6571,23 @@ litres: number,
  * Cup, millilitres.
  */
 cupMl: number, };
+
+/**
+ * What cups come to.
+ */
+export type Poured = { 
+/**
+ * Full cups.
+ */
+times: number, 
+/**
+ * Cup, millilitres.
+ */
+cupMl: number, 
+/**
+ * Last pour, millilitres.
+ */
+lastMl: number, };
 
 /**
  * One point of the engine's power curve.
@@ -6300,6 +6656,35 @@ pitchMm: number,
  * Torque, newton metres.
  */
 torqueNm: number, 
+/**
+ * Friction of thread and head.
+ */
+friction: number, };
+
+/**
+ * Torque of a preload.
+ */
+export type PreloadTorque = { 
+/**
+ * Preload, newtons.
+ */
+loadNewtons: number, 
+/**
+ * Nominal diameter, millimetres.
+ */
+diameterMm: number, 
+/**
+ * Pitch, millimetres.
+ */
+pitchMm: number, 
+/**
+ * Outer diameter of the seat under the head, millimetres.
+ */
+bearingMm: number, 
+/**
+ * Clearance hole, millimetres.
+ */
+holeMm: number, 
 /**
  * Friction of thread and head.
  */
@@ -6719,15 +7104,15 @@ check: string,
 /**
  * The question or instruction.
  */
-label: string, 
+label: Message, 
 /**
  * Where it is done.
  */
-place?: string | null, 
+place?: Message | null, 
 /**
  * Switch positions for it.
  */
-position?: string | null, 
+position?: Message | null, 
 /**
  * Whether it takes a reading in volts beside the answers to choose from.
  */
@@ -6735,7 +7120,7 @@ takesReading: boolean,
 /**
  * What must come off first, in words.
  */
-takeOff: Array<string>, 
+takeOff: Array<Message>, 
 /**
  * Hands-on minutes once everything is in reach.
  */
@@ -6751,7 +7136,7 @@ why: Message,
 /**
  * A caution at this step.
  */
-caution?: string | null, };
+caution?: Message | null, };
 
 /**
  * The fold of all items.
@@ -7152,6 +7537,19 @@ airNewtons: number,
 totalNewtons: number, };
 
 /**
+ * Watts that a resistor takes.
+ */
+export type ResistorWatts = { 
+/**
+ * Voltage, volts.
+ */
+volts: number, 
+/**
+ * Resistance, ohms.
+ */
+ohms: number, };
+
+/**
  * State of charge of a rested 12 V battery.
  */
 export type RestedCharge = { 
@@ -7159,6 +7557,19 @@ export type RestedCharge = {
  * Voltage after a rest of some hours, volts.
  */
 volts: number, };
+
+/**
+ * How much higher the axle stands on another tyre.
+ */
+export type RideHeight = { 
+/**
+ * Outer diameter before, millimetres.
+ */
+diameterMm: number, 
+/**
+ * Outer diameter after, millimetres.
+ */
+newDiameterMm: number, };
 
 /**
  * What the rider is doing, as far as the electrics care.
@@ -7267,6 +7678,15 @@ overallRatio: number,
 circumferenceMm: number, };
 
 /**
+ * Rolling circumference of a tyre by its diameter.
+ */
+export type RollingCircumference = { 
+/**
+ * Outer diameter, millimetres.
+ */
+diameterMm: number, };
+
+/**
  * Rolling coefficient of a motorcycle tyre by pressure and speed.
  */
 export type RollingCoefficient = { 
@@ -7300,6 +7720,36 @@ export type SandCoat = {
  * Id of the paint job.
  */
 process: string, };
+
+/**
+ * Circumference of a tyre by the roll-out of another one.
+ */
+export type ScaledCircumference = { 
+/**
+ * Circumference of the one, rolled out, millimetres.
+ */
+circumferenceMm: number, 
+/**
+ * Its outer diameter by the code, millimetres.
+ */
+diameterMm: number, 
+/**
+ * Outer diameter of the other, millimetres.
+ */
+newDiameterMm: number, };
+
+/**
+ * Load of a stress in a screw.
+ */
+export type ScrewLoad = { 
+/**
+ * Stress area, mm².
+ */
+stressAreaMm2: number, 
+/**
+ * Stress, MPa.
+ */
+stressMpa: number, };
 
 /**
  * Proof load and breaking load of a screw.
@@ -7355,7 +7805,7 @@ search: string,
 /**
  * What is wrong, in words.
  */
-name: string, 
+name: Message, 
 /**
  * Answers so far.
  */
@@ -7376,7 +7826,7 @@ export type SearchState = {
 /**
  * What is wrong, in words.
  */
-name: string, 
+name: Message, 
 /**
  * Whether it goes on.
  */
@@ -7408,7 +7858,7 @@ settled?: SettledOn | null,
 /**
  * When no check tells more and nothing is settled: the cures in the order in which to try them.
  */
-tryInOrder: Array<string>, 
+tryInOrder: Array<Message>, 
 /**
  * Trouble so far, minutes.
  */
@@ -7495,11 +7945,11 @@ export type SettledOn = {
 /**
  * What puts it right.
  */
-cure: string, 
+cure: Message, 
 /**
  * Suspects that share this cure, most likely first.
  */
-suspects: Array<string>, 
+suspects: Array<Message>, 
 /**
  * Their probability together.
  */
@@ -7579,6 +8029,23 @@ changePercent?: number | null,
  * It crossed a limit.
  */
 crossed: boolean, };
+
+/**
+ * Speed that a speedometer shows.
+ */
+export type ShownSpeed = { 
+/**
+ * Road speed, km/h.
+ */
+roadSpeedKmh: number, 
+/**
+ * High as made, per cent.
+ */
+speedometerOverPercent: number, 
+/**
+ * New reading over the reading as made.
+ */
+readingFactor: number, };
 
 /**
  * Which spec.
@@ -7693,7 +8160,15 @@ finalRatio: number,
 /**
  * Final drive ratio after.
  */
-newFinalRatio: number, };
+newFinalRatio: number, 
+/**
+ * Ratio of the corrector before; 1 without one.
+ */
+speedometerCorrector: number, 
+/**
+ * Ratio of the corrector after.
+ */
+newSpeedometerCorrector: number, };
 
 /**
  * How the reading shifts against standard.
@@ -8455,13 +8930,9 @@ text: Message, };
 export type SymptomKind = "weaker" | "stronger" | "fuseBlows" | "chatters" | "notFlashing";
 
 /**
- * Units, accepted ranges, and what records are called.
+ * Accepted ranges, and what records are called.
  */
 export type TablesAnswer = { 
-/**
- * Units.
- */
-units: Array<UnitCard>, 
 /**
  * Accepted ranges.
  */
@@ -8479,6 +8950,19 @@ export type TakeReading = {
  * The reading.
  */
 reading: Reading, };
+
+/**
+ * Final drive ratio that is taller than another.
+ */
+export type TallerRatio = { 
+/**
+ * Final drive ratio.
+ */
+finalRatio: number, 
+/**
+ * Taller by, per cent.
+ */
+tallerPercent: number, };
 
 /**
  * What the screw goes into.
@@ -9137,6 +9621,19 @@ makerPreloadLeast?: number | null,
 makerPreloadMost?: number | null, };
 
 /**
+ * Torque that a power means at an engine speed.
+ */
+export type TorqueOfPower = { 
+/**
+ * Power, kilowatts.
+ */
+powerKw: number, 
+/**
+ * Engine speed, revolutions a minute.
+ */
+engineRpm: number, };
+
+/**
  * Preload and torque at one friction.
  */
 export type TorquePoint = { 
@@ -9202,7 +9699,7 @@ trouble: Trouble,
 /**
  * In words.
  */
-name: string, };
+name: Message, };
 
 /**
  * Whether the tyre runs with a tube.
@@ -9225,6 +9722,15 @@ lengthMm: number,
  * How many alike.
  */
 count: number, };
+
+/**
+ * Turns of a wheel in a kilometre.
+ */
+export type TurnsPerKilometre = { 
+/**
+ * Rolling circumference, millimetres.
+ */
+circumferenceMm: number, };
 
 /**
  * A two-part product.
@@ -9657,7 +10163,11 @@ week: number,
  */
 fromDay: string, 
 /**
- * Age on the day of asking, years.
+ * Age on the day of asking, days.
+ */
+ageDays: number, 
+/**
+ * The same in years.
  */
 ageYears: number, };
 
@@ -9797,7 +10307,7 @@ rule: WearRule,
 /**
  * Its name in words.
  */
-name: string, 
+name: Message, 
 /**
  * Elongation at the limit, per cent.
  */
@@ -9870,6 +10380,19 @@ rimWidthInch?: number | null,
  * Whether the rim hangs in wire spokes.
  */
 spoked?: boolean | null, };
+
+/**
+ * Power at the wheel.
+ */
+export type WheelPower = { 
+/**
+ * Power of the engine, kilowatts.
+ */
+powerKw: number, 
+/**
+ * Share of the power that reaches the wheel.
+ */
+driveEfficiency: number, };
 
 /**
  * The page of wire and fuse.
@@ -9972,7 +10495,7 @@ fuseAmperes?: number | null,
 /**
  * Colour of that fuse.
  */
-fuseColour?: string | null, };
+fuseColour?: Message | null, };
 
 /**
  * Resistance of a metre of wire and what it loses.
@@ -10139,6 +10662,15 @@ insideAdjuster?: boolean | null,
  * Adjuster travel left, millimetres, where its far end is known.
  */
 travelLeftMm?: number | null, };
+
+/**
+ * Years of a count of days.
+ */
+export type YearsOfDays = { 
+/**
+ * Days.
+ */
+days: number, };
 
 /**
  * The local clock, as the host knows it for the years at hand. Empty is UTC.
