@@ -30,7 +30,7 @@ fn main() -> Result<(), Box<dyn std::error::Error>> {
         let setting = Setting { positions: positions.filter(|at| at.switch != "beat").collect() };
         let mut harnesses = vec![("sound".to_owned(), sound.clone())];
         for fault in fault_places(&sound).iter().step_by(EVERY) {
-            harnesses.push((fault.id(), with_fault(&sound, fault)?));
+            harnesses.push((fault.spoken(&sound).to_string(), with_fault(&sound, fault)?));
         }
         for (what, harness) in harnesses {
             let point = solve(&harness, &setting)?;

@@ -1,13 +1,16 @@
 //! Every message that the core can say, listed once: what the catalogue of a language must have words for.
 
 use crate::brakes::message::{BleedingMessage, BrakesFinding, BrakesMessage, BrakesRefused, BrakesSource};
+use crate::coating::{CoatingMessage, CureMessage, ProcessMessage};
 use crate::electrical::{
     ChargingMessage, ChargingPageMessage, ElectricalMessage, ElectricalSource, FuseColour, LoadMessage,
     LoadPageMessage, WireMessage,
 };
 use crate::error::RefusedMessage;
 use crate::events::{EventMessage, EventsMessage};
+use crate::fasteners::{ScrewMessage, ThreadMessage};
 use crate::faults::{CircuitCheckMessage, FaultsMessage, FaultsSource, ReachMessage};
+use crate::fluids::{FillMessage, MixMessage};
 use crate::gearing::message::{
     ChainMeshMessage, ChainWearMessage, GearingFinding, GearingMessage, GearingRefused, GearingSource,
     SprocketChoiceMessage, ThrustMessage,
@@ -16,9 +19,14 @@ use crate::harness::{
     CircuitMessage, FaultMessage, IndicatorMessage, LampsMessage, ModelMessage, SolverMessage, SymptomMessage,
     WireColour,
 };
-use crate::inspection::InspectionMessage;
+use crate::inspection::{InspectionMessage, PackMessage};
 use crate::message::{ArgumentKind, Declared};
+use crate::plan::{
+    PlanAskedMessage, PlanDateMessage, PlanFindingMessage, PlanNeverFitsMessage, PlanOrderMessage, PlanRefusedMessage,
+    PlanWaitMessage,
+};
 use crate::ripple::message::{RippleFollows, RippleMessage};
+use crate::today::TodayMessage;
 use crate::tyres::message::{TyreCheckMessage, TyresFinding, TyresMessage, TyresRefused, TyresSource};
 
 /// The messages of each enum marked `#[message]`. `tests/suite/words.rs` finds one that is missing here.
@@ -35,6 +43,8 @@ pub const MESSAGES: &[&[Declared]] = &[
     ChargingPageMessage::DECLARED,
     CircuitCheckMessage::DECLARED,
     CircuitMessage::DECLARED,
+    CoatingMessage::DECLARED,
+    CureMessage::DECLARED,
     ElectricalMessage::DECLARED,
     ElectricalSource::DECLARED,
     EventMessage::DECLARED,
@@ -42,6 +52,7 @@ pub const MESSAGES: &[&[Declared]] = &[
     FaultMessage::DECLARED,
     FaultsMessage::DECLARED,
     FaultsSource::DECLARED,
+    FillMessage::DECLARED,
     FuseColour::DECLARED,
     GearingFinding::DECLARED,
     GearingMessage::DECLARED,
@@ -52,15 +63,28 @@ pub const MESSAGES: &[&[Declared]] = &[
     LampsMessage::DECLARED,
     LoadMessage::DECLARED,
     LoadPageMessage::DECLARED,
+    MixMessage::DECLARED,
     ModelMessage::DECLARED,
+    PackMessage::DECLARED,
+    PlanAskedMessage::DECLARED,
+    PlanDateMessage::DECLARED,
+    PlanFindingMessage::DECLARED,
+    PlanNeverFitsMessage::DECLARED,
+    PlanOrderMessage::DECLARED,
+    PlanRefusedMessage::DECLARED,
+    PlanWaitMessage::DECLARED,
+    ProcessMessage::DECLARED,
     ReachMessage::DECLARED,
     RefusedMessage::DECLARED,
     RippleFollows::DECLARED,
     RippleMessage::DECLARED,
+    ScrewMessage::DECLARED,
     SolverMessage::DECLARED,
     SprocketChoiceMessage::DECLARED,
     SymptomMessage::DECLARED,
+    ThreadMessage::DECLARED,
     ThrustMessage::DECLARED,
+    TodayMessage::DECLARED,
     TyreCheckMessage::DECLARED,
     TyresFinding::DECLARED,
     TyresMessage::DECLARED,

@@ -6,7 +6,7 @@ from vectors import check_area, run
 
 FORMULAS = {
     "percentChange": lambda before, after: {"change": 100 * (Fraction(after) - Fraction(before)) / Fraction(before)},
-    "difference": lambda **given: {"difference": Fraction(given["to"]) - Fraction(given["from"])},
+    "difference": lambda start, end: {"difference": Fraction(end) - Fraction(start)},
 }
 
 

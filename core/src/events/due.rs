@@ -159,7 +159,7 @@ fn of_waits(bike: &Bike, rows: &[PlanRow]) -> Vec<Due> {
     let done = rows.iter().filter(|row| row.state == JobState::Done && !has_coat(&row.job));
     done.filter_map(|row| {
         let text = match row.wait_name.clone() {
-            Some(name) => EventsMessage::WaitOver { name },
+            Some(wait) => EventsMessage::WaitOver { wait },
             None => EventsMessage::AWaitOver,
         };
         Some(Due::new(bike, (Job::KIND, &row.job, &row.title), (row.wait_until_ms?, DueKind::WaitOver), text))

@@ -2,6 +2,8 @@
 
 use layshaft_wire::message;
 
+use crate::message::Message;
+
 /// A sentence about something that comes about.
 #[message("events")]
 pub(crate) enum EventsMessage {
@@ -16,7 +18,7 @@ pub(crate) enum EventsMessage {
     /// A coat is fully cured.
     Cured { product: String },
     /// A wait with a name is over.
-    WaitOver { name: String },
+    WaitOver { wait: Message },
     /// A wait is over.
     AWaitOver,
     /// A part should be here.

@@ -3,6 +3,7 @@
 //! Reading order: tables and formulas (`formulas`), and the page (`page`).
 
 mod formulas;
+mod message;
 mod page;
 
 pub use formulas::{
@@ -12,6 +13,7 @@ pub use formulas::{
     YIELD_SHARE, assembly_preload, core_diameter, engaged_by_rule, engagement_length, flank_diameter, identify,
     nut_factor_torque, pitch_of_turns, preload_from_torque, screw_load, stress_area, tighten, tightening_torque,
 };
+pub(crate) use message::{ScrewMessage, ThreadMessage};
 pub use page::{
     EngagementAdvice, FastenerAnswer, FastenerAsk, Lubrication, MakerTorque, ScrewStrength, TorqueBand, TorquePoint,
     fastener_answer,

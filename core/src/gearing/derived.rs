@@ -151,7 +151,7 @@ fn on_chain(fit: &ChainFit, front_teeth: Option<u32>) -> Vec<Quantity> {
     }));
     quantities.extend(fit.wear_room_percent.map(|room| {
         // Chain makers and manuals differ on the limit (1 to 3 %), so only “none left” is judged.
-        let none_left = (room < 0.0).then(|| (false, GearingMessage::AtAdjusterEnd));
+        let none_left = (room < 0.0).then_some((false, GearingMessage::AtAdjusterEnd));
         judged(open("chain.wear-room", GearingMessage::WearRoom, room, Unit::Percent, geometry()), none_left)
     }));
     // The owner's own limit stands first; else the usual one of manuals, the least that is in use.

@@ -1,5 +1,6 @@
 //! What the mechanic said about an item.
 
+use super::message::PackMessage;
 use super::{Item, Limit, wording};
 use crate::bounds;
 use crate::check;
@@ -11,42 +12,38 @@ impl ItemAnswer {
     /// The answer with its remark trimmed, or the first field that cannot be accepted for this item.
     ///
     /// ```
-    /// use layshaft_core::record::ItemAnswer;
+    /// use layshaft_core::error::Refused;
     /// use layshaft_core::inspection::packs;
+    /// use layshaft_core::record::ItemAnswer;
     /// let pack = packs().into_iter().find(|pack| pack.id == "gb").unwrap();
     /// let tread = pack.items.iter().find(|item| item.id == "tyre.front.tread").unwrap();
     /// let answer = |value| ItemAnswer { value: Some(value), ..ItemAnswer::default() };
     /// assert!(answer(3.5).checked(tread).is_ok());
-    /// let slip = answer(35.0).checked(tread).unwrap_err();
-    /// assert_eq!(slip.to_string(), "Reading: 35 mm is outside 0 to 25 mm");
+    /// assert!(matches!(answer(35.0).checked(tread), Err(Refused::OutOfRange { max: 25.0, .. })));
     /// ```
     pub fn checked(mut self, item: &Item) -> Result<Self, Refused> {
         if let Some(value) = self.value {
             let Some((unit, limit)) = item.measure.value() else {
-                return Err(conflict(format!("“{}” is answered in words and takes no reading", item.title)));
+                return Err(conflict(PackMessage::InWords { item: item.title.clone() }));
             };
             if matches!(self.word, Some(AnswerWord::NotChecked | AnswerWord::DoesNotApply)) {
-                return Err(conflict(format!(
-                    "{} was measured and also said to be not checked or not to apply; leave one of them out",
-                    wording::reading(value, unit)
-                )));
+                return Err(conflict(PackMessage::MeasuredAndNot { value: unit.of(value) }));
             }
             plausible(unit, limit).check(value)?;
         } else if self.word.is_none() {
             return Err(Refused::Missing {
                 field: "word".to_owned(),
-                label: "The answer".into(),
+                label: PackMessage::Answer.into(),
                 help: match item.measure.value() {
-                    Some((unit, _)) => {
-                        format!("choose a word or enter a reading in {}", wording::unit_name(unit)).into()
-                    }
-                    None => "choose a word".into(),
-                },
+                    Some((unit, _)) => PackMessage::ChooseWordOrReading { unit: wording::unit_name(unit) },
+                    None => PackMessage::ChooseWord,
+                }
+                .into(),
             });
         }
         self.note = match self.note.as_deref().map(str::trim) {
             None | Some("") => None,
-            Some(note) => Some(check::check_text("note", "Remark", note, 600)?),
+            Some(note) => Some(check::check_text("note", PackMessage::Remark, note, 600)?),
         };
         Ok(self)
     }
@@ -79,7 +76,7 @@ pub(super) fn plausible(unit: Unit, limit: &Limit) -> bounds::Bound {
     bound.narrowed(least, most).measured_in(unit)
 }
 
-fn conflict(reason: String) -> Refused {
+fn conflict(reason: PackMessage) -> Refused {
     Refused::Conflict { field: "value".to_owned(), reason: reason.into() }
 }
 

@@ -12,11 +12,13 @@
 use layshaft_wire::wire;
 
 use super::Verdict;
+use super::message::InspectionMessage;
 use super::pack::Item;
 use super::verdict::{self, Said};
 use crate::message::Message;
 use crate::quantity::{Derived, Source};
 use crate::record::{Bike, Identity, ItemAnswer};
+use crate::units::Unit;
 
 /// An item with its verdict and the reason.
 #[wire]
@@ -54,7 +56,8 @@ pub struct ItemVerdict {
 /// bike.answers.insert("gb/indicator.rate".into(), ItemAnswer { value: Some(148.0), ..ItemAnswer::default() });
 /// let judged = judge_item(&bike, &Derived::default(), "gb", rate);
 /// assert_eq!(judged.verdict, Verdict::Fail);
-/// assert_eq!(judged.reason, "148 /min is above 120 /min.");
+/// // In words: “148 /min is above 120 /min.”
+/// assert_eq!(judged.reason.message_id, "inspection-reading");
 /// ```
 pub fn judge_item(bike: &Bike, derived: &Derived, pack: &str, item: &Item) -> ItemVerdict {
     let answer = bike.answers.get(&format!("{pack}/{}", item.id));
@@ -63,7 +66,7 @@ pub fn judge_item(bike: &Bike, derived: &Derived, pack: &str, item: &Item) -> It
         None => {
             let mut said = verdict::of_answer(item, answer, derived);
             if let Some(doubt) = doubt(&bike.identity, item) {
-                said.reason = format!("{} {doubt}", said.reason).into();
+                said.reason = verdict::and(said.reason, doubt);
             }
             said
         }
@@ -71,7 +74,7 @@ pub fn judge_item(bike: &Bike, derived: &Derived, pack: &str, item: &Item) -> It
     ItemVerdict {
         item: item.clone(),
         verdict: said.verdict,
-        reason: said.reason.into(),
+        reason: said.reason,
         stopper: item.stopper && said.verdict == Verdict::Fail,
         answer: answer.cloned(),
         derived_value: said.derived_value,
@@ -81,38 +84,36 @@ pub fn judge_item(bike: &Bike, derived: &Derived, pack: &str, item: &Item) -> It
 }
 
 /// Why the item is not asked of this machine, when it is not. An unknown year or displacement asks.
-fn not_asked(identity: &Identity, item: &Item) -> Option<String> {
+fn not_asked(identity: &Identity, item: &Item) -> Option<InspectionMessage> {
     if let Some(year) = identity.first_used {
         if let Some(from) = item.from_year.filter(|from| year < *from) {
-            return Some(format!("Asked of machines first used from {from} on; this one was first used in {year}."));
+            return Some(InspectionMessage::FromYear { from: Unit::Year.of(from), year: Unit::Year.of(year) });
         }
         if let Some(to) = item.to_year.filter(|to| year > *to) {
-            return Some(format!("Asked of machines first used up to {to}; this one was first used in {year}."));
+            return Some(InspectionMessage::ToYear { to: Unit::Year.of(to), year: Unit::Year.of(year) });
         }
     }
     let cc = identity.displacement_cc.filter(|cc| cc.is_finite())?;
     let above = item.above_cc.filter(|above| cc <= *above)?;
-    Some(format!("Asked above {above} cc; this one has {cc} cc."))
+    Some(InspectionMessage::AboveDisplacement { above: Unit::None.of(above), displacement: Unit::None.of(cc) })
 }
 
 /// What must be said when the item is asked though it might not be: an unknown year or displacement, or the very year
 /// in which the rule begins or ends.
-fn doubt(identity: &Identity, item: &Item) -> Option<String> {
+fn doubt(identity: &Identity, item: &Item) -> Option<InspectionMessage> {
     let switched_by_year = item.from_year.or(item.to_year).is_some();
     match identity.first_used {
-        None if switched_by_year => return Some("Asked because the year of first use is not known.".to_owned()),
+        None if switched_by_year => return Some(InspectionMessage::YearUnknown),
         Some(year) if item.from_year == Some(year) => {
-            return Some(format!(
-                "First used in {year}, the year in which this rule begins: the day in the papers decides."
-            ));
+            return Some(InspectionMessage::YearBegins { year: Unit::Year.of(year) });
         }
         Some(year) if item.to_year == Some(year) => {
-            return Some(format!("First used in {year}, the last year of this rule: the day in the papers decides."));
+            return Some(InspectionMessage::YearEnds { year: Unit::Year.of(year) });
         }
         _ => {}
     }
     let unknown_cc = !identity.displacement_cc.is_some_and(f64::is_finite);
-    (unknown_cc && item.above_cc.is_some()).then(|| "Asked because the displacement is not known.".to_owned())
+    (unknown_cc && item.above_cc.is_some()).then_some(InspectionMessage::DisplacementUnknown)
 }
 
 #[cfg(test)]

@@ -40,7 +40,7 @@ fn shown(value: f64, judgement: Judgement) -> Derived {
         value,
         unit: Unit::KilometreHour,
         judgement,
-        why: Some("it reads low.".into()),
+        why: Some("it reads low".into()),
         source: Source::new("the tests", Standing::Invented),
     };
     Derived { quantities: vec![quantity], findings: Vec::new() }
@@ -93,10 +93,10 @@ fn an_item_in_words_follows_the_word_and_no_number() {
 #[test]
 fn a_reading_is_held_against_its_limit() {
     let none = Derived::default();
-    assert_eq!(judged(&tread(), &none, None, Some(1.0)), (Pass, "1.0 mm is at least 1.0 mm.".into()));
-    assert_eq!(judged(&tread(), &none, Some(Good), Some(0.8)), (Fail, "0.8 mm is below 1.0 mm.".into()));
+    assert_eq!(judged(&tread(), &none, None, Some(1.0)), (Pass, "1 mm is at least 1 mm.".into()));
+    assert_eq!(judged(&tread(), &none, Some(Good), Some(0.8)), (Fail, "0.8 mm is below 1 mm.".into()));
     let (verdict, reason) = judged(&tread(), &none, Some(NotGood), Some(3.0));
-    assert_eq!((verdict, reason.as_str()), (Fail, "3.0 mm is at least 1.0 mm, but it was answered: not good."));
+    assert_eq!((verdict, reason.as_str()), (Fail, "3 mm is at least 1 mm, but it was answered: not good."));
 }
 
 #[test]
@@ -105,7 +105,7 @@ fn good_without_a_reading_does_not_pass_an_item_with_a_limit() {
     let (verdict, reason) = judged(&tread(), &none, Some(Good), None);
     assert_eq!(
         (verdict, reason.as_str()),
-        (Unknown, "Answered good, but not measured: at least 1.0 mm needs a reading.")
+        (Unknown, "Answered good, but not measured: at least 1 mm needs a reading.")
     );
     let limited = derived_item(Limit { min: Some(80.0), max: None });
     assert_eq!(judged(&limited, &none, Some(Good), None).0, Unknown);
@@ -146,7 +146,7 @@ fn a_derived_item_follows_the_judgement_of_the_bike_where_the_pack_sets_no_limit
     assert_eq!(judged(&open, &shown(84.0, Judgement::Open), None, None).0, Unknown);
     let (verdict, reason) = judged(&open, &shown(71.6, Judgement::Outside), None, None);
     assert_eq!(verdict, Fail);
-    assert_eq!(reason, "Worked out from the bike: shown at a true 80, 72 km/h (it reads low).");
+    assert_eq!(reason, "Worked out from the bike. Shown at a true 80: 72 km/h (it reads low).");
     let verdict = judge_item(&Bike::default(), &shown(71.6, Judgement::Outside), "p", &open);
     assert_eq!(verdict.derived_value, Some(71.6));
 }

@@ -12,7 +12,7 @@ mod verdict;
 mod wording;
 mod written;
 
-pub(crate) use message::InspectionMessage;
+pub(crate) use message::{InspectionMessage, PackMessage};
 
 pub use judge::{ItemVerdict, judge_item};
 pub use pack::{Item, Limit, Measure, Pack, PackCard};

@@ -6,7 +6,7 @@ use super::answer::plausible;
 use super::message::InspectionMessage;
 use super::pack::{Item, Limit, Measure};
 use super::wording;
-use crate::message::Message;
+use crate::message::{Joint, Message};
 use crate::quantity::{Derived, Judgement, Quantity};
 use crate::record::{AnswerWord, ItemAnswer};
 use crate::units::Unit;
@@ -25,11 +25,16 @@ impl Said {
     }
 }
 
+/// One sentence after the other.
+pub(super) fn and(first: impl Into<Message>, second: impl Into<Message>) -> Message {
+    Message::joined(Joint::Sentences, vec![first.into(), second.into()])
+}
+
 /// What the bike itself says about a derived item.
 struct Prediction<'a> {
     quantity: &'a Quantity,
     verdict: Verdict,
-    sentence: String,
+    sentence: Message,
 }
 
 /// The verdict on an item that is asked of this machine.
@@ -37,12 +42,12 @@ pub(super) fn of_answer(item: &Item, answer: Option<&ItemAnswer>, derived: &Deri
     let word = answer.and_then(|answer| answer.word);
     let value = answer.and_then(|answer| answer.value);
     match word {
-        Some(AnswerWord::NotChecked) => return Said::new(Verdict::Unknown, "Not checked."),
+        Some(AnswerWord::NotChecked) => return Said::new(Verdict::Unknown, InspectionMessage::NotChecked),
         // Both can only come together from two devices that were merged.
         Some(AnswerWord::DoesNotApply) if value.is_some() => {
-            return Said::new(Verdict::Unknown, "Measured, and also said not to apply: answer again.");
+            return Said::new(Verdict::Unknown, InspectionMessage::MeasuredAndNotApplying);
         }
-        Some(AnswerWord::DoesNotApply) => return Said::new(Verdict::DoesNotApply, "Answered: does not apply."),
+        Some(AnswerWord::DoesNotApply) => return Said::new(Verdict::DoesNotApply, InspectionMessage::DoesNotApply),
         _ => {}
     }
     match &item.measure {
@@ -56,9 +61,9 @@ pub(super) fn of_answer(item: &Item, answer: Option<&ItemAnswer>, derived: &Deri
 
 fn from_word(word: Option<AnswerWord>) -> Said {
     match word {
-        Some(AnswerWord::Good) => Said::new(Verdict::Pass, "Answered: good."),
-        Some(AnswerWord::NotGood) => Said::new(Verdict::Fail, "Answered: not good."),
-        _ => Said::new(Verdict::Unknown, "Not checked yet."),
+        Some(AnswerWord::Good) => Said::new(Verdict::Pass, InspectionMessage::Good),
+        Some(AnswerWord::NotGood) => Said::new(Verdict::Fail, InspectionMessage::NotGood),
+        _ => Said::new(Verdict::Unknown, InspectionMessage::NotCheckedYet),
     }
 }
 
@@ -67,27 +72,29 @@ fn from_reading(word: Option<AnswerWord>, value: Option<f64>, unit: Unit, limit:
     let not_good = word == Some(AnswerWord::NotGood);
     let Some(value) = value else {
         return match word {
-            Some(AnswerWord::NotGood) => Said::new(Verdict::Fail, "Answered: not good."),
+            Some(AnswerWord::NotGood) => Said::new(Verdict::Fail, InspectionMessage::NotGood),
             Some(AnswerWord::Good) => {
                 let limit = wording::limit_in_words(unit, limit);
-                Said::new(Verdict::Unknown, format!("Answered good, but not measured: {limit} needs a reading."))
+                Said::new(Verdict::Unknown, InspectionMessage::GoodNotMeasured { limit })
             }
-            _ => Said::new(Verdict::Unknown, format!("Not measured yet: {}.", wording::limit_in_words(unit, limit))),
+            _ => {
+                let limit = wording::limit_in_words(unit, limit);
+                Said::new(Verdict::Unknown, InspectionMessage::NotMeasured { limit })
+            }
         };
     };
     if let Err(refused) = plausible(unit, limit).check(value) {
         let verdict = if not_good { Verdict::Fail } else { Verdict::Unknown };
         return Said::new(verdict, InspectionMessage::MeasureAgain { reason: refused.message() });
     }
-    let shown = wording::reading(value, unit);
-    let against = wording::against(&shown, value, unit, limit);
+    let against = wording::against(unit.of(value), value, limit);
     if !limit.keeps(value) {
-        return Said::new(Verdict::Fail, format!("{against}."));
+        return Said::new(Verdict::Fail, InspectionMessage::Reading { against });
     }
     if not_good {
-        return Said::new(Verdict::Fail, format!("{against}, but it was answered: not good."));
+        return Said::new(Verdict::Fail, InspectionMessage::ReadingNotGood { against });
     }
-    Said::new(Verdict::Pass, format!("{against}."))
+    Said::new(Verdict::Pass, InspectionMessage::Reading { against })
 }
 
 /// A derived item: a measurement in person beats the prediction, the prediction beats a bare “good”.
@@ -101,27 +108,27 @@ fn from_derived(
     if word == Some(AnswerWord::NotGood) {
         let mut said = from_word(word);
         if let Some(prediction) = prediction {
-            said.reason = format!("{} {}", said.reason, prediction.sentence).into();
+            said.reason = and(said.reason, prediction.sentence);
         }
         return said;
     }
     if let Some(value) = value {
         let mut said = from_reading(word, Some(value), unit, limit);
-        let measured = wording::reading(value, unit);
+        let value = unit.of(value);
         if limit.is_open() && said.verdict == Verdict::Pass {
             said = match word {
-                Some(AnswerWord::Good) => Said::new(Verdict::Pass, format!("Measured {measured} and found good.")),
-                _ => Said::new(Verdict::Unknown, format!("Measured {measured}: say whether that is good.")),
+                Some(AnswerWord::Good) => Said::new(Verdict::Pass, InspectionMessage::MeasuredGood { value }),
+                _ => Said::new(Verdict::Unknown, InspectionMessage::MeasuredUnjudged { value }),
             };
         }
         // A reading that decides nothing leaves the word to the prediction, as far as it fails.
         match prediction {
             Some(prediction) if said.verdict == Verdict::Unknown && prediction.verdict == Verdict::Fail => {
-                let reason = format!("{} {}", prediction.sentence, said.reason);
+                let reason = and(prediction.sentence, said.reason);
                 return Said { derived_value: Some(prediction.quantity.value), ..Said::new(Verdict::Fail, reason) };
             }
             Some(prediction) if said.verdict != prediction.verdict => {
-                said.reason = format!("{} {}", said.reason, prediction.sentence).into();
+                said.reason = and(said.reason, prediction.sentence);
             }
             _ => {}
         }
@@ -131,16 +138,14 @@ fn from_derived(
         Some(prediction) => {
             let reason = match word {
                 Some(AnswerWord::Good) if prediction.verdict == Verdict::Fail => {
-                    format!("{} Answered good without a reading: measure it.", prediction.sentence)
+                    and(prediction.sentence, InspectionMessage::GoodWithoutReading)
                 }
                 _ => prediction.sentence,
             };
             Said { derived_value: Some(prediction.quantity.value), ..Said::new(prediction.verdict, reason) }
         }
         None if limit.is_open() && word == Some(AnswerWord::Good) => from_word(word),
-        None if limit.is_open() => {
-            Said::new(Verdict::Unknown, "Not enough is known about the bike to work it out, and it was not checked.")
-        }
+        None if limit.is_open() => Said::new(Verdict::Unknown, InspectionMessage::TooLittleKnown),
         None => from_reading(word, None, unit, limit),
     }
 }
@@ -156,28 +161,19 @@ fn predict<'a>(derived: &'a Derived, id: &str, unit: Unit, limit: &Limit) -> Opt
             Judgement::Outside => Verdict::Fail,
             Judgement::Open => return None,
         };
-        let why = quantity
-            .why
-            .as_ref()
-            .map_or_else(String::new, |why| format!(" ({})", why.to_string().trim_end_matches('.')));
-        let sentence = format!("Worked out from the bike: {}, {shown}{why}.", lower_first(&quantity.label.to_string()));
+        let (label, value) = (quantity.label.clone(), shown);
+        let sentence = match quantity.why.clone() {
+            Some(why) => InspectionMessage::WorkedOutWhy { label, value, why }.into(),
+            None => InspectionMessage::WorkedOut { label, value }.into(),
+        };
         return Some(Prediction { quantity, verdict, sentence });
     }
     if quantity.unit != unit {
         return None;
     }
     let verdict = if limit.keeps(quantity.value) { Verdict::Pass } else { Verdict::Fail };
-    let against = wording::against(&shown, quantity.value, unit, limit);
-    Some(Prediction { quantity, verdict, sentence: format!("Worked out from the bike: {against}.") })
-}
-
-/// A label within a sentence. A label that begins with an abbreviation keeps its capitals.
-fn lower_first(label: &str) -> String {
-    let mut signs = label.chars();
-    match (signs.next(), signs.clone().next()) {
-        (Some(first), Some(second)) if second.is_lowercase() => first.to_lowercase().chain(signs).collect(),
-        _ => label.to_owned(),
-    }
+    let against = wording::against(shown, quantity.value, limit);
+    Some(Prediction { quantity, verdict, sentence: InspectionMessage::WorkedOutAgainst { against }.into() })
 }
 
 /// The verdict on an item.

@@ -8,10 +8,12 @@ use std::sync::OnceLock;
 
 use serde::Deserialize;
 
+use super::message::PackMessage;
 use super::{Item, Limit, Measure, Pack};
 use crate::bounds;
 use crate::check;
 use crate::error::Refused;
+use crate::message::Message;
 use crate::quantity::{Source, Standing};
 use crate::units::Unit;
 
@@ -74,28 +76,28 @@ pub(super) fn read(text: &str) -> Result<Pack, Refused> {
         let line = before.matches('\n').count() + 1;
         Refused::Unreadable {
             field: "pack".to_owned(),
-            label: format!("Inspection pack, line {line}").into(),
-            reason: error.message().into(),
+            label: PackMessage::Line { line }.into(),
+            reason: Message::as_entered(error.message()),
         }
     })?;
     if written.item.is_empty() {
-        return Err(conflict("An inspection pack needs at least one item"));
+        return Err(conflict(PackMessage::NoItem));
     }
-    let id = check_id("id", "Id of the pack", &written.id)?;
+    let id = check_id("id", PackMessage::Id, &written.id)?;
     let mut seen = BTreeSet::new();
     let mut items = Vec::with_capacity(written.item.len());
     for item in written.item {
         let item = item.checked()?;
         if !seen.insert(item.id.clone()) {
-            return Err(conflict(format!("The item “{}” stands in the pack twice; give each its own id", item.id)));
+            return Err(conflict(PackMessage::ItemTwice { item: item.id }));
         }
         items.push(item);
     }
     Ok(Pack {
         id,
-        place: check::check_title("place", "Place of the pack", &written.place)?,
-        title: check::check_title("title", "Title of the pack", &written.title)?,
-        caution: check::check_text("caution", "Caution of the pack", &written.caution, MOST)?,
+        place: check::check_title("place", PackMessage::Place, &written.place)?,
+        title: check::check_title("title", PackMessage::Title, &written.title)?,
+        caution: check::check_text("caution", PackMessage::Caution, &written.caution, MOST)?,
         items,
     })
 }
@@ -105,9 +107,10 @@ const MOST: usize = 600;
 
 impl WrittenItem {
     fn checked(self) -> Result<Item, Refused> {
-        let id = check_id("item.id", "Id of an item", &self.id)?;
+        let id = check_id("item.id", PackMessage::ItemId, &self.id)?;
         let text = |field: &str, text: &str, most| {
-            check::check_text(&format!("item.{field}"), &format!("Item “{id}”, {field}"), text, most)
+            let label = PackMessage::ItemField { item: id.clone(), field: field.to_owned() };
+            check::check_text(&format!("item.{field}"), label, text, most)
         };
         for year in [self.from_year, self.to_year].into_iter().flatten() {
             let year_of_use = bounds::MODEL_YEAR.named("item.fromYear", "Year of first use");
@@ -116,7 +119,11 @@ impl WrittenItem {
         if let (Some(from), Some(to)) = (self.from_year, self.to_year)
             && from > to
         {
-            return Err(conflict(format!("Item “{id}”: the years run from {from} to {to}; swap them")));
+            return Err(conflict(PackMessage::YearsSwapped {
+                item: id.clone(),
+                from: Unit::Year.of(from),
+                to: Unit::Year.of(to),
+            }));
         }
         bounds::DISPLACEMENT.check_known(self.above_cc)?;
         Ok(Item {
@@ -124,7 +131,7 @@ impl WrittenItem {
             title: text("title", &self.title, 120)?,
             how: text("how", &self.how, MOST)?,
             caution: self.caution.as_deref().map(|caution| text("caution", caution, MOST)).transpose()?,
-            source: Source::new(text("source", &self.source.text, 200)?, self.source.standing),
+            source: Source::new(Message::as_entered(text("source", &self.source.text, 200)?), self.source.standing),
             measure: measure(&id, self.reading, self.derived)?,
             stopper: self.stopper,
             from_year: self.from_year,
@@ -139,16 +146,16 @@ impl WrittenItem {
 fn measure(id: &str, reading: Option<WrittenReading>, derived: Option<WrittenDerived>) -> Result<Measure, Refused> {
     match (reading, derived) {
         (None, None) => Ok(Measure::Answer),
-        (Some(_), Some(_)) => Err(conflict(format!("Item “{id}” has a reading and a derived quantity; keep one"))),
+        (Some(_), Some(_)) => Err(conflict(PackMessage::TwoMeasures { item: id.to_owned() })),
         (Some(WrittenReading { unit, min, max }), None) => {
             let limit = check_limit(id, Limit { min, max })?;
             if limit.is_open() {
-                return Err(conflict(format!("Item “{id}” takes a reading: give it min, max or both")));
+                return Err(conflict(PackMessage::NoLimit { item: id.to_owned() }));
             }
             Ok(Measure::Reading { unit, limit })
         }
         (None, Some(WrittenDerived { quantity, unit, min, max })) => {
-            let quantity = check_id("item.derived.quantity", "Id of a derived quantity", &quantity)?;
+            let quantity = check_id("item.derived.quantity", PackMessage::QuantityId, &quantity)?;
             Ok(Measure::Derived { quantity, unit, limit: check_limit(id, Limit { min, max })? })
         }
     }
@@ -160,27 +167,28 @@ fn check_limit(id: &str, limit: Limit) -> Result<Limit, Refused> {
     }
     match limit {
         Limit { min: Some(min), max: Some(max) } if min > max => {
-            Err(conflict(format!("Item “{id}”: the least, {min}, is above the most, {max}")))
+            let (least, most) = (Unit::None.of(min), Unit::None.of(max));
+            Err(conflict(PackMessage::LimitSwapped { item: id.to_owned(), least, most }))
         }
         _ => Ok(limit),
     }
 }
 
 /// An id: lower-case letters, digits, dots and hyphens. Answers are kept under `pack/item`, so no slash.
-fn check_id(field: &str, label: &str, mark: &str) -> Result<String, Refused> {
-    let mark = check::check_text(field, label, mark, 60)?;
+fn check_id(field: &str, label: PackMessage, mark: &str) -> Result<String, Refused> {
+    let mark = check::check_text(field, label.clone(), mark, 60)?;
     if mark.chars().all(|sign| sign.is_ascii_lowercase() || sign.is_ascii_digit() || sign == '.' || sign == '-') {
         return Ok(mark);
     }
     Err(Refused::Unreadable {
         field: field.to_owned(),
         label: label.into(),
-        reason: format!("“{mark}” may hold only lower-case letters, digits, dots and hyphens").into(),
+        reason: PackMessage::BadId { id: mark }.into(),
     })
 }
 
-fn conflict(reason: impl Into<String>) -> Refused {
-    Refused::Conflict { field: "pack".to_owned(), reason: reason.into().into() }
+fn conflict(reason: PackMessage) -> Refused {
+    Refused::Conflict { field: "pack".to_owned(), reason: reason.into() }
 }
 
 /// The packs that are built in, in the order in which they are offered.

@@ -2,10 +2,11 @@
 //!
 //! Reading order: the hours (`hours`), jobs as tasks (`tasks`), the search for a timetable (`search`, with project scheduling
 //! without a calendar in `search/rcpsp`), what each job waits for and why (`explain`), how sure the date is (`outlook`), all of
-//! it together (`schedule`), and the page (`page`). The tests of the whole stand in `tests`.
+//! it together (`schedule`), and the page (`page`). What they say is declared in `message`. The tests of the whole stand in `tests`.
 
 mod explain;
 mod hours;
+mod message;
 mod outlook;
 mod page;
 mod schedule;
@@ -15,7 +16,11 @@ mod tasks;
 pub(crate) mod tests;
 
 pub use explain::PlanRow;
-pub use hours::{WorkSpan, air_words};
+pub use hours::{WorkSpan, air_needed};
+pub(crate) use message::{
+    PlanAskedMessage, PlanDateMessage, PlanFindingMessage, PlanNeverFitsMessage, PlanOrderMessage, PlanRefusedMessage,
+    PlanWaitMessage,
+};
 pub use outlook::{
     Holder, HolderKind, LaterOfTwo, LognormalQuantile, Odds, OddsPoint, Spread, ToOrder, TriangularQuantile, latest_of,
     lognormal_quantile, triangular_quantile,

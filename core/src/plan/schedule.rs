@@ -5,6 +5,7 @@
 
 use super::explain::{PlanRow, held_by, rows};
 use super::hours::TimeAxes;
+use super::message::PlanFindingMessage;
 use super::outlook::{Odds, chances};
 use super::search::{
     Orders, Outline, PreviousOrder, Problem, Timetable, last_over, mark_what_never_fits, misses, sampled_orders,
@@ -74,15 +75,7 @@ pub fn schedule_keeping(bike: &Bike, moment: &Moment, before: &PreviousOrder, wi
     }
     let mut findings = needs.findings.clone();
     findings.extend(never_reached(&needs, &plan));
-    Scheduled {
-        rows,
-        ready_ms,
-        bound_ms,
-        odds: chances.map(|all| all.odds),
-        held_by: held_by.into(),
-        findings,
-        standing,
-    }
+    Scheduled { rows, ready_ms, bound_ms, odds: chances.map(|all| all.odds), held_by, findings, standing }
 }
 
 fn problem_of<'a>(tasks: &'a [Task<'a>], axes: &'a TimeAxes, clockwork: &'a Clockwork) -> Problem<'a> {
@@ -168,11 +161,7 @@ fn never_reached(needs: &Needs, plan: &Timetable) -> Vec<Finding> {
     });
     unplaced
         .map(|(task, _)| {
-            let text = format!(
-                "“{}” finds no place within the next five years: there is too little bench time, or a wait before it has \
-                 no end.",
-                task.job.title
-            );
+            let text = PlanFindingMessage::NeverReached { job: task.job.title.clone() };
             Finding::new(FindingCode::PlanNeverReached, Weight::Care, text)
         })
         .collect()

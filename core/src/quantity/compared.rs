@@ -39,12 +39,12 @@ formula! {
     Difference in General, "d = x₂ − x₁"
     takes {
         /// The one.
-        "x₁" from: f64 = within(&bounds::READING);
+        "x₁" start: f64 = within(&bounds::READING);
         /// The other.
-        "x₂" to: f64 = within(&bounds::READING);
+        "x₂" end: f64 = within(&bounds::READING);
     }
     gives { difference "Difference" "d" None; }
     from definition();
     holds "Both in one unit.";
-    it => Ok([it.to - it.from])
+    it => Ok([it.end - it.start])
 }

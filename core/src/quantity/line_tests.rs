@@ -1,3 +1,5 @@
+//! What a line of a working shows.
+
 use super::*;
 use crate::brakes::{HydraulicBrake, LeverTravel};
 use crate::fasteners::StressArea;
@@ -20,7 +22,7 @@ fn numbers_take_the_place_of_their_symbols_and_of_nothing_else() {
 
 #[test]
 fn a_number_keeps_what_tells_it_from_nothing() {
-    assert_eq!([1915.114_9, 0.000_123_45, 1e-13, -0.5].map(rounded), ["1915.1149", "0.000123", "0", "(−0.5)"]);
+    assert_eq!([1_915.114_9, 0.000_123_45, 1e-13, -0.5].map(rounded), ["1915.1149", "0.000123", "0", "(−0.5)"]);
 }
 
 #[test]

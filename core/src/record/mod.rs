@@ -40,7 +40,7 @@ pub use spec::{
     FluidGrade, Indication, LampCap, LightSource, OutputPoint, PilotFitting, PowerPoint, Side, Slot, Spec,
     SpeedometerDrive, Supply, Use, Wheel,
 };
-pub(crate) use work::{ASSUMED_WORDS, spans_in_order};
+pub(crate) use work::spans_in_order;
 pub use work::{
     Air, BenchTime, DayHours, DayOff, Delivery, ExtraTime, Job, JobPlace, JobState, Part, PartState, Span, SpotTaken,
     Stage, Step, Tightening, Wait, WorkSpot,

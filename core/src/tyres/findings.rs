@@ -133,6 +133,9 @@ mod tests {
         assert_eq!(weight(belted, radial), Some(Weight::Note));
         assert_eq!(weight(cross, belted), Some(Weight::Note));
         assert_eq!(weight(cross, cross), None);
+        let said = |front: &str, rear: &str| on_mixing(&size(front), &size(rear)).unwrap().text.english();
+        assert!(said(radial, cross).starts_with("Radial in front and cross-ply behind: forbidden in Great Britain"));
+        assert!(said(belted, radial).starts_with("Bias-belted in front and radial behind: fit them together only"));
     }
 
     #[test]

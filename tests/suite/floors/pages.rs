@@ -9,8 +9,8 @@ use super::graph::{Edges, circles};
 /// The folders of `ui/src`, the lowest first; each knows only what stands below it. Last the frame, which lies in no folder.
 const FLOORS: [&str; 8] = ["door", "words", "app", "show", "parts", "pictures", "places", ""];
 
-/// What the words alone read from outside `src`.
-const CATALOGUE: &str = "fixtures/words/";
+/// What the words alone read from outside `src`: the catalogue, and the table of units.
+const CATALOGUE: [&str; 2] = ["fixtures/words/", "bindings/generated/units.json"];
 
 /// The one folder that its neighbours in a place may import.
 const SHARED: &str = "shared";
@@ -104,7 +104,7 @@ impl Pages {
     pub fn past_the_door(&self) -> Vec<String> {
         let past = self.out.iter().filter(|(from, path)| match self.folder(*from) {
             "door" => false,
-            "words" => !path.contains(CATALOGUE),
+            "words" => !CATALOGUE.iter().any(|read| path.contains(read)),
             _ => true,
         });
         past.map(|(from, path)| format!("{} imports {path}", self.files[*from])).collect()

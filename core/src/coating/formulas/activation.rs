@@ -37,7 +37,7 @@ pub fn activation_of(product: &Product) -> (f64, ActivationFrom) {
 }
 
 /// Activation temperature when the sheet does not give two temperatures, kelvin. An assumption.
-pub(crate) const USUAL_ACTIVATION: f64 = 5000.0;
+const USUAL_ACTIVATION: f64 = 5000.0;
 
 #[cfg(test)]
 mod tests {

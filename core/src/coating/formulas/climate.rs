@@ -5,8 +5,11 @@
 
 use std::f64::consts::TAU;
 
+use crate::coating::message::CoatingMessage;
+use crate::message::{Joint, Message};
 use crate::record::{Bike, Climate, Place, Stay};
 use crate::time::{Moment, ZoneShift};
+use crate::units::Unit;
 
 /// Temperature when nothing at all is known, °C. An assumption that is said wherever it serves.
 pub(crate) const UNKNOWN_PLACE: f64 = 15.0;
@@ -126,27 +129,26 @@ impl ClimateLog {
     }
 
     /// What the temperatures rest on where no reading holds, in words for the working.
-    pub fn basis(&self) -> String {
-        let told = self.set.iter().any(|set| set.celsius.is_some() && !set.tried);
-        let elsewhere = if told { " While it stands elsewhere, the one temperature given for that place." } else { "" };
-        let tried = self.set.last().filter(|set| set.tried).and_then(|set| set.celsius);
-        let tried = tried.map(|celsius| format!(" Tried from now on: {celsius:.0} °C.")).unwrap_or_default();
-        let usual = match self.usual {
-            Usual::Wave { night, day, .. } => format!(
-                "Temperature from the readings, each for 24 h at most, else a daily wave of {night:.0} °C by night to \
-                 {day:.0} °C at 15:00, as is usual there (an assumption)."
-            ),
-            Usual::Steady(steady) => {
-                format!("Temperature from the readings, each for 24 h at most, else {steady:.0} °C, as is usual there.")
+    pub fn basis(&self) -> Message {
+        let at = |celsius| Unit::Celsius.of(celsius);
+        let mut said: Vec<Message> = vec![
+            match self.usual {
+                Usual::Wave { night, day, .. } => CoatingMessage::BasisWave { night: at(night), day: at(day) },
+                Usual::Steady(steady) => CoatingMessage::BasisSteady { celsius: at(steady) },
+                Usual::Unknown if self.readings.is_empty() => {
+                    CoatingMessage::BasisAssumed { celsius: at(UNKNOWN_PLACE) }
+                }
+                Usual::Unknown => CoatingMessage::BasisReadings,
             }
-            Usual::Unknown if self.readings.is_empty() => {
-                format!("Temperature not known: {UNKNOWN_PLACE:.0} °C assumed.")
-            }
-            Usual::Unknown => "Temperature from the readings; each holds until the next, the last one on (an \
-                               assumption, for the usual temperatures of the place are not known)."
-                .to_owned(),
-        };
-        usual + elsewhere + &tried
+            .into(),
+        ];
+        if self.set.iter().any(|set| set.celsius.is_some() && !set.tried) {
+            said.push(CoatingMessage::BasisElsewhere.into());
+        }
+        if let Some(celsius) = self.set.last().filter(|set| set.tried).and_then(|set| set.celsius) {
+            said.push(CoatingMessage::BasisTried { celsius: at(celsius) }.into());
+        }
+        Message::joined(Joint::Sentences, said)
     }
 
     /// Nothing is known: neither a reading, nor the usual temperatures, nor one that is tried.
@@ -316,7 +318,7 @@ mod tests {
     fn when_nothing_is_known_15_degrees_are_assumed_and_it_is_said() {
         let log = log(&[], (None, None), 0);
         assert_eq!(at(&log, 3.0), 15.0);
-        assert!(log.is_guessed() && log.basis().contains("15 °C assumed"));
+        assert!(log.is_guessed() && log.basis().english().contains("15 °C assumed"));
         assert!(!log.with_from_now(20.0).is_guessed());
     }
 

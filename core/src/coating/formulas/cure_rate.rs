@@ -2,6 +2,7 @@
 
 use super::cure::{equivalent_age, paced_rate, rate_factor};
 use crate::bounds;
+use crate::coating::message::CoatingMessage;
 use crate::error::Refused;
 use crate::quantity::{Source, Standing, formula, within};
 use crate::record::activation;
@@ -102,11 +103,11 @@ formula! {
     it => activation((it.hours, it.celsius), (it.other_hours, it.other_celsius))
         .ok_or_else(|| Refused::Conflict {
             field: "otherHours".to_owned(),
-            reason: "Give two temperatures, with the shorter time at the warmer one".into(),
+            reason: CoatingMessage::ShorterWhereWarmer.into(),
         })
         .and_then(|kelvin| Ok([bounds::ACTIVATION.check(kelvin)?]))
 }
 
 fn equivalent() -> Source {
-    Source::new("Equivalent age: ASTM C1074, with an activation temperature as restated", Standing::Memory)
+    Source::new(CoatingMessage::SourceEquivalentAge, Standing::Memory)
 }

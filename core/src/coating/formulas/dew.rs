@@ -3,6 +3,7 @@
 //! Method: the Magnus form with the figures of the WMO Guide to Instruments, WMO-No. 8, Annex 4.B.
 
 use crate::bounds;
+use crate::coating::message::CoatingMessage;
 use crate::quantity::{Source, Standing, formula, within};
 
 /// Magnus exponent, without unit.
@@ -71,7 +72,7 @@ formula! {
 }
 
 fn magnus() -> Source {
-    Source::new("Magnus formula: WMO-No. 8, Annex 4.B, as restated in a maker's manual", Standing::SecondHand)
+    Source::new(CoatingMessage::SourceMagnus, Standing::SecondHand)
 }
 
 #[cfg(test)]

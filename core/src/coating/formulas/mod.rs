@@ -6,7 +6,6 @@ mod cure;
 mod cure_rate;
 mod dew;
 
-pub(crate) use activation::USUAL_ACTIVATION;
 pub use activation::{ActivationFrom, activation_of};
 pub use climate::ClimateLog;
 pub use cure::{Milestone, cure_end_ms, equivalent_age, paced_rate, rate_factor};

@@ -2,6 +2,7 @@
 
 use layshaft_wire::wire;
 
+use crate::coating::message::CoatingMessage;
 use crate::message::Message;
 use crate::record::{PaintedPart, ProductKind};
 
@@ -41,18 +42,19 @@ pub struct OnHold {
 
 impl Hold {
     /// In words: “do not fill it with fuel”.
-    pub fn words(self) -> &'static str {
+    pub fn words(self) -> Message {
         match self {
-            Self::Handle => "do not touch or clamp it",
-            Self::Mount => "do not fit it to the bike",
-            Self::PaintOver => "do not paint over it",
-            Self::Fuel => "do not fill it with fuel or let fuel reach it",
-            Self::Fill => "do not fill in oil or any other fluid",
-            Self::RunEngine => "do not run the engine",
-            Self::FitTyre => "do not fit a tyre or lever on it",
-            Self::Load => "do not load, bend or drill it",
-            Self::Ride => "do not ride",
+            Self::Handle => CoatingMessage::HoldHandle,
+            Self::Mount => CoatingMessage::HoldMount,
+            Self::PaintOver => CoatingMessage::HoldPaintOver,
+            Self::Fuel => CoatingMessage::HoldFuel,
+            Self::Fill => CoatingMessage::HoldFill,
+            Self::RunEngine => CoatingMessage::HoldRunEngine,
+            Self::FitTyre => CoatingMessage::HoldFitTyre,
+            Self::Load => CoatingMessage::HoldLoad,
+            Self::Ride => CoatingMessage::HoldRide,
         }
+        .into()
     }
 }
 
@@ -89,7 +91,7 @@ pub(crate) fn on_hold(
     (handle, handle_ms): (bool, Option<i64>),
     cured_ms: Option<i64>,
 ) -> Vec<OnHold> {
-    let line = |hold: Hold, until_ms| OnHold { hold, text: hold.words().to_owned().into(), until_ms };
+    let line = |hold: Hold, until_ms| OnHold { hold, text: hold.words(), until_ms };
     let touch = handle.then(|| line(Hold::Handle, handle_ms));
     touch.into_iter().chain(holds_of(product, part).into_iter().map(|hold| line(hold, cured_ms))).collect()
 }

@@ -7,8 +7,10 @@ use crate::coating::formulas::{
     ClimateLog, Milestone, Pace, activation_of, ages_at, dew_point, horizon_ms, hours_between, when_reached,
 };
 use crate::coating::judge::on_hold;
+use crate::coating::message::CoatingMessage;
 use crate::coating::{CureAnswer, CureAsk, CurePoint};
 use crate::error::Refused;
+use crate::message::Message;
 use crate::quantity::{Finding, Working};
 use crate::record::{Bike, CureState, Product, Stay};
 use crate::time::Moment;
@@ -92,17 +94,16 @@ fn subject(bike: &Bike, ask: &CureAsk, now_ms: i64) -> Result<Subject, Refused> 
     match (&ask.coat, &ask.product) {
         (Some(id), None) => match bike.coats.get(id) {
             Some(coat) => Subject::of_coat(bike, id, coat),
-            None => Err(Refused::Unknown { what: "coat".into(), id: id.clone() }),
+            None => Err(Refused::Unknown { what: CoatingMessage::Coat.into(), id: id.clone() }),
         },
         (None, Some(product)) => Ok(Subject::of_product(product.clone().checked()?, now_ms)),
-        (Some(_), Some(_)) => Err(Refused::Conflict {
-            field: "product".to_owned(),
-            reason: "Ask for a coat of the bike or for a product to try, not for both".into(),
-        }),
+        (Some(_), Some(_)) => {
+            Err(Refused::Conflict { field: "product".to_owned(), reason: CoatingMessage::NotCoatAndProduct.into() })
+        }
         (None, None) => Err(Refused::Missing {
             field: "product".to_owned(),
-            label: "Product".into(),
-            help: "choose a coat of the bike or a product to try".into(),
+            label: CoatingMessage::Product.into(),
+            help: CoatingMessage::ChooseCoatOrProduct.into(),
         }),
     }
 }
@@ -136,14 +137,14 @@ fn lay_out(subject: Subject, climate: &ClimateLog, air: &Air, moment: &Moment) -
         stay: subject.stays.iter().rev().find(|stay| stay.from_ms <= now_ms).cloned(),
         on_hold: Vec::new(),
         process: subject.process.clone(),
-        reason: String::new().into(),
+        reason: Message::as_entered(String::new()),
         dew_point_celsius: air.humidity.map(|humidity| dew_point(air.celsius, humidity)),
         curve: curve(&pace, applied_ms, end_ms, climate),
         findings: Vec::new(),
-        working: Working { lines: Vec::new(), sources: Vec::new(), range: String::new().into() },
+        working: Working { lines: Vec::new(), sources: Vec::new(), range: Message::as_entered(String::new()) },
     };
     let mean_celsius = end_ms.and_then(|end_ms| mean_celsius(climate, now_ms.max(applied_ms), end_ms));
-    sheet.reason = words::reason(&sheet, mean_celsius).into();
+    sheet.reason = words::reason(&sheet, mean_celsius);
     if !done && subject.coat.is_some() {
         let handle = sheet.milestones.iter().find(|milestone| milestone.state == CureState::Handle);
         let touch = (handle.is_some_and(|handle| !handle.reached), handle.and_then(|handle| handle.due_ms));

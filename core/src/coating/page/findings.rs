@@ -1,11 +1,13 @@
 //! What is worth saying about a coat: before it goes on, while it cures, and about what was taken for granted.
 
 use super::ask::{Air, CureAnswer, Subject};
-use super::words;
 use crate::coating::formulas::{ClimateLog, Pace, surface_margin};
+use crate::coating::message::CureMessage;
+use crate::message::Duration;
 use crate::quantity::{Finding, FindingCode, Weight};
 use crate::record::{CureState, IN_THE_HOUSE, ProductKind, StayPlace};
 use crate::time::Zone;
+use crate::units::Unit;
 
 /// A surface this much above the dew point is dry enough, kelvin (ISO 8502-4 guidance, ISO 12944-7; second-hand).
 const DRY_ENOUGH: f64 = 3.0;
@@ -60,11 +62,7 @@ pub(super) fn is_against(finding: &Finding) -> bool {
 /// Pot life of what was mixed.
 fn mixing(sheet: &CureAnswer) -> Option<Finding> {
     let minutes = sheet.product.pot_life_minutes?;
-    let text = format!(
-        "Once mixed, use it within {} at {:.0} °C; sooner where it is warmer. Mix no more than that.",
-        words::hours(minutes / 60.0),
-        sheet.at_celsius
-    );
+    let text = CureMessage::PotLife { time: Duration { minutes }, at: Unit::Celsius.of(sheet.at_celsius) };
     Some(Finding::new(FindingCode::MixPotLife, Weight::Note, text))
 }
 
@@ -72,13 +70,9 @@ fn mixing(sheet: &CureAnswer) -> Option<Finding> {
 fn lamp(sheet: &CureAnswer) -> Option<Finding> {
     let stay = sheet.stay.as_ref()?;
     match (stay.place, stay.celsius) {
-        (StayPlace::HeatLamp, _) => {
-            let text = "Heat lamp: only when nothing smells of fuel or solvent, never unattended, temperature measured on the \
-                        surface and kept below what the can allows.";
-            Some(Finding::new(FindingCode::StayHeatLamp, Weight::Care, text))
-        }
+        (StayPlace::HeatLamp, _) => Some(Finding::new(FindingCode::StayHeatLamp, Weight::Care, CureMessage::HeatLamp)),
         (StayPlace::House, None) => {
-            let text = format!("In the house {IN_THE_HOUSE:.0} °C are assumed. Measure where it stands and enter it.");
+            let text = CureMessage::HouseAssumed { celsius: Unit::Celsius.of(IN_THE_HOUSE) };
             Some(Finding::new(FindingCode::StayHouseAssumed, Weight::Note, text))
         }
         _ => None,
@@ -88,36 +82,28 @@ fn lamp(sheet: &CureAnswer) -> Option<Finding> {
 /// Dew point and humidity, while the coat is wet or not on yet.
 fn moisture(sheet: &CureAnswer, air: &Air) -> Vec<Finding> {
     let (Some(humidity), Some(dew)) = (air.humidity, sheet.dew_point_celsius) else {
-        let text = "Humidity is not known, so moisture under the coat cannot be ruled out. Enter a reading.";
+        let text = CureMessage::HumidityUnknown;
         return vec![Finding::new(FindingCode::HumidityUnknown, Weight::Note, text)];
     };
     let mut findings = Vec::new();
     let margin = surface_margin(air.celsius, humidity, air.surface_celsius);
     if margin < DRY_ENOUGH {
+        let (surface, dew) = (Unit::Celsius.of(air.surface_celsius), Unit::Celsius.of(dew));
         let text = if margin > 0.0 {
-            format!(
-                "The surface at {:.1} °C is only {margin:.1} K above the dew point of {dew:.1} °C; {DRY_ENOUGH:.0} K is \
-                 asked, else moisture is caught under the coat. Warm the part, or wait for drier air.",
-                air.surface_celsius
-            )
+            let (margin, asked) = (Unit::Kelvin.of(margin), Unit::Kelvin.of(DRY_ENOUGH));
+            CureMessage::DewClose { surface, margin, dew, asked }
         } else {
-            format!(
-                "The surface at {:.1} °C is at or below the dew point of {dew:.1} °C: it is wet, even if it looks dry. Warm \
-                 the part, or wait for drier air.",
-                air.surface_celsius
-            )
+            CureMessage::DewWet { surface, dew }
         };
         findings.push(Finding::new(FindingCode::DewTooClose, Weight::Care, text));
     }
-    let (most, whose) = match sheet.product.highest_humidity {
-        Some(most) => (most, "the can allows"),
-        None => (USUAL_HIGHEST_HUMIDITY, "is usual for coats"),
-    };
+    let most = sheet.product.highest_humidity.unwrap_or(USUAL_HIGHEST_HUMIDITY);
     if humidity > most {
-        let text = format!(
-            "The air has {humidity:.0} % humidity; at most {most:.0} % {whose}. Warm the place, or wait \
-                            for drier air."
-        );
+        let text = CureMessage::HumidityHigh {
+            humidity: Unit::RelativeHumidity.of(humidity),
+            most: Unit::RelativeHumidity.of(most),
+            by_can: sheet.product.highest_humidity.is_some(),
+        };
         findings.push(Finding::new(FindingCode::HumidityTooHigh, Weight::Care, text));
     }
     findings
@@ -128,17 +114,15 @@ fn window(sheet: &CureAnswer, zone: &Zone) -> Option<Finding> {
     let milestone = |state| sheet.milestones.iter().find(|milestone| milestone.state == state);
     let shut = milestone(CureState::RecoatShut);
     if shut.is_some_and(|shut| shut.reached) {
-        let text = "The recoat window is closed: sand first, then recoat.";
+        let text = CureMessage::WindowClosed;
         return Some(Finding::new(FindingCode::WindowClosed, Weight::Care, text));
     }
     if !milestone(CureState::RecoatOpen).is_some_and(|open| open.reached) {
         return None;
     }
     let text = match (shut, shut.and_then(|shut| shut.due_ms)) {
-        (Some(_), Some(due_ms)) => {
-            format!("May be recoated now, until {}; after that sand first.", zone.spoken(due_ms))
-        }
-        (Some(_), None) => "May be recoated now; at this temperature the window does not close.".to_owned(),
+        (Some(_), Some(due_ms)) => CureMessage::WindowOpen { until: zone.local_time(due_ms) },
+        (Some(_), None) => CureMessage::WindowStaysOpen,
         (None, _) => return None,
     };
     Some(Finding::new(FindingCode::WindowOpen, Weight::Note, text))
@@ -150,36 +134,25 @@ fn temperature(sheet: &CureAnswer, pace: &Pace, climate: &ClimateLog) -> Vec<Fin
     let now = sheet.celsius_now;
     match sheet.product.lowest_celsius {
         Some(lowest) if sheet.stands_still => {
-            let text = format!(
-                "It stands still: {now:.0} °C here, and the can asks for {lowest:.0} °C or more. Warm it, or wait for warmth."
-            );
+            let text = CureMessage::Cold { now: Unit::Celsius.of(now), lowest: Unit::Celsius.of(lowest) };
             findings.push(Finding::new(FindingCode::ColdStandsStill, Weight::Care, text));
         }
         Some(lowest) if climate.coldest_of_day().is_some_and(|coldest| pace.stands_still(coldest)) => {
-            let text = format!(
-                "It stands still in the colder hours: a usual day here falls below the {lowest:.0} °C that the can asks for."
-            );
+            let text = CureMessage::ColdHours { lowest: Unit::Celsius.of(lowest) };
             findings.push(Finding::new(FindingCode::ColdPartOfDay, Weight::Note, text));
         }
         None if now < COLD => {
-            let text = format!(
-                "The can's lowest temperature is not known. At {now:.0} °C many coats do not cure at all; read the can."
-            );
+            let text = CureMessage::ColdLimitUnknown { now: Unit::Celsius.of(now) };
             findings.push(Finding::new(FindingCode::ColdLimitUnknown, Weight::Care, text));
         }
         _ => {}
     }
     if now > pace.no_faster_from() {
-        let text = format!(
-            "Above {:.0} °C the clock is not run any faster: heat can skin a coat over and trap what is below.",
-            pace.no_faster_from()
-        );
+        let text = CureMessage::NoFaster { celsius: Unit::Celsius.of(pace.no_faster_from()) };
         findings.push(Finding::new(FindingCode::HeatNoFaster, Weight::Note, text));
     }
     if climate.is_guessed() {
-        let text = format!(
-            "No temperature is known here, {now:.0} °C is assumed. Enter a reading, or what is usual by night and by day."
-        );
+        let text = CureMessage::ClimateAssumed { now: Unit::Celsius.of(now) };
         findings.push(Finding::new(FindingCode::ClimateAssumed, Weight::Care, text));
     }
     findings
@@ -187,20 +160,19 @@ fn temperature(sheet: &CureAnswer, pace: &Pace, climate: &ClimateLog) -> Vec<Fin
 
 /// What has to wait for the full cure.
 fn hold(sheet: &CureAnswer) -> Option<Finding> {
-    let forbids = sheet.product.forbids.as_ref()?;
-    Some(Finding::new(FindingCode::CureHold, Weight::Care, format!("Until it is fully cured: {forbids}")))
+    let what = sheet.product.forbids.clone()?;
+    Some(Finding::new(FindingCode::CureHold, Weight::Care, CureMessage::Hold { what }))
 }
 
 /// What the sheet does not say.
 fn sheet_gaps(sheet: &CureAnswer) -> Vec<Finding> {
     let mut findings = Vec::new();
     if sheet.product.full_cure_hours.is_none() {
-        let text = "Full cure is not on this sheet; the clock runs to the last time that is. Read the can before you fill, \
-                    fit or ride.";
+        let text = CureMessage::FullUnknown;
         findings.push(Finding::new(FindingCode::CureFullUnknown, Weight::Care, text));
     }
     if sheet.product.typical {
-        let text = "A typical sheet, not yours: read your can and enter its times.";
+        let text = CureMessage::Typical;
         findings.push(Finding::new(FindingCode::ProductTypical, Weight::Note, text));
     }
     findings
@@ -209,15 +181,9 @@ fn sheet_gaps(sheet: &CureAnswer) -> Vec<Finding> {
 /// The caution that stands at putting it on.
 fn caution(product: ProductKind) -> Option<Finding> {
     let text = match product {
-        ProductKind::TankLiner => {
-            "Fuel vapour explodes: tank off, drained and aired, no spark or flame near. Liner fumes need open air and gloves."
-        }
-        ProductKind::Paint | ProductKind::Primer | ProductKind::Clear => {
-            "Air the place, no flame. Two-part paint with isocyanate wants an air-fed mask: follow its safety sheet."
-        }
-        ProductKind::RustConverter | ProductKind::Epoxy => {
-            "Gloves and eye protection, air the place; follow its safety sheet."
-        }
+        ProductKind::TankLiner => CureMessage::CautionLiner,
+        ProductKind::Paint | ProductKind::Primer | ProductKind::Clear => CureMessage::CautionPaint,
+        ProductKind::RustConverter | ProductKind::Epoxy => CureMessage::CautionGloves,
         ProductKind::Sealant | ProductKind::ThreadLock => return None,
     };
     Some(Finding::new(FindingCode::ProductCaution, Weight::Note, text))

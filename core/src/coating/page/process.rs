@@ -4,8 +4,10 @@ use super::cure::mean_celsius;
 use super::process_words::{self, Next, Window};
 use crate::coating::formulas::{ClimateLog, Pace, cure_end_ms, hours_between, when_reached};
 use crate::coating::judge::{OnHold, on_hold, paint_needs, together};
+use crate::coating::message::CoatingMessage;
 use crate::coating::{ProcessAnswer, ProcessAsk, ProcessState, StepAnswer};
 use crate::error::Refused;
+use crate::message::Message;
 use crate::record::{Bike, Layer, Process, Product, Stay, area_of, laid};
 use crate::time::Moment;
 
@@ -47,7 +49,7 @@ impl Below<'_> {
     }
 
     /// The window for what goes on it, on the can and here, in one sentence.
-    fn window(&self, layer: Layer) -> Option<String> {
+    fn window(&self, layer: Layer) -> Option<Message> {
         let product = self.product;
         let (from_hours, from_ms) = match layer {
             Layer::Decal => {
@@ -85,17 +87,16 @@ pub fn process_answer(bike: &Bike, ask: &ProcessAsk, moment: &Moment) -> Result<
     match (&ask.process, &ask.plan) {
         (Some(id), None) => match bike.processes.get(id) {
             Some(process) => Ok(lay_out(bike, Some(id), process.clone().checked()?, moment)),
-            None => Err(Refused::Unknown { what: "process".into(), id: id.clone() }),
+            None => Err(Refused::Unknown { what: CoatingMessage::Process.into(), id: id.clone() }),
         },
         (None, Some(plan)) => Ok(lay_out(bike, None, plan.clone().checked()?, moment)),
-        (Some(_), Some(_)) => Err(Refused::Conflict {
-            field: "plan".to_owned(),
-            reason: "Ask for a process of the bike or for a plan to try, not for both".into(),
-        }),
+        (Some(_), Some(_)) => {
+            Err(Refused::Conflict { field: "plan".to_owned(), reason: CoatingMessage::NotProcessAndPlan.into() })
+        }
         (None, None) => Err(Refused::Missing {
             field: "process".to_owned(),
-            label: "Process".into(),
-            help: "choose a process of the bike or a plan to try".into(),
+            label: CoatingMessage::ProcessField.into(),
+            help: CoatingMessage::ChooseProcessOrPlan.into(),
         }),
     }
 }
@@ -155,7 +156,7 @@ fn lay_out(bike: &Bike, id: Option<&String>, process: Process, moment: &Moment) 
     ProcessAnswer {
         id: id.cloned(),
         state,
-        sentence: process_words::sentence(&said, &moment.zone).into(),
+        sentence: process_words::sentence(&said, &moment.zone),
         cured_ms,
         on_hold: holds(&walked, &process, next.is_some().then_some(cured_ms), now_ms),
         jobs_waiting: if state == ProcessState::Cured {
@@ -205,7 +206,7 @@ fn walk<'a>(bike: &'a Bike, id: Option<&String>, process: &'a Process, climate: 
             laid_ms: laid_ms(number),
             from_ms: from_ms.filter(|from_ms| *from_ms > i64::MIN),
             until_ms: below.as_ref().and_then(Below::shuts_ms),
-            reason: below.as_ref().and_then(|paint| paint.window(step.layer)).map(Into::into),
+            reason: below.as_ref().and_then(|paint| paint.window(step.layer)),
             next: next == Some(number),
         };
         if let Some((_, _, coat)) = coat {

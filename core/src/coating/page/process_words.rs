@@ -2,9 +2,12 @@
 
 use super::process_ask::{ProcessState, StepAnswer};
 use super::words;
+use crate::coating::message::ProcessMessage;
+use crate::message::{Duration, Joint, Message};
 use crate::quantity::{Finding, FindingCode, Weight};
 use crate::record::{Layer, Process};
 use crate::time::Zone;
+use crate::units::Unit;
 
 /// What there is to say.
 pub(crate) struct Next<'a> {
@@ -35,62 +38,70 @@ pub(crate) struct Window<'a> {
 }
 
 /// The window in one sentence: “on the can at 20 °C 30 min to 24 h; here at 12 °C 47 min to 38 h”.
-pub(crate) fn window(window: &Window) -> String {
-    let span = |from: f64, until: Option<f64>| match until {
-        Some(until) => format!("{} to {}", words::hours(from), words::hours(until)),
-        None => format!("from {}", words::hours(from)),
-    };
-    let can = format!(
-        "“{}” on the can at {:.0} °C: {}",
-        window.below,
-        window.at_celsius,
-        span(window.on_can.0, window.on_can.1)
-    );
-    match (window.here.0, window.celsius_here, window.lowest_celsius) {
-        (Some(from), Some(celsius), _) => format!("{can}; here at {celsius:.0} °C: {}.", span(from, window.here.1)),
-        (Some(_), None, _) => format!("{can}."),
-        (None, _, Some(lowest)) => format!("{can}; here it stands still, below {lowest:.0} °C nothing cures."),
-        (None, _, None) => format!("{can}; here no end is in sight."),
+pub(crate) fn window(window: &Window) -> Message {
+    let (below, at) = (window.below.to_owned(), Unit::Celsius.of(window.at_celsius));
+    let from = words::on_can(window.on_can.0);
+    let can = match window.on_can.1 {
+        Some(until) => ProcessMessage::Can { from, until: words::on_can(until) },
+        None => ProcessMessage::CanFrom { from },
     }
+    .into();
+    match (window.here.0, window.celsius_here, window.lowest_celsius) {
+        (Some(from), Some(celsius), _) => {
+            let (celsius, here) = (Unit::Celsius.of(celsius), here(from, window.here.1));
+            ProcessMessage::Window { below, at, can, celsius, here }
+        }
+        (Some(_), None, _) => ProcessMessage::WindowOnCan { below, at, can },
+        (None, _, Some(lowest)) => ProcessMessage::WindowTooCold { below, at, can, lowest: Unit::Celsius.of(lowest) },
+        (None, _, None) => ProcessMessage::WindowWithoutEnd { below, at, can },
+    }
+    .into()
+}
+
+/// The window here, from hours to hours.
+fn here(from: f64, until: Option<f64>) -> Message {
+    let from = Duration::hours(from);
+    match until {
+        Some(until) => ProcessMessage::Here { from, until: Duration::hours(until) },
+        None => ProcessMessage::HereFrom { from },
+    }
+    .into()
 }
 
 /// The state in one sentence.
-pub(crate) fn sentence(next: &Next, zone: &Zone) -> String {
-    let moment = |at_ms| zone.spoken(at_ms);
-    let name = next.step.map(|step| step.name.as_str()).unwrap_or_default();
+pub(crate) fn sentence(next: &Next, zone: &Zone) -> Message {
+    let moment = |at_ms| zone.local_time(at_ms);
+    let coat = next.step.map(|step| step.name.clone()).unwrap_or_default();
     let (from_ms, until_ms) = next.step.map(|step| (step.from_ms, step.until_ms)).unwrap_or_default();
-    let below = next.below.unwrap_or_default();
-    match next.state {
-        ProcessState::Ready if !next.in_this_air => format!("“{name}” comes first, but not in this air."),
-        ProcessState::Ready => format!("Begin with “{name}”."),
-        ProcessState::TooSoon => match from_ms {
-            Some(from_ms) => format!("“{name}” from {}; “{below}” is not ready for it.", moment(from_ms)),
-            None => {
-                format!("“{name}” has to wait, and no end is in sight: “{below}” stands still at this temperature.")
-            }
+    let below = next.below.unwrap_or_default().to_owned();
+    match (next.state, next.in_this_air) {
+        (ProcessState::Ready, true) => ProcessMessage::Ready { coat },
+        (ProcessState::Ready, false) => ProcessMessage::ReadyBadAir { coat },
+        (ProcessState::TooSoon, _) => match from_ms.map(moment) {
+            Some(from) => ProcessMessage::TooSoon { coat, from, below },
+            None => ProcessMessage::NeverSoon { coat, below },
         },
-        ProcessState::Open if !next.in_this_air => match until_ms {
-            Some(until_ms) => {
-                format!("“{name}” is due until {}, after that sand first; but not in this air.", moment(until_ms))
-            }
-            None => format!("“{name}” is due, but not in this air."),
+        (ProcessState::Open, true) => match until_ms.map(moment) {
+            Some(until) => ProcessMessage::OpenUntil { coat, until },
+            None => ProcessMessage::Open { coat },
         },
-        ProcessState::Open => match until_ms {
-            Some(until_ms) => format!("“{name}” now, until {}; after that sand first.", moment(until_ms)),
-            None => format!("“{name}” now."),
+        (ProcessState::Open, false) => match until_ms.map(moment) {
+            Some(until) => ProcessMessage::OpenUntilBadAir { coat, until },
+            None => ProcessMessage::OpenBadAir { coat },
         },
-        ProcessState::SandFirst => {
-            let since = until_ms.map(|until_ms| format!(" on {}", moment(until_ms))).unwrap_or_default();
-            format!("The window of “{below}” closed{since} unused: sand it, wipe it, then “{name}”.")
-        }
-        ProcessState::Sanded if !next.in_this_air => format!("Sanded; “{name}” is due, but not in this air."),
-        ProcessState::Sanded => format!("Sanded: wipe it, then “{name}” now."),
-        ProcessState::AllOn => match next.cured_ms {
-            Some(cured_ms) => format!("All coats are on; fully cured {}.", moment(cured_ms)),
-            None => "All coats are on; when they are fully cured cannot be said.".to_owned(),
+        (ProcessState::SandFirst, _) => match until_ms.map(moment) {
+            Some(since) => ProcessMessage::SandFirstSince { below, coat, since },
+            None => ProcessMessage::SandFirst { below, coat },
         },
-        ProcessState::Cured => "All coats are fully cured.".to_owned(),
+        (ProcessState::Sanded, true) => ProcessMessage::Sanded { coat },
+        (ProcessState::Sanded, false) => ProcessMessage::SandedBadAir { coat },
+        (ProcessState::AllOn, _) => match next.cured_ms.map(moment) {
+            Some(cured) => ProcessMessage::AllOn { cured },
+            None => ProcessMessage::AllOnWithoutEnd,
+        },
+        (ProcessState::Cured, _) => ProcessMessage::Cured,
     }
+    .into()
 }
 
 /// What is worth saying beside the sentence.
@@ -98,12 +109,13 @@ pub(crate) fn findings(next: &Next, process: &Process, zone: &Zone) -> Vec<Findi
     let mut findings = Vec::new();
     if next.state == ProcessState::SandFirst {
         let until_ms = next.step.and_then(|step| step.until_ms);
-        let since = until_ms.map(|until_ms| format!(" since {}", zone.spoken(until_ms))).unwrap_or_default();
-        let spare = if next.over_decal { " Sand beside the decal, never over it." } else { "" };
-        let text = format!(
-            "Too late for wet on dry{since}: the next coat would not hold. Sand to an even matt, wet and with a mask, wipe \
-             it off, then recoat.{spare}"
-        );
+        let too_late = match until_ms.map(|until_ms| zone.local_time(until_ms)) {
+            Some(since) => ProcessMessage::TooLateSince { since },
+            None => ProcessMessage::TooLate,
+        };
+        let spare = next.over_decal.then_some(ProcessMessage::SpareDecal);
+        let sentences = [Some(too_late), spare].into_iter().flatten().map(Message::from);
+        let text = Message::joined(Joint::Sentences, sentences.collect());
         findings.push(Finding::new(FindingCode::ProcessSandFirst, Weight::Care, text));
     }
     let bare = process
@@ -112,10 +124,7 @@ pub(crate) fn findings(next: &Next, process: &Process, zone: &Zone) -> Vec<Findi
         .zip(process.steps.iter().skip(1))
         .find(|(below, decal)| decal.layer == Layer::Decal && !matches!(below.layer, Layer::Clear | Layer::Decal));
     if let Some((_, decal)) = bare {
-        let text = format!(
-            "“{}” lies on bare colour. Between two clear coats its edge shows less, and it can be taken off again.",
-            decal.name
-        );
+        let text = ProcessMessage::DecalOnColour { decal: decal.name.clone() };
         findings.push(Finding::new(FindingCode::ProcessDecalOnColour, Weight::Note, text));
     }
     let open_ended = process.steps.iter().zip(process.steps.iter().skip(1)).find_map(|(below, _)| {
@@ -123,9 +132,7 @@ pub(crate) fn findings(next: &Next, process: &Process, zone: &Zone) -> Vec<Findi
         product.recoat_to_hours.is_none().then_some(&product.name)
     });
     if let Some(product) = open_ended {
-        let text = format!(
-            "The sheet of {product} does not say until when it may be recoated. Read the can; if in doubt, sand."
-        );
+        let text = ProcessMessage::WindowUnknown { product: product.clone() };
         findings.push(Finding::new(FindingCode::ProcessWindowUnknown, Weight::Note, text));
     }
     findings

@@ -3,46 +3,49 @@
 use super::ask::{Air, CureAnswer};
 use crate::coating::formulas::{
     Activation, ActivationFrom, ClimateLog, CurePace, CureRate, DewPoint, HoursAtRate, Pace, SurfaceMargin,
-    USUAL_ACTIVATION, USUAL_REFERENCE, hours_between,
+    USUAL_REFERENCE, hours_between,
 };
+use crate::coating::message::CureMessage;
+use crate::message::{Duration, Joint, Measure, Message};
 use crate::quantity::{Difference, Line, Source, Standing, WorkLine, Working};
 use crate::ready_made::source_of;
 use crate::record::first_hours;
 use crate::units::Unit;
 
 /// Why it takes as long as it takes: “31 h on the can at 20 °C; 53 h here at 13 °C”.
-pub(crate) fn reason(sheet: &CureAnswer, mean_celsius: Option<f64>) -> String {
-    let (left, at) = (hours(sheet.left_hours_reference), sheet.at_celsius);
-    let end =
-        if sheet.product.full_cure_hours.is_some() { "Fully cured" } else { "The last time on the sheet is over" };
+pub(crate) fn reason(sheet: &CureAnswer, mean_celsius: Option<f64>) -> Message {
+    let (left, at) = (on_can(sheet.left_hours_reference), Unit::Celsius.of(sheet.at_celsius));
+    let now = Unit::Celsius.of(sheet.celsius_now);
+    let here = sheet.left_hours_here.map(Duration::hours);
     if sheet.left_hours_reference <= 0.0 {
-        return format!("{end}: {} on the can at {at:.0} °C.", hours(sheet.product.end_hours().unwrap_or_default()));
+        let on_can = on_can(sheet.product.end_hours().unwrap_or_default());
+        return match sheet.product.full_cure_hours {
+            Some(_) => CureMessage::Done { on_can, at },
+            None => CureMessage::LastTimeOver { on_can, at },
+        }
+        .into();
     }
     if sheet.stands_still {
-        let lowest = sheet.product.lowest_celsius.unwrap_or_default();
-        let here = match sheet.left_hours_here {
-            Some(here) => format!("; {} here with the warmer hours to come", hours(here)),
-            None => String::new(),
-        };
-        return format!(
-            "Stands still at {:.0} °C, the can asks for {lowest:.0} °C; {left} at {at:.0} °C are left{here}.",
-            sheet.celsius_now
-        );
+        let lowest = Unit::Celsius.of(sheet.product.lowest_celsius.unwrap_or_default());
+        return match here {
+            Some(here) => CureMessage::StandsStillNow { now, lowest, left, at, here },
+            None => CureMessage::StandsStill { now, lowest, left, at },
+        }
+        .into();
     }
-    match (sheet.left_hours_here, mean_celsius) {
-        (Some(here), Some(mean)) => format!("{left} on the can at {at:.0} °C; {} here at {mean:.0} °C.", hours(here)),
-        _ => format!("{left} on the can at {at:.0} °C; no end in sight here at {:.0} °C.", sheet.celsius_now),
+    match here.zip(mean_celsius) {
+        Some((here, mean)) => CureMessage::Left { left, at, here, mean: Unit::Celsius.of(mean) },
+        None => CureMessage::LeftWithoutEnd { left, at, now },
     }
+    .into()
 }
 
-/// Hours as one says them.
-pub(crate) fn hours(hours: f64) -> String {
+/// A time of the can as cans give it: minutes below an hour, from ten hours on whole ones.
+pub(crate) fn on_can(hours: f64) -> Measure {
     if hours < 1.0 {
-        format!("{:.0} min", hours * 60.0)
-    } else if hours < 9.95 {
-        format!("{} h", (hours * 10.0).round() / 10.0)
+        Unit::Minute.of(hours * 60.0)
     } else {
-        format!("{hours:.0} h")
+        Unit::Hour.of(if hours < 9.95 { hours } else { hours.round() })
     }
 }
 
@@ -62,7 +65,7 @@ fn on_age(sheet: &CureAnswer, pace: &Pace, now_ms: i64) -> Vec<WorkLine> {
     let (age, end_hours) = (sheet.equivalent_hours, sheet.product.end_hours().unwrap_or_default());
     let hours = hours_between(sheet.applied_ms, now_ms).max(0.0);
     let rate = if hours > 0.0 { age / hours } else { pace.rate(sheet.celsius_now) };
-    let left = Difference { from: age.min(end_hours), to: end_hours };
+    let left = Difference { start: age.min(end_hours), end: end_hours };
     let ahead = sheet.left_hours_here.and_then(|here| {
         let on_can = sheet.left_hours_reference;
         HoursAtRate { hours: on_can, rate: here / on_can }
@@ -93,48 +96,31 @@ pub(crate) fn working(sheet: &CureAnswer, pace: &Pace, climate: &ClimateLog, air
     let mut lines = Vec::from_iter(on_rate(sheet, pace));
     lines.extend(on_age(sheet, pace, climate.now_ms()));
     lines.extend(on_activation(sheet));
-    let mut sources = vec![
-        source_of(&sheet.product),
-        Source::new(
-            "Equivalent age: ASTM C1074, written for concrete; that it holds for paint is an assumption",
-            Standing::Memory,
-        ),
-    ];
+    let mut sources = vec![source_of(&sheet.product), Source::new(CureMessage::SourceAge, Standing::Memory)];
     if let Some(humidity) = air.humidity.filter(|_| sheet.dew_point_celsius.is_some()) {
         let (celsius, surface_celsius) = (air.celsius, air.surface_celsius);
         lines.extend(DewPoint { celsius, humidity }.line("Dew point of the air"));
         lines.extend(SurfaceMargin { celsius, humidity, surface_celsius }.line("Surface above the dew point"));
-        sources.push(Source::new(
-            "Dew point: Magnus form with the figures of WMO-No. 8, Annex 4.B, as restated in a maker's manual",
-            Standing::SecondHand,
-        ));
-        sources.push(Source::new(
-            "Surface 3 K above the dew point, humidity below 85 %: ISO 8502-4 (guidance) and ISO 12944-7, as restated",
-            Standing::SecondHand,
-        ));
+        sources.push(Source::new(CureMessage::SourceDewPoint, Standing::SecondHand));
+        sources.push(Source::new(CureMessage::SourceDry, Standing::SecondHand));
     }
-    Working { lines, sources, range: range(sheet, pace, climate).into() }
+    Working { lines, sources, range: range(sheet, pace, climate) }
 }
 
 /// Where it holds and what was taken for granted.
-fn range(sheet: &CureAnswer, pace: &Pace, climate: &ClimateLog) -> String {
-    let mut said = vec![
-        "About 0 to 40 °C; nothing below the lowest temperature of the can, and no faster than at".to_owned()
-            + &format!(" {:.0} °C.", pace.no_faster_from()),
-        climate.basis(),
+fn range(sheet: &CureAnswer, pace: &Pace, climate: &ClimateLog) -> Message {
+    let activation = Unit::Kelvin.of(sheet.activation_kelvin);
+    let activation = match sheet.activation_from {
+        ActivationFrom::TwoTemperatures => Some(CureMessage::RangeActivation { activation }),
+        ActivationFrom::Entered => None,
+        ActivationFrom::Assumed => Some(CureMessage::RangeActivationAssumed { activation }),
+    };
+    let reference = CureMessage::RangeReferenceAssumed { celsius: Unit::Celsius.of(USUAL_REFERENCE) };
+    let said = [
+        Some(CureMessage::Range { celsius: Unit::Celsius.of(pace.no_faster_from()) }.into()),
+        Some(climate.basis()),
+        activation.map(Message::from),
+        sheet.product.at_celsius.is_none().then(|| reference.into()),
     ];
-    match sheet.activation_from {
-        ActivationFrom::TwoTemperatures => said.push(format!(
-            "Activation temperature {:.0} K from the two temperatures of the sheet.",
-            sheet.activation_kelvin
-        )),
-        ActivationFrom::Entered => {}
-        ActivationFrom::Assumed => said.push(format!("Assumed: activation temperature {USUAL_ACTIVATION:.0} K.")),
-    }
-    if sheet.product.at_celsius.is_none() {
-        said.push(format!(
-            "Assumed: the times hold at {USUAL_REFERENCE:.0} °C, the standard climate for paints (ISO 3270, second-hand)."
-        ));
-    }
-    said.join(" ")
+    Message::joined(Joint::Sentences, said.into_iter().flatten().collect())
 }

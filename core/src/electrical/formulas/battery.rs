@@ -72,9 +72,9 @@ impl ChargeBetween {
     pub(crate) fn of(table: &[(f64, f64); 5], reading: f64) -> Self {
         let [first, .., last] = *table;
         let reading = reading.clamp(first.0, last.0);
-        let pairs = table.iter().zip(table.iter().skip(1));
-        let (below, above) =
-            pairs.clone().find(|(_, above)| reading < above.0).or(pairs.last()).unwrap_or((&first, &last));
+        let mut pairs = table.iter().zip(table.iter().skip(1));
+        let top = (&first, &last);
+        let (below, above) = pairs.clone().find(|(_, above)| reading < above.0).or(pairs.next_back()).unwrap_or(top);
         Self { reading, below: below.0, charge_below: below.1, above: above.0, charge_above: above.1 }
     }
 

@@ -5,6 +5,7 @@
 
 use std::f64::consts::PI;
 
+use crate::fasteners::message::ScrewMessage;
 use crate::message::Message;
 
 use layshaft_wire::wire;
@@ -69,13 +70,14 @@ impl TappedInto {
     }
 
     /// In words.
-    pub fn words(self) -> &'static str {
+    pub fn words(self) -> Message {
         match self {
-            Self::Steel => "steel",
-            Self::CastIron => "cast iron",
-            Self::WroughtAluminium => "wrought aluminium",
-            Self::CastAluminium => "cast aluminium",
+            Self::Steel => ScrewMessage::IntoSteel,
+            Self::CastIron => ScrewMessage::IntoCastIron,
+            Self::WroughtAluminium => ScrewMessage::IntoWroughtAluminium,
+            Self::CastAluminium => ScrewMessage::IntoCastAluminium,
         }
+        .into()
     }
 }
 
@@ -120,36 +122,15 @@ impl ScrewPlace {
     /// What may replace a screw there. Common practice; the maker's manual wins.
     pub fn rule(self) -> SubstituteRule {
         let (may_replace, text) = match self {
-            Self::Brake => (
-                false,
-                "Only the maker's part, new where the manual says so. No threaded rod, no stainless screw, no screw cut to length; \
-                 banjo bolts are hollow and made for their banjo.",
-            ),
-            Self::Axle => (
-                false,
-                "Only the maker's axle and nut. Their fit, hardness and locking cannot be bought off the shelf.",
-            ),
-            Self::EngineMount => (
-                false,
-                "Only the maker's screw and nut: the shank carries the load, and a thread in the shear plane cuts the mount.",
-            ),
-            Self::Steering => {
-                (false, "Only the maker's part. Stainless screws are softer than 8.8 and seize in aluminium.")
-            }
-            Self::InsideEngine => {
-                (false, "Only the maker's part; many are used once, and most have a length and a waist of their own.")
-            }
-            Self::Cover => (
-                true,
-                "Same thread, same length under the head, class 8.8 or stainless A2-70 with paste. Too long cracks the case, too short \
-                 strips it: lay the old one beside it.",
-            ),
-            Self::Bodywork => (
-                true,
-                "Same thread and about the same length; class 4.8 and stainless will do. Mind the rubber and its sleeve.",
-            ),
+            Self::Brake => (false, ScrewMessage::RuleBrake),
+            Self::Axle => (false, ScrewMessage::RuleAxle),
+            Self::EngineMount => (false, ScrewMessage::RuleEngineMount),
+            Self::Steering => (false, ScrewMessage::RuleSteering),
+            Self::InsideEngine => (false, ScrewMessage::RuleInsideEngine),
+            Self::Cover => (true, ScrewMessage::RuleCover),
+            Self::Bodywork => (true, ScrewMessage::RuleBodywork),
         };
-        SubstituteRule { place: self, may_replace, text: text.to_owned().into() }
+        SubstituteRule { place: self, may_replace, text: text.into() }
     }
 }
 

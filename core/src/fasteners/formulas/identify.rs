@@ -4,6 +4,7 @@
 
 use layshaft_wire::wire;
 
+use crate::fasteners::message::ThreadMessage;
 use crate::message::Message;
 
 use super::thread::{INCH_MM, THREADS, Thread, ThreadFamily};
@@ -94,7 +95,7 @@ fn set_against(thread: &Thread, diameter_mm: f64, pitch_mm: f64) -> ThreadMatch 
     ThreadMatch {
         name: thread.name.to_owned(),
         family: thread.family,
-        family_words: thread.family.words().to_owned().into(),
+        family_words: thread.family.words(),
         diameter_mm: thread.diameter_mm,
         pitch_mm: thread.pitch_mm,
         turns_per_inch: INCH_MM / thread.pitch_mm,
@@ -102,7 +103,7 @@ fn set_against(thread: &Thread, diameter_mm: f64, pitch_mm: f64) -> ThreadMatch 
         below_nominal_mm: below,
         pitch_off_percent: off * 100.0,
         fits: below >= -ABOVE_MM && below <= BELOW_MM + BELOW_SHARE * thread.pitch_mm && off.abs() <= PITCH_FITS,
-        hint: hint(thread).map(Into::into),
+        hint: hint(thread),
     }
 }
 
@@ -111,23 +112,21 @@ fn near(found: &ThreadMatch) -> bool {
 }
 
 /// What tells a thread apart. JIS habits and heads are from memory, so they are unconfirmed.
-fn hint(thread: &Thread) -> Option<String> {
-    let text = match (thread.family, thread.name) {
-        (_, "M6 × 1") => "usual on Japanese machines, 10 mm or 8 mm head; 1/4 in with 26 turns is near and strips it",
-        (_, "M8 × 1.25") => "usual on Japanese machines, 12 mm head; 5/16 in screws go in a few turns and jam",
-        (_, "M10 × 1.25") => "the usual Japanese choice at 10 mm, 14 mm head; M10 × 1.5 is European habit",
-        (_, "M12 × 1.25") => "the usual Japanese choice at 12 mm, 17 mm head; axles and engine mounts",
-        (_, "M10 × 1") => "banjo bolts and sensors as well",
-        (_, "M14 × 1.25") => "also the usual sparking plug",
-        (ThreadFamily::OldJis, _) => {
-            "Japanese machines of the sixties; today's pitch of the size jams after some turns"
-        }
-        (ThreadFamily::Whitworth, _) => "55° flanks and rounded crests: a 60° gauge rocks in it",
-        (ThreadFamily::Bsf, _) => "55° flanks; British machines up to the sixties",
-        (ThreadFamily::Cycle, _) => "60° flanks, 26 turns whatever the size; British machines up to the sixties",
+fn hint(thread: &Thread) -> Option<Message> {
+    let hint = match (thread.family, thread.name) {
+        (_, "M6 × 1") => ThreadMessage::HintMetricSix,
+        (_, "M8 × 1.25") => ThreadMessage::HintMetricEight,
+        (_, "M10 × 1.25") => ThreadMessage::HintMetricTen,
+        (_, "M12 × 1.25") => ThreadMessage::HintMetricTwelve,
+        (_, "M10 × 1") => ThreadMessage::HintBanjo,
+        (_, "M14 × 1.25") => ThreadMessage::HintPlug,
+        (ThreadFamily::OldJis, _) => ThreadMessage::HintOldJis,
+        (ThreadFamily::Whitworth, _) => ThreadMessage::HintWhitworth,
+        (ThreadFamily::Bsf, _) => ThreadMessage::HintBsf,
+        (ThreadFamily::Cycle, _) => ThreadMessage::HintCycle,
         _ => return None,
     };
-    Some(text.to_owned())
+    Some(hint.into())
 }
 
 #[cfg(test)]

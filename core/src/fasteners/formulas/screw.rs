@@ -7,7 +7,9 @@ use super::thread::{core_diameter, flank_diameter, stress_area};
 use super::torque::{Seat, nut_factor_torque, preload_from_torque, tighten};
 use crate::bounds;
 use crate::error::Refused;
+use crate::fasteners::message::{ScrewMessage, ThreadMessage};
 use crate::quantity::{Accepts, Source, Standing, formula, within};
+use crate::units::Unit;
 
 /// Share of the diameter that must be left as core; below it there is no such screw.
 const LEAST_CORE: f64 = 0.5;
@@ -17,7 +19,11 @@ fn size(diameter_mm: f64, pitch_mm: f64) -> Result<(f64, f64), Refused> {
     if core_diameter(diameter_mm, pitch_mm) < LEAST_CORE * diameter_mm {
         return Err(Refused::Conflict {
             field: "pitchMm".to_owned(),
-            reason: format!("a pitch of {pitch_mm} mm leaves no core in a screw of {diameter_mm} mm").into(),
+            reason: ThreadMessage::NoCore {
+                pitch: Unit::Millimetre.of(pitch_mm),
+                diameter: Unit::Millimetre.of(diameter_mm),
+            }
+            .into(),
         });
     }
     Ok((diameter_mm, pitch_mm))
@@ -25,12 +31,12 @@ fn size(diameter_mm: f64, pitch_mm: f64) -> Result<(f64, f64), Refused> {
 
 /// Source of areas and classes.
 fn classes() -> Source {
-    Source::new("ISO 898-1; the tables at engineersedge.com and usefastener.com agree", Standing::SecondHand)
+    Source::new(ScrewMessage::SourceClasses, Standing::SecondHand)
 }
 
 /// Source of preload and torque.
 fn assembly() -> Source {
-    Source::new("VDI 2230; the rows at mastik.pt, page 685, and bossard.com agree", Standing::SecondHand)
+    Source::new(ScrewMessage::SourceAssembly, Standing::SecondHand)
 }
 
 formula! {
@@ -162,7 +168,8 @@ formula! {
     holds "60° threads, clean and undamaged.";
     it => size(it.diameter_mm, it.pitch_mm).and_then(|(d, p)| {
         if it.nut_flank_mm >= d {
-            let reason = format!("a nut thread of {} mm flank diameter does not hold a screw of {d} mm", it.nut_flank_mm);
+            let (flank, diameter) = (Unit::Millimetre.of(it.nut_flank_mm), Unit::Millimetre.of(d));
+            let reason = ThreadMessage::NutTooWide { flank, diameter };
             return Err(Refused::Conflict { field: "nutFlankMm".to_owned(), reason: reason.into() });
         }
         Ok([engagement_length(it.load_newtons, p, d, it.nut_flank_mm, it.shear_mpa)])

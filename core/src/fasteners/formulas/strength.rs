@@ -4,6 +4,8 @@
 //! usefastener.com (second hand; one misprint there, M4 10.9).
 
 use crate::error::Refused;
+use crate::fasteners::message::ScrewMessage;
+use crate::message::{Joint, List, Message};
 
 /// A property class of screws.
 #[derive(Clone, Copy, Debug, PartialEq)]
@@ -60,11 +62,12 @@ impl PropertyClass {
     pub fn read(text: &str) -> Result<Self, Refused> {
         CLASSES.into_iter().find(|class| class.name == text.trim()).ok_or_else(|| Refused::Unreadable {
             field: "propertyClass".to_owned(),
-            label: "Property class".into(),
-            reason: format!(
-                "“{text}” is none of {}. A 7 on an old Japanese head means about 8.8, a 4 or no mark about 4.8 (from memory)",
-                CLASSES.map(|class| class.name).join(", ")
-            ).into(),
+            label: ScrewMessage::PropertyClass.into(),
+            reason: ScrewMessage::UnknownClass {
+                given: text.to_owned(),
+                classes: List(Joint::Comma, CLASSES.map(|class| Message::as_entered(class.name)).to_vec()),
+            }
+            .into(),
         })
     }
 

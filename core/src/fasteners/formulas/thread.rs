@@ -7,6 +7,9 @@ use std::f64::consts::PI;
 
 use layshaft_wire::wire;
 
+use crate::fasteners::message::ThreadMessage;
+use crate::message::Message;
+
 /// Millimetres in an inch (exact by definition).
 pub const INCH_MM: f64 = 25.4;
 
@@ -51,17 +54,18 @@ impl ThreadFamily {
     }
 
     /// In words.
-    pub fn words(self) -> &'static str {
+    pub fn words(self) -> Message {
         match self {
-            Self::MetricCoarse => "metric coarse",
-            Self::MetricFine => "metric fine",
-            Self::OldJis => "old Japanese pitch",
-            Self::Unc => "unified coarse (UNC)",
-            Self::Unf => "unified fine (UNF)",
-            Self::Whitworth => "Whitworth (BSW)",
-            Self::Bsf => "British Standard Fine (BSF)",
-            Self::Cycle => "British cycle thread",
+            Self::MetricCoarse => ThreadMessage::FamilyMetricCoarse,
+            Self::MetricFine => ThreadMessage::FamilyMetricFine,
+            Self::OldJis => ThreadMessage::FamilyOldJis,
+            Self::Unc => ThreadMessage::FamilyUnc,
+            Self::Unf => ThreadMessage::FamilyUnf,
+            Self::Whitworth => ThreadMessage::FamilyWhitworth,
+            Self::Bsf => ThreadMessage::FamilyBsf,
+            Self::Cycle => ThreadMessage::FamilyCycle,
         }
+        .into()
     }
 
     /// Angle of the flanks, degrees.

@@ -5,10 +5,11 @@ use super::strength::screw_load;
 use super::thread::{flank_diameter, stress_area};
 use super::torque::{Seat, assembly_preload, tightening_torque, torsion};
 use crate::bounds;
+use crate::fasteners::message::ScrewMessage;
 use crate::quantity::{Accepts, Source, Standing, formula, within};
 
 fn assembly() -> Source {
-    Source::new("VDI 2230; the rows at mastik.pt, page 685, and bossard.com agree", Standing::SecondHand)
+    Source::new(ScrewMessage::SourceAssembly, Standing::SecondHand)
 }
 
 formula! {

@@ -8,6 +8,8 @@ use std::f64::consts::PI;
 use super::strength::PropertyClass;
 use super::thread::{core_diameter, flank_diameter, stress_area};
 use crate::error::Refused;
+use crate::fasteners::message::ScrewMessage;
+use crate::units::Unit;
 
 /// Share of the yield that tightening uses, VDI 2230.
 pub const YIELD_SHARE: f64 = 0.9;
@@ -52,8 +54,8 @@ impl Seat {
             .map(|(_, bearing_mm, hole_mm)| Self { bearing_mm: *bearing_mm, hole_mm: *hole_mm })
             .ok_or_else(|| Refused::Missing {
                 field: "bearingMm".to_owned(),
-                label: "Seat under the head".into(),
-                help: format!("there is no table row for {diameter_mm} mm; measure the seat and the hole").into(),
+                label: ScrewMessage::Seat.into(),
+                help: ScrewMessage::NoSeat { diameter: Unit::Millimetre.of(diameter_mm) }.into(),
             })
     }
 

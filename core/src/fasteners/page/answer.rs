@@ -9,9 +9,11 @@ use crate::fasteners::formulas::{
     Identified, PropertyClass, ScrewPlace, Seat, TappedInto, ThreadMatch, engaged_by_rule, engagement_length,
     flank_diameter, identify, pitch_of_turns, preload_from_torque, screw_load, stress_area, tighten,
 };
+use crate::fasteners::message::{ScrewMessage, ThreadMessage};
 use crate::fasteners::{
     EngagementAdvice, FastenerAnswer, FastenerAsk, Lubrication, ScrewStrength, TorqueBand, TorquePoint,
 };
+use crate::units::Unit;
 
 /// Works the fastener page out.
 ///
@@ -75,10 +77,9 @@ fn pitch(ask: &FastenerAsk) -> Result<f64, Refused> {
     match (given.next(), given.next()) {
         (Some(pitch), None) => bounds::THREAD_PITCH.named("pitchMm", "Pitch").check(pitch),
         (None, _) => bounds::THREAD_PITCH.need(None),
-        (Some(_), Some(_)) => Err(Refused::Conflict {
-            field: "pitchMm".to_owned(),
-            reason: "give the pitch one way only: millimetres, turns in an inch, or turns over a length".into(),
-        }),
+        (Some(_), Some(_)) => {
+            Err(Refused::Conflict { field: "pitchMm".to_owned(), reason: ThreadMessage::PitchOneWay.into() })
+        }
     }
 }
 
@@ -89,14 +90,18 @@ fn checked(ask: &FastenerAsk) -> Result<(), Refused> {
     bounds::ENGAGEMENT.check_known(ask.engagement_mm)?;
     if let Some(maker) = &ask.maker {
         bounds::TORQUE.check(maker.torque_nm)?;
-        check::check_title("source", "Where the maker's torque stands", &maker.source)?;
+        check::check_title("source", ScrewMessage::MakerSource, &maker.source)?;
     }
     if let (Some(bearing), Some(hole)) = (ask.bearing_mm, ask.hole_mm)
         && bearing <= hole
     {
         return Err(Refused::Conflict {
             field: "bearingMm".to_owned(),
-            reason: format!("a seat of {bearing} mm falls through a hole of {hole} mm").into(),
+            reason: ScrewMessage::SeatFallsThrough {
+                seat: Unit::Millimetre.of(bearing),
+                hole: Unit::Millimetre.of(hole),
+            }
+            .into(),
         });
     }
     Ok(())
@@ -112,8 +117,7 @@ fn chosen(
         Some(thread) => Ok(Some(thread.clone())),
         None => Err(Refused::Conflict {
             field: "thread".to_owned(),
-            reason: format!("“{name}” is not near what was measured; measure again or choose one of those that fit")
-                .into(),
+            reason: ThreadMessage::NotNear { thread: name.to_owned() }.into(),
         }),
     }
 }
@@ -160,8 +164,12 @@ fn seat(ask: &FastenerAsk, thread: &ThreadMatch) -> Result<Option<Seat>, Refused
     if bearing_mm <= hole_mm || bearing_mm <= thread.diameter_mm {
         return Err(Refused::Conflict {
             field: "bearingMm".to_owned(),
-            reason: format!("a seat of {bearing_mm} mm does not bear on a hole of {hole_mm} mm for {}", thread.name)
-                .into(),
+            reason: ScrewMessage::SeatDoesNotBear {
+                seat: Unit::Millimetre.of(bearing_mm),
+                hole: Unit::Millimetre.of(hole_mm),
+                thread: thread.name.clone(),
+            }
+            .into(),
         });
     }
     Ok(Some(Seat { bearing_mm, hole_mm }))
@@ -186,10 +194,7 @@ fn engagement(
         most_mm: engaged_by_rule(most, d, fine),
         screw_breaks_first_mm: breaks_first,
         engaged_mm: ask.engagement_mm,
-        insert: "A stripped thread in aluminium is saved by a wire insert or a solid bush of the same thread: drill and tap square, \
-                 no deeper than the maker allows, insert half a turn below the surface. Not where the brake, the axle or the \
-                 steering hangs on it, unless a workshop answers for it."
-            .to_owned().into(),
+        insert: ScrewMessage::Insert.into(),
     }
 }
 

@@ -5,6 +5,7 @@ use crate::fasteners::formulas::{
     AssemblyPreload, EngagementRule, PreloadTorque, PropertyClass, ScrewLoad, Seat, StressArea, ThreadEngagement,
     ThreadMatch, flank_diameter,
 };
+use crate::fasteners::message::{ScrewMessage, ThreadMessage};
 use crate::quantity::{Line, Source, Standing, WorkLine, Working};
 
 /// The screw that is worked out.
@@ -27,44 +28,25 @@ pub(crate) fn working(
     engagement: Option<&EngagementAdvice>,
 ) -> Working {
     let mut lines = Vec::new();
-    let mut sources = vec![Source::new(
-        "Threads: ISO 261/262, JIS, ASME B1.1, BS 84, BS 811; how much a screw may measure off is common practice",
-        Standing::Memory,
-    )];
+    let mut sources = vec![Source::new(ThreadMessage::Source, Standing::Memory)];
     if let Some(screw) = screw {
         let stressed = StressArea { diameter_mm: screw.thread.diameter_mm, pitch_mm: screw.thread.pitch_mm };
         lines.extend(stressed.line_of("flank_diameter", "Flank diameter"));
     }
     if let (Some(screw), Some(strength)) = (screw, strength) {
         lines.extend(on_strength(screw, strength));
-        sources.push(Source::new(
-            "Stress area and classes: ISO 898-1, confirmed by the tables at engineersedge.com, optimas.com and usefastener.com",
-            Standing::SecondHand,
-        ));
+        sources.push(Source::new(ScrewMessage::SourceStrength, Standing::SecondHand));
     }
     if let (Some(screw), Some(band)) = (screw, torque) {
         lines.extend(on_torque(screw, band));
-        sources.push(Source::new(
-            "VDI 2230, 90 % of yield, medium holes; proved against the rows at mastik.pt, page 685, and bossard.com",
-            Standing::SecondHand,
-        ));
-        sources.push(Source::new("Friction of thread and head: common practice, no source", Standing::CommonPractice));
+        sources.push(Source::new(ScrewMessage::SourceTorque, Standing::SecondHand));
+        sources.push(Source::new(ScrewMessage::SourceFriction, Standing::CommonPractice));
     }
     if let (Some(screw), Some(advice)) = (screw, engagement) {
         lines.extend(on_engagement(screw, strength, advice));
-        sources.push(Source::new(
-            "Engagement: FED-STD-H28 form and handbook rules in excerpt, which disagree (1.2 to 2.5 diameters in aluminium)",
-            Standing::SecondHand,
-        ));
+        sources.push(Source::new(ScrewMessage::SourceEngagement, Standing::SecondHand));
     }
-    Working {
-        lines,
-        sources,
-        range:
-            "60° threads, clean and whole; torque by a wrench that is right. The maker's figure wins over all of this."
-                .to_owned()
-                .into(),
-    }
+    Working { lines, sources, range: ScrewMessage::Range.into() }
 }
 
 fn on_strength(screw: &Screw, strength: &ScrewStrength) -> Vec<WorkLine> {

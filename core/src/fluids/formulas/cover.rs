@@ -3,6 +3,7 @@
 //! Spreading rate from solids and film, or as printed on the can; loss by method is common practice.
 
 use crate::bounds;
+use crate::fluids::message::MixMessage;
 use crate::quantity::{Source, Standing, formula, within};
 use crate::record::PutOn;
 
@@ -156,7 +157,7 @@ formula! {
 }
 
 fn volumes() -> Source {
-    Source::new("Arithmetic of volume: 1 L on 1 m² is 1 mm; published tables agree", Standing::SecondHand)
+    Source::new(MixMessage::SourceVolumes, Standing::SecondHand)
 }
 
 #[cfg(test)]

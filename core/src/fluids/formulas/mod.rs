@@ -8,5 +8,5 @@ pub use cover::{PaintForArea, PaintNeeded, ThinnedFilm, cans, paint_needed, spre
 pub use mix::{
     Premix, ThinnerOf, Thinning, TwoPart, TwoPartMix, premix_oil, thinner_to_add, two_part, volume_of_weight,
 };
-pub(crate) use pour::volume;
-pub use pour::{Pour, PourSplit, Poured, in_words, poured, split_pours};
+pub use pour::{Pour, PourSplit, Poured, poured, split_pours};
+pub(crate) use pour::{in_words, volume};

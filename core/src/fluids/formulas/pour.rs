@@ -7,7 +7,10 @@ use layshaft_wire::wire;
 
 use crate::bounds;
 use crate::error::Refused;
+use crate::fluids::message::FillMessage;
+use crate::message::{Measure, Message};
 use crate::quantity::{Source, Standing, formula, within};
+use crate::units::Unit;
 
 /// A cup filled so many times.
 #[wire]
@@ -58,25 +61,26 @@ pub fn split_pours(volume_ml: u32, cups_ml: &[u32]) -> Result<Vec<Pour>, Refused
 }
 
 /// The pours in one line: “1 L + 100 mL”, with the cup named where there are several.
-///
-/// ```
-/// use layshaft_core::fluids::{in_words, split_pours};
-/// assert_eq!(in_words(&split_pours(1100, &[1000]).unwrap(), 1), "1 L + 100 mL");
-/// assert_eq!(in_words(&split_pours(2400, &[1000, 250]).unwrap(), 2), "2 × 1 L + 400 mL in the 1 L cup");
-/// ```
-pub fn in_words(pours: &[Pour], cups: usize) -> String {
-    let part = |pour: &Pour| {
-        let times = if pour.times > 1 { format!("{} × ", pour.times) } else { String::new() };
-        let whole = pour.cup_ml == pour.each_ml;
-        let cup = if cups > 1 && !whole { format!(" in the {} cup", volume(pour.cup_ml)) } else { String::new() };
-        format!("{times}{}{cup}", volume(pour.each_ml))
+pub(crate) fn in_words(pours: &[Pour], cups: usize) -> Message {
+    let said = |pour: &Pour| {
+        let volume = volume(pour.each_ml);
+        let said = match pour.times {
+            1 => FillMessage::Pour { volume },
+            times => FillMessage::PourTimes { times, volume },
+        };
+        if cups > 1 && pour.cup_ml != pour.each_ml {
+            FillMessage::PourInCup { pour: said.into(), cup: self::volume(pour.cup_ml) }.into()
+        } else {
+            said.into()
+        }
     };
-    pours.iter().map(part).collect::<Vec<_>>().join(" + ")
+    let all = pours.iter().map(said).reduce(|before, pour| FillMessage::ThenPour { before, pour }.into());
+    all.unwrap_or_else(|| FillMessage::Pour { volume: volume(0) }.into())
 }
 
 /// A volume as one says it: litres where they come out whole, else millilitres.
-pub(crate) fn volume(ml: u32) -> String {
-    if ml >= 1000 && ml.is_multiple_of(1000) { format!("{} L", ml / 1000) } else { format!("{ml} mL") }
+pub(crate) fn volume(ml: u32) -> Measure {
+    if ml >= 1000 && ml.is_multiple_of(1000) { Unit::Litre.of(ml / 1000) } else { Unit::Millilitre.of(ml) }
 }
 
 /// What cups poured full and a last pour come to, mL.
@@ -132,6 +136,13 @@ mod tests {
     use proptest::prelude::*;
 
     use super::*;
+
+    #[test]
+    fn the_pours_are_said_in_one_line_with_the_cup_where_there_are_several() {
+        let said = |volume_ml, cups: &[u32]| in_words(&split_pours(volume_ml, cups).unwrap(), cups.len());
+        assert_eq!(said(1100, &[1000]), "1 L + 100 mL");
+        assert_eq!(said(2400, &[1000, 250]), "2 × 1 L + 400 mL in the 1 L cup");
+    }
 
     proptest! {
         #[test]

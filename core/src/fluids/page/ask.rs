@@ -69,7 +69,7 @@ pub struct MixAsk {
 #[wire]
 pub struct MixPart {
     /// What it is.
-    pub name: String,
+    pub name: Message,
     /// Volume, mL, where it is known.
     pub millilitres: Option<f64>,
     /// Weight, g, where it is known.

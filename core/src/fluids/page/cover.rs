@@ -7,9 +7,11 @@ use crate::error::Refused;
 use crate::fluids::formulas::{
     PaintForArea, PaintNeeded, cans, paint_needed, spreading_rate, thinned_solids, wet_film,
 };
+use crate::fluids::message::MixMessage;
 use crate::fluids::{CoverAsk, CoverNeed};
 use crate::quantity::{Finding, FindingCode, Line, Source, Standing, Weight};
 use crate::record::area_of;
+use crate::units::Unit;
 
 /// Works the paint for an area out. Refused: a number outside its range, no spreading rate and no film.
 pub(crate) fn cover_sheet(ask: &CoverAsk) -> Result<MixAnswer, Refused> {
@@ -46,16 +48,15 @@ pub(crate) fn cover_sheet(ask: &CoverAsk) -> Result<MixAnswer, Refused> {
     };
     let mut findings = Vec::new();
     if ask.loss_percent.is_none() && ask.put_on.is_none() {
-        findings.push(Finding::new(
-            FindingCode::MixLossUnknown,
-            Weight::Care,
-            "No loss is counted. By brush 5 to 15 % are lost, from an aerosol on small parts about half (common practice).",
-        ));
+        findings.push(Finding::new(FindingCode::MixLossUnknown, Weight::Care, MixMessage::LossUnknown));
     }
-    let range = if need.cans_least == need.cans_most {
-        format!("{}", need.cans_most)
+    let (least, most) = (need.cans_least, need.cans_most);
+    let can = Unit::Millilitre.of(can_ml);
+    let area = Unit::SquareMetre.of(in_thousandths(square_metres));
+    let sentence = if least == most {
+        MixMessage::Cans { cans: most, can, area, coats }.into()
     } else {
-        format!("{} to {}", need.cans_least, need.cans_most)
+        MixMessage::CansRange { least, most, can, area, coats }.into()
     };
     let amount = |loss_percent| PaintForArea { square_metres, coats, spreading_rate: rate, loss_percent };
     let mut lines = Vec::new();
@@ -66,17 +67,13 @@ pub(crate) fn cover_sheet(ask: &CoverAsk) -> Result<MixAnswer, Refused> {
     lines.extend(amount(low).line("Paint at the least loss"));
     lines.extend(amount(high).line("Paint at the greatest loss"));
     Ok(MixAnswer {
-        sentence: format!("{range} of {can_ml:.0} mL for {} m², {coats} coats.", in_thousandths(square_metres)).into(),
-        parts: vec![by_volume("Paint", most_ml)],
+        sentence,
+        parts: vec![by_volume(MixMessage::Paint, most_ml)],
         other: None,
         cover: Some(need),
-        cautions: vec!["Spray in the open or with an extractor; mask, no flame.".to_owned().into()],
+        cautions: vec![MixMessage::CautionSpray.into()],
         findings,
-        working: working(
-            lines,
-            Source::new("Volume of a film; loss by method is common practice, no source", Standing::CommonPractice),
-            "Even coats on a smooth surface; unthinned. Edges, runs and a second try come on top.",
-        ),
+        working: working(lines, Source::new(MixMessage::SourceCover, Standing::CommonPractice), MixMessage::RangeCover),
     })
 }
 

@@ -5,9 +5,11 @@ use layshaft_wire::wire;
 use crate::bounds;
 use crate::error::Refused;
 use crate::fluids::formulas::{Pour, Poured, in_words, split_pours, volume};
-use crate::message::Message;
+use crate::fluids::message::FillMessage;
+use crate::message::{Joint, List, Message};
 use crate::quantity::{Finding, FindingCode, Line, Source, Standing, Weight, WorkLine, Working};
 use crate::record::{Bike, FillKind};
+use crate::units::Unit;
 
 /// What to fill. What is left out is taken from the bike.
 #[wire(lenient)]
@@ -88,15 +90,15 @@ pub fn fill_answer(bike: &Bike, ask: &FillAsk) -> Result<FillAnswer, Refused> {
     let pours = split_pours(volume_ml, cups)?;
     let sentence = in_words(&pours, cups.len());
     Ok(FillAnswer {
-        steps: steps(&sentence, volume_ml).into_iter().map(Into::into).collect(),
-        cautions: cautions().into_iter().map(Into::into).collect(),
+        steps: steps(&sentence, volume_ml),
+        cautions: cautions(),
         findings: findings(&choices, filling.as_ref(), litres, volume_ml),
         working: working(&pours, filling.is_some()),
         choices,
         filling,
         volume_ml,
         pours,
-        sentence: sentence.into(),
+        sentence,
     })
 }
 
@@ -104,70 +106,59 @@ fn chosen(choices: &[FillChoice], ask: &FillAsk) -> Result<Option<FillChoice>, R
     match (&ask.filling, ask.litres) {
         (Some(mark), _) => match choices.iter().find(|choice| choice.id == *mark) {
             Some(choice) => Ok(Some(choice.clone())),
-            None => Err(Refused::Unknown { what: "filling".into(), id: mark.clone() }),
+            None => Err(Refused::Unknown { what: FillMessage::Filling.into(), id: mark.clone() }),
         },
         (None, Some(_)) => Ok(None),
         (None, None) => Ok(choices.iter().find(|choice| choice.litres.is_some()).cloned()),
     }
 }
 
-fn steps(sentence: &str, volume_ml: u32) -> Vec<String> {
+fn steps(pours: &Message, volume_ml: u32) -> Vec<Message> {
     let back = (f64::from(volume_ml) * HELD_BACK).round() as u32;
     [
-        "Plug in with a new washer, to the maker's torque; bike upright and level.".to_owned(),
-        format!("Measure out {sentence}. Hold the last {} back.", volume(back.max(1))),
-        "Pour slowly and give it time to run down.".to_owned(),
-        "Outdoors, let the engine idle a few minutes, stop it, wait as the manual says (often three to five minutes)."
-            .to_owned(),
-        "Read the level as the manual says: stick screwed in or only laid on, stand or upright. They differ."
-            .to_owned(),
-        "Add from what was held back until the level stands between the marks; too much foams and blows out."
-            .to_owned(),
+        FillMessage::StepPlug,
+        FillMessage::StepMeasure { pours: pours.clone(), back: volume(back.max(1)) },
+        FillMessage::StepPour,
+        FillMessage::StepIdle,
+        FillMessage::StepRead,
+        FillMessage::StepAdd,
     ]
+    .map(Message::from)
     .to_vec()
 }
 
-fn cautions() -> Vec<String> {
-    [
-        "Hot oil and hot pipes burn.",
-        "Run the engine outdoors only.",
-        "Old oil goes to the collection point, not into the ground.",
-    ]
-    .map(str::to_owned)
-    .to_vec()
+fn cautions() -> Vec<Message> {
+    [FillMessage::CautionHot, FillMessage::CautionOutdoors, FillMessage::CautionOldOil].map(Message::from).to_vec()
 }
 
 fn findings(choices: &[FillChoice], filling: Option<&FillChoice>, litres: f64, volume_ml: u32) -> Vec<Finding> {
     let mut found = Vec::new();
-    let others: Vec<String> = choices
+    let other = |choice: &FillChoice| {
+        let litres = Unit::Litre.of(choice.litres?);
+        Some(FillMessage::Other { name: choice.name.clone(), litres }.into())
+    };
+    let others: Vec<Message> = choices
         .iter()
         .filter(|choice| filling.is_some_and(|filling| filling.id != choice.id))
         .filter(|choice| choice.fill.is_some() && filling.is_some_and(|filling| filling.fill.is_some()))
-        .filter_map(|choice| Some(format!("{}: {} L", choice.name, choice.litres?)))
+        .filter_map(other)
         .collect();
     if !others.is_empty() {
         found.push(Finding::new(
             FindingCode::FillByOccasion,
             Weight::Note,
-            format!(
-                "The volume depends on what was opened, because some of the old oil stays behind. {}.",
-                others.join("; ")
-            ),
+            FillMessage::ByOccasion { others: List(Joint::Sentences, others) },
         ));
     }
     if (litres * 1000.0 - f64::from(volume_ml)).abs() > 1e-6 {
         found.push(Finding::new(
             FindingCode::FillRounded,
             Weight::Note,
-            format!("{litres} L was taken as {volume_ml} mL; nobody pours closer."),
+            FillMessage::Rounded { litres: Unit::Litre.of(litres), volume: Unit::Millilitre.of(volume_ml) },
         ));
     }
     if filling.is_some_and(|filling| filling.grade.is_none()) {
-        found.push(Finding::new(
-            FindingCode::FillMissingGrade,
-            Weight::Note,
-            "The grade is not known. A clutch that runs in the oil needs one that is made for it; read the manual.",
-        ));
+        found.push(Finding::new(FindingCode::FillMissingGrade, Weight::Note, FillMessage::MissingGrade));
     }
     found
 }
@@ -182,14 +173,14 @@ fn working(pours: &[Pour], of_bike: bool) -> Working {
         let last_ml: u64 = pours.iter().skip(1).map(Pour::ml).sum();
         poured(full, last_ml as f64).line("Together")
     }));
-    let of = if of_bike { "Volume as entered on the bike, from its manual" } else { "Volume as entered" };
+    let of = if of_bike { FillMessage::SourceBike } else { FillMessage::SourceEntered };
     Working {
         lines,
         sources: vec![
             Source::new(of, Standing::Entered),
-            Source::new("Full cups first, level afterwards: common practice, no source", Standing::CommonPractice),
+            Source::new(FillMessage::SourceCups, Standing::CommonPractice),
         ],
-        range: "Cups with a scale that is right. The level in the engine decides, not the cup.".to_owned().into(),
+        range: FillMessage::Range.into(),
     }
 }
 

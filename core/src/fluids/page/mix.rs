@@ -7,6 +7,7 @@ use crate::error::Refused;
 use crate::fluids::formulas::{
     Premix, ThinnerOf, Thinning, TwoPart, TwoPartMix, premix_oil, thinner_to_add, two_part, volume_of_weight,
 };
+use crate::fluids::message::MixMessage;
 use crate::fluids::{Mix, MixAnswer, MixAsk, MixPart, OtherReading, TwoPartAsk};
 use crate::quantity::{Finding, FindingCode, Line, Source, Standing, Weight, WorkLine};
 use crate::units::Unit;
@@ -26,27 +27,24 @@ fn premix(fuel_litres: f64, parts_fuel: f64) -> Result<MixAnswer, Refused> {
     bounds::PREMIX_PARTS.check(parts_fuel)?;
     let oil = premix_oil(fuel_litres, parts_fuel);
     Ok(MixAnswer {
-        sentence: format!("{oil:.0} mL of oil into {fuel_litres} L of fuel.").into(),
-        parts: vec![by_volume("Oil", oil), by_volume("Fuel", 1000.0 * fuel_litres)],
+        sentence: MixMessage::Premix { oil: Unit::Millilitre.of(oil), fuel: Unit::Litre.of(fuel_litres) }.into(),
+        parts: vec![by_volume(MixMessage::Oil, oil), by_volume(MixMessage::Fuel, 1000.0 * fuel_litres)],
         other: None,
         cover: None,
-        cautions: vec!["Fuel vapour burns: in the open, engine cold, no flame, can on the ground.".to_owned().into()],
+        cautions: vec![MixMessage::CautionFuel.into()],
         findings: vec![Finding::new(
             FindingCode::MixPremixParts,
             Weight::Note,
-            format!(
-                "{parts_fuel}:1 is {parts_fuel} parts of fuel to one of oil: {:.2} % of the fuel, {:.2} % of the mixture.",
-                100.0 / parts_fuel,
-                100.0 / (parts_fuel + 1.0)
-            ),
+            MixMessage::PremixParts {
+                parts: Unit::None.of(parts_fuel),
+                of_fuel: Unit::Percent.of(100.0 / parts_fuel),
+                of_mixture: Unit::Percent.of(100.0 / (parts_fuel + 1.0)),
+            },
         )],
         working: working(
             Vec::from_iter(Premix { fuel_litres, parts_fuel }.line("Oil")),
-            Source::new(
-                "Premix in parts of fuel to one of oil: reference.com “50:1 oil gas ratio”",
-                Standing::SecondHand,
-            ),
-            "Parts by volume. The ratio is the maker's, for the oil that he names.",
+            Source::new(MixMessage::SourcePremix, Standing::SecondHand),
+            MixMessage::RangePremix,
         ),
     })
 }
@@ -76,24 +74,28 @@ fn two_parts(ask: &TwoPartAsk) -> Result<MixAnswer, Refused> {
     let mixed = reading(this);
     let parts = |mixed: &TwoPart| shares(mixed, by_weight, densities.map(|(_, density)| density));
     let unit = if by_weight { Unit::Gram } else { Unit::Millilitre };
-    let symbol = unit.symbol();
     let thinned = thinner_percent > 0.0;
-    let thinner = if thinned { format!(", {:.1} {symbol} of thinner", mixed.thinner) } else { String::new() };
+    let (base, hardener, thinner) = (unit.of(mixed.base), unit.of(mixed.hardener), unit.of(mixed.thinner));
+    let sentence = if thinned {
+        MixMessage::TwoPartThinned { base, hardener, thinner }.into()
+    } else {
+        MixMessage::TwoPart { base, hardener }.into()
+    };
+    let words = match that {
+        ThinnerOf::BaseAndHardener => MixMessage::OfBaseAndHardener.into(),
+        ThinnerOf::Base => MixMessage::OfBase.into(),
+    };
     Ok(MixAnswer {
-        sentence: format!("{:.1} {symbol} of base, {:.1} {symbol} of hardener{thinner}.", mixed.base, mixed.hardener).into(),
+        sentence,
         parts: parts(&mixed)?,
-        other: if thinned { Some(OtherReading { words: meaning(that).into(), parts: parts(&reading(that))? }) } else { None },
+        other: if thinned { Some(OtherReading { words, parts: parts(&reading(that))? }) } else { None },
         cover: None,
-        cautions: vec![
-            "Two-part paint may hold isocyanates: filter mask of the right class or fed air, gloves, no skin bare. The sheet of the \
-             product says which."
-                .to_owned().into(),
-        ],
+        cautions: vec![MixMessage::CautionIsocyanate.into()],
         findings: two_part_findings(thinned, by_weight),
         working: working(
             two_part_lines(ask, this, unit),
-            Source::new("Shares of a mix; both conventions of thinner are met on sheets", Standing::Memory),
-            "All parts in the same measure. The sheet of the product decides whether parts are by volume or by weight.",
+            Source::new(MixMessage::SourceTwoPart, Standing::Memory),
+            MixMessage::RangeTwoPart,
         ),
     })
 }
@@ -124,41 +126,29 @@ fn meaning(of: ThinnerOf) -> String {
 fn two_part_findings(thinned: bool, by_weight: bool) -> Vec<Finding> {
     let mut found = Vec::new();
     if thinned {
-        found.push(Finding::new(
-            FindingCode::MixThinnerMeaning,
-            Weight::Care,
-            "Sheets mean the per cent of thinner either of base and hardener together or of the base alone. Read which; both are \
-             shown.",
-        ));
+        found.push(Finding::new(FindingCode::MixThinnerMeaning, Weight::Care, MixMessage::ThinnerMeaning));
     }
     if !by_weight {
-        found.push(Finding::new(
-            FindingCode::MixByVolume,
-            Weight::Note,
-            "Mixed by volume. A ratio by weight is another one, because hardener is lighter than base; a balance needs the sheet's \
-             weights.",
-        ));
+        found.push(Finding::new(FindingCode::MixByVolume, Weight::Note, MixMessage::ByVolume));
     }
     found
 }
 
 /// The parts with volume and weight, as far as densities allow.
 fn shares(mixed: &TwoPart, by_weight: bool, densities: [Option<f64>; 3]) -> Result<Vec<MixPart>, Refused> {
-    let amounts = [("Base", mixed.base), ("Hardener", mixed.hardener), ("Thinner", mixed.thinner)];
-    amounts
-        .into_iter()
-        .zip(densities)
-        .filter(|((name, amount), _)| *name != "Thinner" || *amount > 0.0)
-        .map(|((name, amount), density)| {
-            Ok(if by_weight {
-                let millilitres = density.map(|density| volume_of_weight(amount, density)).transpose()?;
-                MixPart { name: name.to_owned(), millilitres, grams: Some(amount) }
-            } else {
-                let grams = density.map(|density| amount * density);
-                MixPart { name: name.to_owned(), millilitres: Some(amount), grams }
-            })
+    // Where there is no thinner, there is no line for it.
+    let thinner = (mixed.thinner > 0.0).then_some((MixMessage::Thinner, mixed.thinner));
+    let amounts = [(MixMessage::Base, mixed.base), (MixMessage::Hardener, mixed.hardener)].into_iter().chain(thinner);
+    let shares = amounts.zip(densities).map(|((name, amount), density)| {
+        Ok(if by_weight {
+            let millilitres = density.map(|density| volume_of_weight(amount, density)).transpose()?;
+            MixPart { name: name.into(), millilitres, grams: Some(amount) }
+        } else {
+            let grams = density.map(|density| amount * density);
+            MixPart { name: name.into(), millilitres: Some(amount), grams }
         })
-        .collect()
+    });
+    shares.collect()
 }
 
 fn thinning(paint_ml: f64, thinner_percent: f64) -> Result<MixAnswer, Refused> {
@@ -166,17 +156,21 @@ fn thinning(paint_ml: f64, thinner_percent: f64) -> Result<MixAnswer, Refused> {
     bounds::THINNER.check(thinner_percent)?;
     let thinner = thinner_to_add(paint_ml, thinner_percent);
     Ok(MixAnswer {
-        sentence: format!("{thinner:.1} mL of thinner into {paint_ml:.0} mL of paint: {:.1} mL.", paint_ml + thinner)
-            .into(),
-        parts: vec![by_volume("Paint", paint_ml), by_volume("Thinner", thinner)],
+        sentence: MixMessage::Thinning {
+            thinner: Unit::Millilitre.of(thinner),
+            paint: Unit::Millilitre.of(paint_ml),
+            together: Unit::Millilitre.of(paint_ml + thinner),
+        }
+        .into(),
+        parts: vec![by_volume(MixMessage::Paint, paint_ml), by_volume(MixMessage::Thinner, thinner)],
         other: None,
         cover: None,
-        cautions: vec!["Thinner burns and harms: air through the room, no flame, gloves and mask.".to_owned().into()],
+        cautions: vec![MixMessage::CautionThinner.into()],
         findings: Vec::new(),
         working: working(
             Vec::from_iter(Thinning { paint_ml, thinner_percent }.line("Thinner")),
-            Source::new("Thinning by a per cent of the unthinned paint", Standing::Memory),
-            "One-part paint, by volume. More thinner than the sheet allows runs and covers badly.",
+            Source::new(MixMessage::SourceThinning, Standing::Memory),
+            MixMessage::RangeThinning,
         ),
     })
 }

@@ -75,9 +75,9 @@ pub(crate) fn tight_spot(
 #[derive(Clone, Copy, Debug, PartialEq)]
 enum Slack {
     /// Less than the manual's least at the tightest place.
-    TooTight { tightest: Measure, least: Measure },
+    BelowLeast { tightest: Measure, least: Measure },
     /// More than its most even there.
-    TooSlack { tightest: Measure, most: Measure },
+    AboveMost { tightest: Measure, most: Measure },
     /// It differs by more than the range is wide.
     Uneven { spread: Measure, width: Measure },
     /// Inside the range.
@@ -92,10 +92,10 @@ impl Slack {
     fn of(tightest: f64, spread: Option<f64>, from: Option<f64>, to: Option<f64>) -> Self {
         let mm = |value: f64| Unit::Millimetre.of(value);
         if let Some(from) = from.filter(|from| tightest < *from) {
-            return Self::TooTight { tightest: mm(tightest), least: mm(from) };
+            return Self::BelowLeast { tightest: mm(tightest), least: mm(from) };
         }
         if let Some(to) = to.filter(|to| tightest > *to) {
-            return Self::TooSlack { tightest: mm(tightest), most: mm(to) };
+            return Self::AboveMost { tightest: mm(tightest), most: mm(to) };
         }
         let (Some(from), Some(to)) = (from, to) else { return Self::RangeUnknown };
         match spread {
@@ -107,7 +107,7 @@ impl Slack {
 
     fn judgement(self) -> Judgement {
         match self {
-            Self::TooTight { .. } | Self::TooSlack { .. } | Self::Uneven { .. } => Judgement::Outside,
+            Self::BelowLeast { .. } | Self::AboveMost { .. } | Self::Uneven { .. } => Judgement::Outside,
             Self::Fine { .. } => Judgement::Fine,
             Self::RangeUnknown | Self::OneReading => Judgement::Open,
         }
@@ -115,8 +115,8 @@ impl Slack {
 
     fn why(self) -> ChainWearMessage {
         match self {
-            Self::TooTight { tightest, least } => ChainWearMessage::SlackLess { tightest, least },
-            Self::TooSlack { tightest, most } => ChainWearMessage::SlackMore { tightest, most },
+            Self::BelowLeast { tightest, least } => ChainWearMessage::SlackLess { tightest, least },
+            Self::AboveMost { tightest, most } => ChainWearMessage::SlackMore { tightest, most },
             Self::Uneven { spread, width } => ChainWearMessage::SlackUneven { spread, width },
             Self::Fine { least, most } => ChainWearMessage::SlackFine { least, most },
             Self::RangeUnknown => ChainWearMessage::SlackUnknown,
@@ -131,13 +131,13 @@ pub(crate) fn on_tight_spot(spot: &TightSpot) -> Option<Finding> {
         Slack::Fine { .. } => return None,
         Slack::RangeUnknown => (FindingCode::ChainSlackOpen, Weight::Note, ChainWearMessage::RangeOpen),
         Slack::OneReading => (FindingCode::ChainSlackOpen, Weight::Note, ChainWearMessage::ReadingOpen),
-        Slack::TooTight { tightest, least } => {
+        Slack::BelowLeast { tightest, least } => {
             (FindingCode::ChainTooTight, Weight::Care, ChainWearMessage::TooTight { tightest, least })
         }
         Slack::Uneven { spread, width } => {
             (FindingCode::ChainTightSpot, Weight::Care, ChainWearMessage::TightSpot { spread, width })
         }
-        Slack::TooSlack { tightest, most } => {
+        Slack::AboveMost { tightest, most } => {
             (FindingCode::ChainTooSlack, Weight::Care, ChainWearMessage::TooSlack { tightest, most })
         }
     };
@@ -162,6 +162,10 @@ mod tests {
         assert_eq!(code(&[18.0, 22.0, 14.0]), Some(FindingCode::ChainTooTight));
         assert_eq!(code(&[26.0, 28.0, 30.0]), Some(FindingCode::ChainTooSlack));
         assert_eq!(code(&[16.0, 28.0]), Some(FindingCode::ChainTightSpot));
+        let uneven = on_tight_spot(&spot(&[16.0, 28.0], (Some(15.0), Some(25.0)))).unwrap();
+        assert!(
+            uneven.text.english().starts_with("Slack differs by 12 mm round the chain, the manual's range is 10 mm")
+        );
         // Set a little tighter all of it lies inside; the tightest place does already.
         assert_eq!(code(&[18.0, 27.0]), None);
     }

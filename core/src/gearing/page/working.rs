@@ -65,7 +65,7 @@ pub(crate) fn on_chain(
     let mut lines = Vec::from_iter(present.line(&format!("Links at the present centre distance, {from}")));
     let fitted = CentreDistance { front_teeth, rear_teeth, chain_links, pitch_mm };
     lines.extend(fitted.line("Centre distance with that chain"));
-    let moves = Difference { from: axle.present_mm, to: centre_distance_mm };
+    let moves = Difference { start: axle.present_mm, end: centre_distance_mm };
     lines.extend(moves.line("Axle moves (back is positive)").map(|line| line.measured_in(Unit::Millimetre)));
     if let (Some(adjuster_from_mm), Some(adjuster_to_mm)) = (axle.from_mm, axle.to_mm) {
         let used = AdjusterUsed { centre_distance_mm, adjuster_from_mm, adjuster_to_mm };

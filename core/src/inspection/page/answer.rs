@@ -5,6 +5,7 @@ use layshaft_wire::wire;
 use crate::derive::derive;
 use crate::error::Refused;
 use crate::inspection::judge::{ItemVerdict, judge_item};
+use crate::inspection::message::InspectionMessage;
 use crate::inspection::pack::{Pack, PackCard};
 use crate::inspection::verdict::Verdict;
 use crate::inspection::written::built_in;
@@ -44,7 +45,7 @@ pub struct InspectionAnswer {
     /// The pack.
     pub pack: PackCard,
     /// Its caution.
-    pub caution: String,
+    pub caution: Message,
     /// All packs.
     pub packs: Vec<PackCard>,
     /// Year of first use that switched items; none when unknown (then all are asked).
@@ -74,23 +75,26 @@ pub fn inspection_answer(bike: &Bike, ask: &InspectionAsk) -> Result<InspectionA
 
 /// The pack asked for, with its caution. A bike may name a pack that this device does not have: then the first is
 /// shown and the caution says so, because a page that stays empty helps nobody.
-fn chosen(bike: &Bike, ask: &InspectionAsk) -> Result<(&'static Pack, String), Refused> {
+fn chosen(bike: &Bike, ask: &InspectionAsk) -> Result<(&'static Pack, Message), Refused> {
+    let own_caution = |pack: &Pack| Message::as_entered(&pack.caution);
     let by_id = |id: &str| built_in().iter().find(|pack| pack.id == id);
-    let unknown = |id: &str| Refused::Unknown { what: "inspection pack".into(), id: id.to_owned() };
+    let unknown = |id: &str| Refused::Unknown { what: InspectionMessage::Pack.into(), id: id.to_owned() };
     if let Some(id) = &ask.pack {
-        return by_id(id).map(|pack| (pack, pack.caution.clone())).ok_or_else(|| unknown(id));
+        return by_id(id).map(|pack| (pack, own_caution(pack))).ok_or_else(|| unknown(id));
     }
     let own = bike.identity.pack.as_deref();
     if let Some(pack) = own.and_then(by_id) {
-        return Ok((pack, pack.caution.clone()));
+        return Ok((pack, own_caution(pack)));
     }
     let first = built_in().first().ok_or_else(|| unknown(own.unwrap_or("eu")))?;
     let caution = match own {
-        Some(id) => format!(
-            "The pack “{id}” that this bike names is not on this device; this is the one for: {}. {}",
-            first.place, first.caution
-        ),
-        None => first.caution.clone(),
+        Some(id) => InspectionMessage::PackNotHere {
+            pack: id.to_owned(),
+            place: first.place.clone(),
+            caution: first.caution.clone(),
+        }
+        .into(),
+        None => own_caution(first),
     };
     Ok((first, caution))
 }
@@ -109,8 +113,7 @@ fn fold(items: &[ItemVerdict], found: impl Iterator<Item = Message>) -> Readines
     };
     let (passes, fails, unknowns) = (count(Verdict::Pass), count(Verdict::Fail), count(Verdict::Unknown));
     let failing = items.iter().filter(|item| item.stopper && item.verdict == Verdict::Fail);
-    let stoppers: Vec<Message> =
-        failing.map(|item| format!("Not met: {}. {}", item.item.title, item.reason).into()).chain(found).collect();
+    let stoppers: Vec<Message> = failing.map(|item| not_met(item).into()).chain(found).collect();
     let verdict = if fails > 0 || !stoppers.is_empty() {
         Verdict::Fail
     } else if unknowns > 0 || passes == 0 {
@@ -118,11 +121,10 @@ fn fold(items: &[ItemVerdict], found: impl Iterator<Item = Message>) -> Readines
     } else {
         Verdict::Pass
     };
-    let counts = format!("{fails} would fail, {unknowns} unknown, {passes} pass");
     let sentence = match verdict {
-        Verdict::Pass => format!("{counts}: ready to book."),
-        Verdict::Fail if fails == 0 => format!("{counts}, but the bike has a stopper: not ready to book."),
-        _ => format!("{counts}: not ready to book."),
+        Verdict::Pass => InspectionMessage::Ready { fails, unknowns, passes },
+        Verdict::Fail if fails == 0 => InspectionMessage::NotReadyStopper { fails, unknowns, passes },
+        _ => InspectionMessage::NotReady { fails, unknowns, passes },
     };
     Readiness {
         verdict,
@@ -133,6 +135,10 @@ fn fold(items: &[ItemVerdict], found: impl Iterator<Item = Message>) -> Readines
         stoppers,
         sentence: sentence.into(),
     }
+}
+
+fn not_met(item: &ItemVerdict) -> InspectionMessage {
+    InspectionMessage::NotMet { item: item.item.title.clone(), reason: item.reason.clone() }
 }
 
 #[cfg(test)]

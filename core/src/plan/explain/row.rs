@@ -24,7 +24,7 @@ pub struct PlanRow {
     /// The wait after it ends here, milliseconds since 1970 (UTC).
     pub wait_until_ms: Option<i64>,
     /// What passes meanwhile.
-    pub wait_name: Option<String>,
+    pub wait_name: Option<Message>,
     /// It holds the ready date: put off to the next bench time, it would move the date, or a time limit would pass.
     pub critical: bool,
     /// In what share of the runs through the plan it holds the date, 0 to 1; none where nothing varies or it is done.

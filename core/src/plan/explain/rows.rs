@@ -4,16 +4,13 @@ use std::cmp::Ordering;
 
 use super::row::PlanRow;
 use super::slack::{Latest, latest};
+use crate::message::Message;
 use crate::plan::hours::WorkSpan;
+use crate::plan::message::PlanWaitMessage;
 use crate::plan::search::{Placement, Problem, Timetable};
 use crate::plan::tasks::{Needs, Running, Takes, minutes_left, missing};
 use crate::record::{Bike, Job, JobState};
 use crate::time::HOUR_MS;
-
-/// What a job waits for whose next coat may not go on yet.
-const COAT_BELOW: &str = "the coat below dries";
-/// The wait after a job that is a paint job in several coats.
-const COATS_CURE: &str = "coats cure";
 
 /// The rows: jobs in the order of their dates, then those that cannot be planned, then those that are done.
 pub(crate) fn rows(
@@ -96,41 +93,37 @@ fn bare(bike: &Bike, id: &str, job: &Job, needs: &Needs, now_ms: i64) -> PlanRow
         wait_name: job
             .wait
             .as_ref()
-            .map(|wait| wait.name.clone())
-            .or(running.map(|wait| wait.name.clone()).filter(|name| !name.is_empty()))
-            .or(needs.painting_of(id).map(|_| COATS_CURE.to_owned())),
+            .map(|wait| Message::as_entered(&wait.name))
+            .or_else(|| running?.name.clone())
+            .or_else(|| needs.painting_of(id).map(|_| PlanWaitMessage::CoatsCure.into())),
         critical: false,
         critical_share: None,
         slack_hours: None,
         begin_by_ms: None,
-        blocked_by: if done {
-            Vec::new()
-        } else {
-            blocked_by(bike, (id, job), needs, now_ms).into_iter().map(Into::into).collect()
-        },
+        blocked_by: if done { Vec::new() } else { blocked_by(bike, (id, job), needs, now_ms) },
         after: job.after.clone(),
     }
 }
 
 /// What a job waits for now, by name: jobs that are not done, waits that still run, parts that are not here.
-fn blocked_by(bike: &Bike, (id, job): (&str, &Job), needs: &Needs, now_ms: i64) -> Vec<String> {
+fn blocked_by(bike: &Bike, (id, job): (&str, &Job), needs: &Needs, now_ms: i64) -> Vec<Message> {
     let mut names = Vec::new();
     if needs.coat_below(id).is_some_and(|next| next.from_ms > now_ms) {
-        names.push(COAT_BELOW.to_owned());
+        names.push(PlanWaitMessage::CoatBelowDries.into());
     }
     let takes = Takes::of(job);
     for (spot, title, _) in needs.taken.iter().filter(|(_, _, until_ms)| *until_ms > now_ms) {
         if takes.each().any(|(own, _)| own == *spot) {
-            names.push(format!("{}, taken by “{title}”", spot.words()));
+            names.push(PlanWaitMessage::SpotTakenBy { spot: *spot, job: (*title).to_owned() }.into());
         }
     }
     for need in &job.after {
         match bike.jobs.get(need) {
-            Some(before) if before.state != JobState::Done => names.push(before.title.clone()),
+            Some(before) if before.state != JobState::Done => names.push(Message::as_entered(&before.title)),
             Some(before) => {
                 let running = needs.running.iter().find(|wait| wait.id == *need);
                 if let Some(wait) = running.filter(|wait| wait.over_ms.is_none_or(|over_ms| over_ms > now_ms)) {
-                    names.push(format!("{}: {}", before.title, wait.name));
+                    names.push(wait_after(&before.title, wait));
                 }
             }
             None => {}
@@ -141,9 +134,16 @@ fn blocked_by(bike: &Bike, (id, job): (&str, &Job), needs: &Needs, now_ms: i64) 
             .iter()
             .filter_map(|id| bike.parts.get(id))
             .filter(|part| missing(part))
-            .map(|part| part.title.clone()),
+            .map(|part| Message::as_entered(&part.title)),
     );
     names
+}
+
+fn wait_after(job: &str, running: &Running) -> Message {
+    match running.name.clone() {
+        Some(wait) => PlanWaitMessage::WaitAfter { job: job.to_owned(), wait }.into(),
+        None => Message::as_entered(job),
+    }
 }
 
 /// A wait that runs already has slack too: until the first task that follows has to begin.

@@ -1,18 +1,20 @@
-//! What holds the ready date, in words: the way back from the date, through all that each step had to wait for.
+//! What holds the ready date: the way back from the date, through all that each step had to wait for.
 
 use super::critical_chain::Ended;
+use crate::message::{Duration, Message};
 use crate::plan::hours::HoursAsked;
+use crate::plan::message::{PlanDateMessage, PlanWaitMessage};
 use crate::plan::search::{Placement, Problem, Timetable, last_over};
 use crate::plan::tasks::{Needs, ReleaseCause, Running, Task, missing};
 use crate::quantity::FindingCode;
 use crate::record::{Bike, JobState, WorkSpot};
-use crate::time::{HOUR_MS, MINUTE_MS, Moment, Zone};
+use crate::time::{Moment, Zone};
 
 /// A stretch of the way from now to the ready date.
 #[derive(Clone, Debug, PartialEq)]
 enum Stretch {
     /// Something passes without hands.
-    Wait { name: String, title: String, until_ms: i64, long_ms: i64 },
+    Wait { name: Message, title: String, until_ms: i64, long_ms: i64 },
     /// A part is on its way.
     Parcel { title: String, until_ms: i64, long_ms: i64 },
     /// A job waits for hours of its kind, while there is other bench time.
@@ -31,38 +33,37 @@ pub(crate) fn held_by(
     problem: &Problem,
     plan: &Timetable,
     ready_ms: Option<i64>,
-) -> String {
+) -> Message {
     let now_ms = moment.at_ms();
     if bike.jobs.is_empty() {
-        return "There are no jobs yet. Add the first one, and the plan begins.".to_owned();
+        return PlanDateMessage::NoJobs.into();
     }
     let Some(ready_ms) = ready_ms else { return no_date(needs, plan) };
     if needs.tasks.is_empty() && ready_ms <= now_ms {
-        return "Every job is done and every wait is over.".to_owned();
+        return PlanDateMessage::AllDone.into();
     }
     let way = way_back(needs, problem, plan, now_ms);
     let waited_ms: i64 = way.iter().map(Stretch::long_ms).sum();
     let longest = way.iter().max_by_key(|stretch| stretch.long_ms());
     match longest {
         Some(longest) if waited_ms as f64 >= TELLING_SHARE * (ready_ms - now_ms) as f64 => {
-            longest.words(&moment.zone, waits_for_parcel(bike), waits_for_cure(needs, now_ms))
+            longest.said(&moment.zone, waits_for_parcel(bike), waits_for_cure(needs, now_ms))
         }
         _ => {
-            let work_ms: i64 = needs.tasks.iter().map(|task| task.work_ms).sum();
-            let week_ms = (bike.bench_time.weekly_hours() * HOUR_MS as f64) as i64;
-            format!("Bench time holds the date: {} of work, {} a week.", spell(work_ms), spell(week_ms))
+            let work = Duration::ms(needs.tasks.iter().map(|task| task.work_ms).sum());
+            let week = Duration::hours(bike.bench_time.weekly_hours());
+            PlanDateMessage::BenchTimeHolds { work, week }.into()
         }
     }
 }
 
-fn no_date(needs: &Needs, plan: &Timetable) -> String {
+fn no_date(needs: &Needs, plan: &Timetable) -> Message {
     if let Some(finding) = needs.findings.iter().find(|finding| BARS_THE_DATE.contains(&finding.code)) {
-        return format!("No date yet. {}", finding.text);
+        return PlanDateMessage::NoDateBecause { finding: finding.text.clone() }.into();
     }
     match plan.iter().filter(|placed| placed.is_none()).count() {
-        0 => "No date yet.".to_owned(),
-        1 => "No date yet: one job does not fit into the bench time of the next five years.".to_owned(),
-        jobs => format!("No date yet: {jobs} jobs do not fit into the bench time of the next five years."),
+        0 => PlanDateMessage::NoDate.into(),
+        jobs => PlanDateMessage::NoDateNoRoom { jobs }.into(),
     }
 }
 
@@ -87,21 +88,21 @@ impl Stretch {
         }
     }
 
-    fn words(&self, zone: &Zone, parcels: bool, waits: bool) -> String {
-        match self {
+    /// What it is; whether a parcel is waited for as well, and whether anything cures.
+    fn said(&self, zone: &Zone, parcels: bool, waits: bool) -> Message {
+        let said = match self {
             Stretch::Wait { name, title, until_ms, .. } => {
-                let other = if parcels { ", not the parcel" } else { "" };
-                format!("{title}: {name} until {}. That holds the date{other}.", zone.spoken(*until_ms))
+                let (title, wait, until) = (title.clone(), name.clone(), zone.local_time(*until_ms));
+                PlanDateMessage::WaitHolds { title, wait, until, parcels }
             }
             Stretch::Parcel { title, until_ms, .. } => {
-                let other = if waits { ", not the curing" } else { "" };
-                let day = zone.day_at(*until_ms).spoken();
-                format!("{title} is counted on for {day}. The parcel holds the date{other}.")
+                PlanDateMessage::ParcelHolds { part: title.clone(), day: zone.day_at(*until_ms), waits }
             }
             Stretch::Hours { title, kind, .. } => {
-                format!("{title} can only be done {}. That holds the date.", kind.words())
+                PlanDateMessage::HoursHold { job: title.clone(), asked: kind.asked() }
             }
-        }
+        };
+        said.into()
     }
 }
 
@@ -121,7 +122,7 @@ fn way_back(needs: &Needs, problem: &Problem, plan: &Timetable, now_ms: i64) -> 
         if let (Some(over_ms), Some(wait)) = (placed.over_ms.filter(|over_ms| *over_ms > placed.end_ms), &task.job.wait)
         {
             way.push(Stretch::Wait {
-                name: wait.name.clone(),
+                name: Message::as_entered(&wait.name),
                 title: task.job.title.clone(),
                 until_ms: over_ms,
                 long_ms: over_ms - placed.end_ms,
@@ -165,7 +166,7 @@ fn of_hours(problem: &Problem, task: &Task, placed: &Placement, from_ms: i64) ->
 /// How long a spot stays taken after the work of the task that took it before.
 fn of_spot(problem: &Problem, plan: &Timetable, spot: WorkSpot, other: usize, left_ms: i64) -> Option<Stretch> {
     let (task, placed) = (problem.tasks.get(other)?, plan.get(other)?.as_ref()?);
-    let (name, title) = (format!("{} is taken", spot.words()), task.job.title.clone());
+    let (name, title) = (PlanWaitMessage::SpotIsTaken { spot }.into(), task.job.title.clone());
     Some(Stretch::Wait { name, title, until_ms: left_ms, long_ms: left_ms - placed.end_ms })
 }
 
@@ -176,13 +177,13 @@ fn of_holder(holder: &ReleaseCause, needs: &Needs, until_ms: i64, now_ms: i64) -
             Some(Stretch::Parcel { title: title.clone(), until_ms, long_ms: until_ms - now_ms })
         }
         ReleaseCause::Spot(spot, title) => Some(Stretch::Wait {
-            name: format!("{} is taken", spot.words()),
+            name: PlanWaitMessage::SpotIsTaken { spot: *spot }.into(),
             title: title.clone(),
             until_ms,
             long_ms: until_ms - now_ms,
         }),
         ReleaseCause::Coat(title) => Some(Stretch::Wait {
-            name: "the next coat has to wait".to_owned(),
+            name: PlanWaitMessage::NextCoatWaits.into(),
             title: title.clone(),
             until_ms,
             long_ms: until_ms - now_ms,
@@ -193,7 +194,7 @@ fn of_holder(holder: &ReleaseCause, needs: &Needs, until_ms: i64, now_ms: i64) -
 
 fn of_running(running: &Running, now_ms: i64) -> Option<Stretch> {
     let until_ms = running.over_ms?;
-    let (name, title) = (running.name.clone(), running.title.clone());
+    let (name, title) = (running.name.clone()?, running.title.clone());
     Some(Stretch::Wait { name, title, until_ms, long_ms: until_ms - now_ms })
 }
 
@@ -205,14 +206,4 @@ fn waits_for_parcel(bike: &Bike) -> bool {
 fn waits_for_cure(needs: &Needs, now_ms: i64) -> bool {
     needs.tasks.iter().any(|task| task.job.wait.is_some())
         || needs.running.iter().any(|wait| wait.over_ms.is_some_and(|over_ms| over_ms > now_ms))
-}
-
-/// A length of time as one says it: hours from two hours on, to the half below a day; else minutes.
-pub(crate) fn spell(long_ms: i64) -> String {
-    if long_ms >= 2 * HOUR_MS {
-        let hours = long_ms as f64 / HOUR_MS as f64;
-        let said = if hours < 24.0 { (hours * 2.0).round() / 2.0 } else { hours.round() };
-        return format!("{said} h");
-    }
-    format!("{:.0} min", long_ms as f64 / MINUTE_MS as f64)
 }

@@ -3,8 +3,11 @@
 
 use super::work_span::WorkSpan;
 use crate::coating::ClimateLog;
+use crate::message::{Joint, List, Measure, Message};
+use crate::plan::message::{PlanAskedMessage, PlanFindingMessage};
 use crate::quantity::{Finding, FindingCode, Weight};
 use crate::record::{Air, Bike, JobState};
+use crate::units::Unit;
 
 /// What the air has to be like, in tenths, so that it can be compared and sorted.
 #[derive(Clone, Copy, Debug, Default, PartialEq, Eq, PartialOrd, Ord)]
@@ -56,43 +59,55 @@ impl AirLimits {
         suits.map(|(from_ms, to_ms)| WorkSpan { from_ms, to_ms }).collect()
     }
 
-    /// What it asks for, each in words.
-    pub(crate) fn words(self) -> impl Iterator<Item = String> {
-        let whole = |tenths: i32| f64::from(tenths) / 10.0;
-        let lowest = self.lowest.map(|lowest| format!("at {} °C or more", whole(lowest)));
-        let highest = self.highest.map(|highest| format!("at {} °C or less", whole(highest)));
-        let dampest = self.dampest.map(|dampest| format!("at {} % humidity or less", whole(dampest)));
-        [lowest, highest, dampest].into_iter().flatten()
+    /// What it asks for, as when a job is done: “at 12 °C or more”.
+    pub(crate) fn asked(self) -> impl Iterator<Item = Message> {
+        let asked = [
+            self.lowest.map(|lowest| PlanAskedMessage::AtLowest { celsius: whole(lowest, Unit::Celsius) }),
+            self.highest.map(|highest| PlanAskedMessage::AtHighest { celsius: whole(highest, Unit::Celsius) }),
+            self.dampest.map(|dampest| PlanAskedMessage::AtDampest { humidity: whole(dampest, Unit::Percent) }),
+        ];
+        asked.into_iter().flatten().map(Message::from)
+    }
+
+    /// What it asks for, as things that one needs: “12 °C or more”.
+    fn needed(self) -> impl Iterator<Item = Message> {
+        let needed = [
+            self.lowest.map(|lowest| PlanAskedMessage::NeedsLowest { celsius: whole(lowest, Unit::Celsius) }),
+            self.highest.map(|highest| PlanAskedMessage::NeedsHighest { celsius: whole(highest, Unit::Celsius) }),
+            self.dampest.map(|dampest| PlanAskedMessage::NeedsDampest { humidity: whole(dampest, Unit::Percent) }),
+        ];
+        needed.into_iter().flatten().map(Message::from)
     }
 }
 
-/// What a job asks of the air, as things that one needs: “12 °C or more”.
-pub fn air_words(air: Option<&Air>) -> Vec<String> {
-    let strip = |words: String| words.strip_prefix("at ").map(str::to_owned).unwrap_or(words);
-    AirLimits::of(air).words().map(strip).collect()
+/// Tenths as they were entered.
+fn whole(tenths: i32, unit: Unit) -> Measure {
+    unit.of(f64::from(tenths) / 10.0)
+}
+
+/// What a job asks of the air, as things that one needs.
+pub fn air_needed(air: Option<&Air>) -> Vec<Message> {
+    AirLimits::of(air).needed().collect()
 }
 
 /// Says where a job asks for air of which nothing is known.
 pub(crate) fn unknown_air(bike: &Bike, climate: &ClimateLog, now_ms: i64, findings: &mut Vec<Finding>) {
     let open = bike.jobs.values().filter(|job| job.state != JobState::Done);
     let asking: Vec<_> = open.map(|job| (job, AirLimits::of(job.air.as_ref()))).filter(|(_, air)| air.asks()).collect();
-    let mut note = |what: &str, asks: &dyn Fn(AirLimits) -> bool| {
-        if let Some((job, air)) = asking.iter().find(|(_, air)| asks(*air)) {
-            let words: Vec<String> = air.words().collect();
-            let text = format!(
-                "“{}” wants to be done {}, and {what} of the garage is not known: the plan cannot tell its hours. Measure \
-                 before you begin.",
-                job.title,
-                words.join(" and ")
-            );
-            findings.push(Finding::new(FindingCode::PlanAirUnknown, Weight::Care, text));
-        }
+    let first = |asks: fn(&AirLimits) -> bool| {
+        let (job, air) = asking.iter().find(|(_, air)| asks(air))?;
+        Some((job.title.clone(), List(Joint::And, air.asked().collect())))
     };
-    if climate.is_guessed() {
-        note("the temperature", &|air| air.lowest.is_some() || air.highest.is_some());
+    let mut note = |text| findings.push(Finding::new(FindingCode::PlanAirUnknown, Weight::Care, text));
+    if climate.is_guessed()
+        && let Some((job, asked)) = first(|air| air.lowest.is_some() || air.highest.is_some())
+    {
+        note(PlanFindingMessage::TemperatureUnknown { job, asked });
     }
-    if climate.humidity_at(now_ms).is_none() {
-        note("the humidity", &|air| air.dampest.is_some());
+    if climate.humidity_at(now_ms).is_none()
+        && let Some((job, asked)) = first(|air| air.dampest.is_some())
+    {
+        note(PlanFindingMessage::HumidityUnknown { job, asked });
     }
 }
 

@@ -6,7 +6,7 @@ mod task_hours;
 mod time_axis;
 mod work_span;
 
-pub use air::air_words;
+pub use air::air_needed;
 pub(crate) use air::unknown_air;
 pub(crate) use task_hours::{HoursAsked, TimeAxes};
 pub use work_span::WorkSpan;

@@ -6,6 +6,8 @@ use super::air::AirLimits;
 use super::time_axis::TimeAxis;
 use super::work_span::WorkSpan;
 use crate::coating::ClimateLog;
+use crate::message::{Joint, List};
+use crate::plan::message::PlanAskedMessage;
 use crate::record::{BenchTime, DayHours, Job, JobPlace};
 use crate::time::{Day, Moment, Zone};
 
@@ -58,15 +60,15 @@ impl HoursAsked {
         }
     }
 
-    /// What it asks for, in words: “by daylight and while a helper is there”.
-    pub(crate) fn words(self) -> String {
+    /// What it asks for: “by daylight and while a helper is there”.
+    pub(crate) fn asked(self) -> List {
         let asks = [
-            (self.daylight, "by daylight"),
-            (self.helper, "while a helper is there"),
-            (self.noisy, "outside the quiet hours"),
+            (self.daylight, PlanAskedMessage::ByDaylight),
+            (self.helper, PlanAskedMessage::WithHelper),
+            (self.noisy, PlanAskedMessage::OutsideQuietHours),
         ];
-        let asked = asks.iter().filter(|(asked, _)| *asked).map(|(_, words)| (*words).to_owned());
-        asked.chain(self.air.words()).collect::<Vec<_>>().join(" and ")
+        let asked = asks.into_iter().filter(|(asked, _)| *asked).map(|(_, said)| said.into());
+        List(Joint::And, asked.chain(self.air.asked()).collect())
     }
 }
 

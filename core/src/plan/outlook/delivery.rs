@@ -3,7 +3,9 @@
 use super::distribution::{Spread, latest_of};
 use crate::bounds;
 use crate::error::Refused;
+use crate::plan::message::PlanRefusedMessage;
 use crate::quantity::{Source, Standing, formula, within};
+use crate::units::Unit;
 
 /// Draws behind the later of two.
 const DRAWS: usize = 20_000;
@@ -71,23 +73,39 @@ formula! {
 }
 
 fn triangle(least: f64, likely: f64, most: f64) -> Result<Spread, Refused> {
-    in_order("likely", &[least, likely, most])?;
+    let [at_best, as_rule, at_worst] = [least, likely, most].map(|days| Unit::Day.of(days));
+    let unless = PlanRefusedMessage::DaysOutOfOrder { least: at_best, likely: as_rule, most: at_worst };
+    in_order("likely", &[least, likely, most], unless)?;
     Ok(Spread::Triangular { least, likely, most })
 }
 
 fn long_tail(median: f64, p90: f64) -> Result<Spread, Refused> {
-    in_order("p90", &[median, p90])?;
+    let unless = PlanRefusedMessage::MedianTooLate { median: Unit::Day.of(median), p90: Unit::Day.of(p90) };
+    in_order("p90", &[median, p90], unless)?;
     Ok(Spread::Lognormal { median, p90 })
 }
 
-fn in_order(field: &str, days: &[f64]) -> Result<(), Refused> {
+fn in_order(field: &str, days: &[f64], unless: PlanRefusedMessage) -> Result<(), Refused> {
     if days.is_sorted() {
         return Ok(());
     }
-    let reason = format!("{days:?} days must stand in this order");
-    Err(Refused::Conflict { field: field.to_owned(), reason: reason.into() })
+    Err(Refused::Conflict { field: field.to_owned(), reason: unless.into() })
 }
 
 fn quantiles() -> Source {
-    Source::new("Quantile functions of the triangular and the lognormal distribution", Standing::Computed)
+    Source::new(PlanRefusedMessage::SourceQuantiles, Standing::Computed)
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    #[test]
+    fn days_out_of_order_are_refused_with_each_of_them() {
+        let refused = triangle(1.0, 4.5, 3.0).unwrap_err().english();
+        assert!(refused.starts_with("1 day at best, 4.5 days as a rule and 3 days at worst"), "{refused}");
+        let refused = long_tail(9.0, 5.0).unwrap_err().english();
+        assert!(refused.starts_with("9 days in half of the cases and 5 days in nine of ten"), "{refused}");
+        assert!(triangle(2.0, 2.0, 2.0).is_ok() && long_tail(5.0, 9.0).is_ok());
+    }
 }

@@ -4,6 +4,7 @@ use layshaft_wire::wire;
 
 use crate::message::Message;
 use crate::plan::explain::PlanRow;
+use crate::plan::message::PlanOrderMessage;
 use crate::record::{Bike, JobState, Part, PartState};
 use crate::time::{Day, HOUR_MS, Moment};
 
@@ -35,16 +36,10 @@ pub(crate) fn order_first(bike: &Bike, rows: &[PlanRow], moment: &Moment) -> Vec
                 let latest = moment.zone.day_at(latest_ms);
                 latest.plus(-(days.ceil() as i64))
             });
-            let why = why(part, by, today, &need.title);
+            let why = why(part, by, today, need.title);
             let now = by.is_none_or(|day| day <= today);
-            let to_order = ToOrder {
-                part: id.clone(),
-                title: part.title.clone(),
-                by_day: by.map(Day::text),
-                now,
-                why: why.into(),
-            };
-            (by, to_order)
+            let (part, title, by_day) = (id.clone(), part.title.clone(), by.map(Day::text));
+            (by, ToOrder { part, title, by_day, now, why: why.into() })
         })
         .collect();
     list.sort_by(|(one, a), (other, b)| one.cmp(other).then_with(|| a.part.cmp(&b.part)));
@@ -74,15 +69,13 @@ fn longest_days(part: &Part) -> Option<f64> {
     part.delivery.as_ref().map(|delivery| delivery.most_days)
 }
 
-fn why(part: &Part, by: Option<Day>, today: Day, job: &str) -> String {
+fn why(part: &Part, by: Option<Day>, today: Day, job: String) -> PlanOrderMessage {
     match by {
-        None if part.delivery.is_none() => {
-            format!("“{job}” needs it, and nothing is known of how long it takes to come.")
-        }
-        None => format!("“{job}” needs it."),
-        Some(day) if day < today => format!("“{job}” needs it; where it takes its longest it moves the ready date."),
-        Some(day) if day == today => format!("“{job}” needs it; ordered later, it may move the ready date."),
-        Some(day) => format!("“{job}” needs it; ordered by {} it comes in time even at its longest.", day.spoken()),
+        None if part.delivery.is_none() => PlanOrderMessage::NothingKnown { job },
+        None => PlanOrderMessage::Needed { job },
+        Some(day) if day < today => PlanOrderMessage::TooLate { job },
+        Some(day) if day == today => PlanOrderMessage::Today { job },
+        Some(day) => PlanOrderMessage::By { job, day },
     }
 }
 

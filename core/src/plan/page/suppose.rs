@@ -6,6 +6,7 @@ use crate::bounds;
 use crate::coating::ClimateLog;
 use crate::error::Refused;
 use crate::message::Message;
+use crate::plan::message::PlanRefusedMessage;
 use crate::plan::schedule::{Scheduled, schedule_keeping};
 use crate::record::{BenchTime, Bike, Climate, ExtraTime};
 use crate::time::{Day, HOUR_MS, Moment};
@@ -60,7 +61,7 @@ pub(crate) fn suppose(
         if spans.is_empty() {
             return Err(Refused::Conflict {
                 field: bounds::WEEKDAY.field.to_owned(),
-                reason: "Without that day there is no bench time left".into(),
+                reason: PlanRefusedMessage::NoBenchTimeLeft.into(),
             });
         }
         supposed.bench_time.spans = spans;
@@ -98,12 +99,15 @@ fn colder(bike: &mut Bike, kelvin: f64, days: f64, moment: &Moment) {
 
 /// Lets a part come so many days later.
 fn later(bike: &mut Bike, id: &str, days: f64, moment: &Moment) -> Result<(), Refused> {
-    let unreadable =
-        |reason: &str| Refused::Unreadable { field: "part".to_owned(), label: "Part".into(), reason: reason.into() };
-    let part = bike.parts.get_mut(id).ok_or(unreadable("there is no such part on this bike"))?;
+    let unreadable = |reason: PlanRefusedMessage| Refused::Unreadable {
+        field: "part".to_owned(),
+        label: PlanRefusedMessage::FieldPart.into(),
+        reason: reason.into(),
+    };
+    let part = bike.parts.get_mut(id).ok_or_else(|| unreadable(PlanRefusedMessage::NoSuchPart))?;
     let expected = part.expected.as_deref().and_then(Day::read);
     if expected.is_none() && part.delivery.is_none() {
-        return Err(unreadable("it has no day on which it should come"));
+        return Err(unreadable(PlanRefusedMessage::PartNeverExpected));
     }
     // A parcel that is late already is counted on for tomorrow, and comes later than that.
     let tomorrow = moment.zone.day_at(moment.at_ms()).plus(1);

@@ -2,11 +2,13 @@
 //! stretch, a time limit that no bench time keeps. Each is said with what would help, and is not planned.
 
 use super::blocks::{block_of, fits_alone};
+use crate::message::{Duration, Joint, List, Message};
 use crate::plan::hours::TimeAxes;
+use crate::plan::message::PlanNeverFitsMessage;
 use crate::plan::tasks::{Clockwork, Task, WaitRule};
 use crate::quantity::{Finding, FindingCode, Weight};
-use crate::record::{ASSUMED_WORDS, BenchTime, Bike, JobState};
-use crate::time::{HOUR_MS, MINUTE_MS, Moment, Zone};
+use crate::record::{Bike, JobState};
+use crate::time::{MINUTE_MS, Moment};
 
 /// Marks the tasks that can never be placed, and says why.
 pub(crate) fn mark_what_never_fits(
@@ -40,16 +42,17 @@ fn no_hours(task: &Task, bike: &Bike, axes: &TimeAxes) -> Option<Finding> {
         return None;
     }
     let no_helper = kind.helper && bench_time.helper.as_ref().is_some_and(Vec::is_empty);
-    let help = if no_helper {
-        "Say when a helper is there, and it can be planned.".to_owned()
+    let asked = || kind.asked();
+    let mut said = vec![PlanNeverFitsMessage::NoOwnTime { job: task.job.title.clone(), asked: asked() }];
+    if no_helper {
+        said.push(PlanNeverFitsMessage::SayHelper);
     } else if kind.air.asks() {
-        format!("A warmer or drier place would help, or bench time {}.", kind.words())
+        said.push(PlanNeverFitsMessage::BetterAir { asked: asked() });
     } else {
-        format!("Bench time {} would help. {}", kind.words(), now_words(bench_time))
-    };
-    let what = kind.words();
-    let text = format!("“{}” can only be done {what}, and no bench time is {what}. {help}", task.job.title);
-    Some(Finding::new(FindingCode::PlanNoOwnTime, Weight::Care, text))
+        said.push(PlanNeverFitsMessage::MoreOwnTime { asked: asked() });
+        said.extend((!bench_time.said()).then_some(PlanNeverFitsMessage::NowAssumed));
+    }
+    Some(Finding::new(FindingCode::PlanNoOwnTime, Weight::Care, sentences(said)))
 }
 
 /// The task is done in one go, and no stretch of its bench time is long enough.
@@ -58,15 +61,15 @@ fn no_stretch(task: &Task, axes: &TimeAxes, moment: &Moment) -> Option<Finding> 
     if !task.in_one_go || task.work_ms <= bench.longest_ms() || bench.longest_ms() == 0 {
         return None;
     }
-    let (long, longest) = (in_words(task.work_ms), in_words(bench.longest_ms()));
-    let day = bench.first_stretch(i64::MIN, bench.longest_ms()).map(|at_ms| weekday(&moment.zone, at_ms));
-    let what = if task.kind.asks_nothing() { String::new() } else { format!(" {}", task.kind.words()) };
-    let text = format!(
-        "“{}” takes {long} in one go, and the longest stretch of bench time{what} is {longest} ({}). A stretch of {long} \
-         would help, or parts of the job as jobs of their own.",
-        task.job.title,
-        day.unwrap_or_default()
-    );
+    // There is a stretch as long as the longest.
+    let at_ms = bench.first_stretch(i64::MIN, bench.longest_ms()).unwrap_or(moment.at_ms());
+    let (job, day) = (task.job.title.clone(), moment.zone.day_at(at_ms));
+    let (work, longest) = (stretch_for(task.work_ms), Duration::ms(bench.longest_ms()));
+    let text = if task.kind.asks_nothing() {
+        PlanNeverFitsMessage::NoStretch { job, work, longest, day }
+    } else {
+        PlanNeverFitsMessage::NoOwnStretch { job, work, longest, day, asked: task.kind.asked() }
+    };
     Some(Finding::new(FindingCode::PlanNoStretch, Weight::Care, text))
 }
 
@@ -84,13 +87,12 @@ fn limit_never_kept(
     let limited = followers.filter_map(|(follower, task)| Some((follower, task, limit_of(task)?)));
     for (follower, task, at_most_ms) in limited {
         if fits_alone(tasks, &[place, follower], now_ms, axes, clockwork) == Some(false) {
-            let text = format!(
-                "“{}” must begin within {} after “{}”, and no bench time allows that. {}",
-                task.job.title,
-                in_words(at_most_ms),
-                before.job.title,
-                what_keeps_it(before, task, at_most_ms)
-            );
+            let never = PlanNeverFitsMessage::LimitNeverKept {
+                job: task.job.title.clone(),
+                before: before.job.title.clone(),
+                limit: Duration::ms(at_most_ms),
+            };
+            let text = sentences(vec![never, what_keeps_it(before, task, at_most_ms)]);
             return Some(Finding::new(FindingCode::PlanLimitNeverKept, Weight::Care, text));
         }
     }
@@ -99,26 +101,26 @@ fn limit_never_kept(
     if members.iter().any(|task| task.never) || fits_alone(tasks, &block, now_ms, axes, clockwork) != Some(false) {
         return None;
     }
-    let titles: Vec<String> = members.iter().map(|task| format!("“{}”", task.job.title)).collect();
-    let text = format!(
-        "No bench time keeps all time limits between {}. Longer stretches would help, or bench time on days that follow \
-         each other.",
-        titles.join(", ")
-    );
+    let quoted = |task: &&Task| PlanNeverFitsMessage::Quoted { job: task.job.title.clone() }.into();
+    let jobs = List(Joint::And, members.iter().map(quoted).collect());
+    let text = PlanNeverFitsMessage::LimitsNeverKept { jobs };
     Some(Finding::new(FindingCode::PlanLimitNeverKept, Weight::Care, text))
 }
 
 /// What would keep a time limit: both jobs in one stretch of bench time.
-fn what_keeps_it(before: &Task, follower: &Task, at_most_ms: i64) -> String {
+fn what_keeps_it(before: &Task, follower: &Task, at_most_ms: i64) -> PlanNeverFitsMessage {
     let wait_ms = match before.wait {
         WaitRule::None => 0,
         WaitRule::Fixed(long_ms) if long_ms <= at_most_ms => long_ms,
-        _ => return "The wait between them is longer than that. Look at both in the sheet of the product.".to_owned(),
+        _ => return PlanNeverFitsMessage::WaitTooLong,
     };
-    let both = before.work_ms + wait_ms + follower.work_ms;
+    let both = stretch_for(before.work_ms + wait_ms + follower.work_ms);
     let kind = before.kind.with(follower.kind);
-    let what = if kind.asks_nothing() { String::new() } else { format!(" {}", kind.words()) };
-    format!("A stretch of {}{what} for both would help.", in_words(both))
+    if kind.asks_nothing() {
+        PlanNeverFitsMessage::StretchForBoth { both }
+    } else {
+        PlanNeverFitsMessage::OwnStretchForBoth { both, asked: kind.asked() }
+    }
 }
 
 /// A task whose followers have a time limit is not begun before these can be planned.
@@ -142,10 +144,8 @@ fn nothing_follows(tasks: &mut [Task], bike: &Bike) -> Vec<Finding> {
             }
             if let (Some((_, follower)), false) = (follower, hangs) {
                 task.never = true;
-                let text = format!(
-                    "“{}” is not planned: “{}” must begin within a time after it and cannot be planned.",
-                    task.job.title, follower.title
-                );
+                let (job, follower) = (task.job.title.clone(), follower.title.clone());
+                let text = PlanNeverFitsMessage::LimitWaits { job, follower };
                 findings.push(Finding::new(FindingCode::PlanLimitWaits, Weight::Note, text));
             }
             if let Some(own) = hopeless.get_mut(place) {
@@ -157,20 +157,11 @@ fn nothing_follows(tasks: &mut [Task], bike: &Bike) -> Vec<Finding> {
     findings
 }
 
-/// A length of time in hours and minutes.
-fn in_words(long_ms: i64) -> String {
-    match (long_ms / HOUR_MS, (long_ms % HOUR_MS + MINUTE_MS - 1) / MINUTE_MS) {
-        (0, minutes) => format!("{minutes} min"),
-        (hours, 0) => format!("{hours} h"),
-        (hours, minutes) => format!("{hours} h {minutes} min"),
-    }
+/// A stretch that holds so much work, in whole minutes: rounded up, so that it is long enough.
+fn stretch_for(work_ms: i64) -> Duration {
+    Duration::ms((work_ms + MINUTE_MS - 1) / MINUTE_MS * MINUTE_MS)
 }
 
-fn now_words(bench_time: &BenchTime) -> String {
-    if bench_time.said() { String::new() } else { format!("Now it is assumed: {ASSUMED_WORDS}.") }
-}
-
-/// The day of the week and the month, as one says it.
-fn weekday(zone: &Zone, at_ms: i64) -> String {
-    zone.day_at(at_ms).spoken()
+fn sentences(said: Vec<PlanNeverFitsMessage>) -> Message {
+    Message::joined(Joint::Sentences, said.into_iter().map(Message::from).collect())
 }

@@ -4,6 +4,7 @@
 use super::task::Task;
 use super::waits::hours_ms;
 use crate::bounds;
+use crate::plan::message::PlanFindingMessage;
 use crate::quantity::{Finding, FindingCode, Weight};
 use crate::record::{Job, JobState};
 use crate::time::{Moment, Zone};
@@ -36,29 +37,12 @@ pub(crate) fn link_limits(tasks: &mut [Task]) {
 
 /// The limit passed before what follows began.
 pub(crate) fn limit_passed(job: &Job, before: &str, closes_ms: i64, zone: &Zone) -> Finding {
-    Finding::new(
-        FindingCode::PlanLimitPassed,
-        Weight::Care,
-        format!(
-            "“{}” had to begin by {}, in time after “{before}”. That time is over. Read the sheet of the product: it \
-             may have to be sanded first.",
-            job.title,
-            zone.spoken(closes_ms)
-        ),
-    )
+    let (job, before, by) = (job.title.clone(), before.to_owned(), zone.local_time(closes_ms));
+    Finding::new(FindingCode::PlanLimitPassed, Weight::Care, PlanFindingMessage::LimitPassed { job, before, by })
 }
 
 /// The limit runs, and what follows finds no place in it.
 pub(crate) fn limit_missed(task: &Task, moment: &Moment) -> Option<Finding> {
-    let closes_ms = task.begin_by_ms?;
-    Some(Finding::new(
-        FindingCode::PlanLimitMissed,
-        Weight::Care,
-        format!(
-            "“{}” must begin by {}, and no plan reaches that. More bench time before then would help; else read the \
-             sheet of the product for what to do afterwards.",
-            task.job.title,
-            moment.zone.spoken(closes_ms)
-        ),
-    ))
+    let (job, by) = (task.job.title.clone(), moment.zone.local_time(task.begin_by_ms?));
+    Some(Finding::new(FindingCode::PlanLimitMissed, Weight::Care, PlanFindingMessage::LimitMissed { job, by }))
 }

@@ -12,7 +12,9 @@ use super::running::Running;
 use super::running_waits::running_waits;
 use super::waits::{Clockwork, WaitRule};
 use super::{ReleaseCause, Task};
+use crate::message::{Joint, List};
 use crate::plan::hours::{HoursAsked, unknown_air};
+use crate::plan::message::PlanFindingMessage;
 use crate::quantity::{Finding, FindingCode, Weight};
 use crate::record::{Bike, Job, JobState, Part, PartState, WorkSpot};
 use crate::time::{Day, MINUTE_MS, Moment};
@@ -164,16 +166,12 @@ impl Task<'_> {
                 }
                 None => {
                     can = false;
-                    let state = if part.state == PartState::Ordered { "ordered" } else { "not ordered yet" };
-                    findings.push(Finding::new(
-                        FindingCode::PlanPartWithoutDay,
-                        Weight::Care,
-                        format!(
-                            "“{}” needs “{}”, which is {state} and has no day on which it should come. Give it a day, \
-                             and the job can be planned.",
-                            self.job.title, part.title
-                        ),
-                    ));
+                    let said = PlanFindingMessage::PartWithoutDay {
+                        job: self.job.title.clone(),
+                        part: part.title.clone(),
+                        ordered: part.state == PartState::Ordered,
+                    };
+                    findings.push(Finding::new(FindingCode::PlanPartWithoutDay, Weight::Care, said));
                 }
             }
         }
@@ -245,7 +243,7 @@ fn circles<'a>(bike: &'a Bike, open: &[&'a str], stuck: &mut BTreeSet<&'a str>, 
     let place: BTreeMap<&str, usize> = open.iter().enumerate().map(|(place, id)| (*id, place)).collect();
     let title = |place: &usize| {
         let job = open.get(*place).and_then(|id| bike.jobs.get(*id));
-        format!("“{}”", job.map_or("", |job| job.title.as_str()))
+        job.map_or_else(String::new, |job| job.title.clone())
     };
     let after: Vec<Vec<usize>> = open
         .iter()
@@ -254,15 +252,11 @@ fn circles<'a>(bike: &'a Bike, open: &[&'a str], stuck: &mut BTreeSet<&'a str>, 
         .collect();
     for round in cycles(&after) {
         stuck.extend(round.iter().filter_map(|place| open.get(*place).copied()));
-        let links: Vec<String> = round
-            .iter()
-            .zip(round.iter().cycle().skip(1))
-            .map(|(job, need)| format!("{} must follow {}", title(job), title(need)))
+        let links = round.iter().zip(round.iter().cycle().skip(1));
+        let needs = links
+            .map(|(job, need)| PlanFindingMessage::MustFollow { job: title(job), before: title(need) }.into())
             .collect();
-        findings.push(Finding::new(
-            FindingCode::PlanCircle,
-            Weight::Care,
-            format!("These jobs wait for each other: {}. Take one of these needs away.", links.join(", ")),
-        ));
+        let said = PlanFindingMessage::Circle { needs: List(Joint::Comma, needs) };
+        findings.push(Finding::new(FindingCode::PlanCircle, Weight::Care, said));
     }
 }

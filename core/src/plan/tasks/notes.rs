@@ -2,33 +2,25 @@
 
 use super::task::Task;
 use super::waits::WaitRule;
+use crate::plan::message::PlanFindingMessage;
 use crate::quantity::{Finding, FindingCode, Weight};
 use crate::record::{BenchTime, Bike, Job, JobState, Part, PartState};
 use crate::time::{Day, Moment};
 
 pub(crate) fn note_part_day(part: &Part, day: Day, moment: &Moment, findings: &mut Vec<Finding>) {
     let today = moment.zone.day_at(moment.at_ms());
-    let mut add = |code: FindingCode, text: String| {
+    let title = || part.title.clone();
+    let mut add = |code: FindingCode, text: PlanFindingMessage| {
         let finding = Finding::new(code, Weight::Care, text);
         if !findings.contains(&finding) {
             findings.push(finding);
         }
     };
     if day < today {
-        add(
-            FindingCode::PlanPartLate,
-            format!(
-                "“{}” should have come on {} and is not here. The plan counts on tomorrow; ask the seller.",
-                part.title,
-                day.spoken()
-            ),
-        );
+        add(FindingCode::PlanPartLate, PlanFindingMessage::PartLate { part: title(), day });
     }
     if part.state == PartState::Wanted {
-        add(
-            FindingCode::PlanPartNotOrdered,
-            format!("“{}” is counted on for {} but is not ordered yet.", part.title, day.spoken()),
-        );
+        add(FindingCode::PlanPartNotOrdered, PlanFindingMessage::PartNotOrdered { part: title(), day });
     }
 }
 
@@ -37,7 +29,7 @@ pub(crate) fn assumed_bench_time(bench_time: &BenchTime, findings: &mut Vec<Find
         findings.push(Finding::new(
             FindingCode::PlanAssumedBenchTime,
             Weight::Note,
-            format!("No bench time is set. The plan assumes {}.", crate::record::ASSUMED_WORDS),
+            PlanFindingMessage::AssumedBenchTime,
         ));
     }
 }
@@ -47,24 +39,14 @@ pub(crate) fn assumed_helper(bike: &Bike, findings: &mut Vec<Finding>) {
     if bike.bench_time.helper.is_none()
         && let Some(job) = bike.jobs.values().find(asks)
     {
-        let text = format!(
-            "“{}” takes two pairs of hands, and when a helper comes is not set: the plan assumes that one comes when wanted.",
-            job.title
-        );
+        let text = PlanFindingMessage::AssumedHelper { job: job.title.clone() };
         findings.push(Finding::new(FindingCode::PlanAssumedHelper, Weight::Note, text));
     }
 }
 
 pub(crate) fn unknown_wait(task: &Task, findings: &mut Vec<Finding>) {
     if let (WaitRule::Unknown, Some(wait)) = (&task.wait, &task.job.wait) {
-        findings.push(Finding::new(
-            FindingCode::PlanWaitUnknown,
-            Weight::Care,
-            format!(
-                "How long “{}” takes after “{}” is not known: give its hours, or a product with its full cure. What \
-                 follows cannot be planned.",
-                wait.name, task.job.title
-            ),
-        ));
+        let text = PlanFindingMessage::WaitUnknown { wait: wait.name.clone(), job: task.job.title.clone() };
+        findings.push(Finding::new(FindingCode::PlanWaitUnknown, Weight::Care, text));
     }
 }

@@ -5,9 +5,11 @@ use super::running::{Running, endless};
 use super::task::{ReleaseCause, SANDING_MS, Task};
 use super::waits::WaitRule;
 use crate::coating::{ProcessAnswer, ProcessState, running_processes};
+use crate::message::{Duration, Joint, Message};
+use crate::plan::message::{PlanFindingMessage, PlanWaitMessage};
 use crate::quantity::{Finding, FindingCode, Weight};
 use crate::record::{Bike, JobState, Product};
-use crate::time::{MINUTE_MS, Moment};
+use crate::time::Moment;
 
 /// A paint job that runs.
 #[derive(Clone, Debug)]
@@ -81,11 +83,13 @@ impl Painting {
 
     /// As a wait that runs: the ready date never comes before it.
     pub(crate) fn running(&self, findings: &mut Vec<Finding>) -> Running {
-        let name = if self.next.is_some() { "coats to come, and their cure" } else { "coats cure" }.to_owned();
+        let name =
+            Message::from(if self.next.is_some() { PlanWaitMessage::CoatsToCome } else { PlanWaitMessage::CoatsCure });
         if self.cured_ms.is_none() {
-            findings.push(endless(&name, &self.title));
+            findings.push(endless(name.clone(), &self.title));
         }
-        Running { id: self.running_id(), name, title: self.title.clone(), over_ms: self.cured_ms, closes_ms: None }
+        let (id, title, over_ms) = (self.running_id(), self.title.clone(), self.cured_ms);
+        Running { id, name: Some(name), title, over_ms, closes_ms: None }
     }
 
     /// What it asks of its job that is not done: the next coat in its window, the last one cured.
@@ -111,8 +115,7 @@ impl Painting {
         }
         if next.sand_first {
             task.sands();
-            let said = format!("{}: the window for the next coat closed unused.", self.title);
-            findings.push(sand_first(&said, task));
+            findings.push(sand_first(PlanFindingMessage::WindowClosed { painting: self.title.clone() }, task));
         }
     }
 }
@@ -135,21 +138,16 @@ pub(crate) fn give_up_windows(
         }
         task.begin_by_ms = None;
         task.sands();
-        let closes = moment.zone.spoken(until_ms);
-        let said = format!("{}: the window for the next coat closes {closes}, and no plan reaches it.", painting.title);
-        findings.push(sand_first(&said, task));
+        let (painting, closes) = (painting.title.clone(), moment.zone.local_time(until_ms));
+        findings.push(sand_first(PlanFindingMessage::WindowNotReached { painting, closes }, task));
         given_up = true;
     }
     given_up
 }
 
-fn sand_first(said: &str, task: &Task) -> Finding {
-    let minutes = SANDING_MS / MINUTE_MS;
-    let text = format!(
-        "{said} It has to be sanded first: the plan adds {minutes} min to “{}”, an assumption. Read the sheet of the \
-         product.",
-        task.job.title
-    );
+fn sand_first(why: PlanFindingMessage, task: &Task) -> Finding {
+    let what = PlanFindingMessage::SandFirst { job: task.job.title.clone(), more: Duration::ms(SANDING_MS) };
+    let text = Message::joined(Joint::Sentences, vec![why.into(), what.into()]);
     Finding::new(FindingCode::PlanSandFirst, Weight::Care, text)
 }
 

@@ -80,17 +80,6 @@ pub(crate) fn left_taken<'a>(jobs: impl Iterator<Item = &'a Job>, now_ms: i64) -
     left.collect()
 }
 
-impl WorkSpot {
-    /// As it is called in a sentence.
-    pub(crate) fn words(self) -> &'static str {
-        match self {
-            WorkSpot::Stand => "the bike stand",
-            WorkSpot::SprayPlace => "the spray place",
-            WorkSpot::Oven => "the oven or heat lamp",
-        }
-    }
-}
-
 #[cfg(test)]
 mod tests {
     use crate::plan::schedule::schedule;

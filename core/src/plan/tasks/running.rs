@@ -1,5 +1,7 @@
 //! A wait that runs already.
 
+use crate::message::Message;
+use crate::plan::message::PlanFindingMessage;
 use crate::quantity::{Finding, FindingCode, Weight};
 
 /// A wait that runs from work that is done, or from a coat that belongs to no job.
@@ -7,8 +9,8 @@ use crate::quantity::{Finding, FindingCode, Weight};
 pub(crate) struct Running {
     /// Id of the job, or of the coat.
     pub(crate) id: String,
-    /// What passes.
-    pub(crate) name: String,
+    /// What passes; none where the job leaves nothing to wait for.
+    pub(crate) name: Option<Message>,
     /// On what or after which job, by its title.
     pub(crate) title: String,
     /// When it is over; none when that cannot be known.
@@ -17,13 +19,7 @@ pub(crate) struct Running {
     pub(crate) closes_ms: Option<i64>,
 }
 
-pub(crate) fn endless(name: &str, title: &str) -> Finding {
-    Finding::new(
-        FindingCode::PlanWaitWithoutEnd,
-        Weight::Care,
-        format!(
-            "When “{name}” on “{title}” is over cannot be said: its time is not known, or it is too cold there to cure. \
-             What follows cannot be planned."
-        ),
-    )
+pub(crate) fn endless(wait: Message, title: &str) -> Finding {
+    let text = PlanFindingMessage::WaitWithoutEnd { wait, title: title.to_owned() };
+    Finding::new(FindingCode::PlanWaitWithoutEnd, Weight::Care, text)
 }

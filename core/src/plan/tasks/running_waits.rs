@@ -5,6 +5,8 @@ use super::limits::at_most_ms;
 use super::painting::{Painting, of_done};
 use super::running::endless;
 use super::waits::{Clockwork, WaitRule};
+use crate::message::Message;
+use crate::plan::message::{PlanFindingMessage, PlanWaitMessage};
 use crate::quantity::{Finding, FindingCode, Weight};
 use crate::record::{Bike, Coat, JobState};
 
@@ -23,28 +25,28 @@ pub(crate) fn running_waits(
         let last_coat_ms = on.iter().map(|coat| coat.applied_ms).max();
         let ended_ms = last_coat_ms.or(job.done_ms).unwrap_or(now_ms);
         let closes_ms = at_most_ms(job).map(|at_most_ms| ended_ms.saturating_add(at_most_ms));
-        let (name, over_ms) = if let Some(last) = on.iter().max_by_key(|coat| coat.applied_ms) {
+        let last = on.iter().max_by_key(|coat| coat.applied_ms);
+        let over_ms = if last.is_some() {
             let ends: Option<Vec<i64>> = on.iter().map(|coat| clockwork.coat_over_ms(coat)).collect();
-            let name = job.wait.as_ref().map_or_else(|| format!("{} cures", last.title), |wait| wait.name.clone());
-            (name, ends.and_then(|ends| ends.into_iter().max()))
+            ends.and_then(|ends| ends.into_iter().max())
         } else {
             if job.done_ms.is_none() && rule != WaitRule::None {
-                findings.push(Finding::new(
-                    FindingCode::PlanDoneWithoutDay,
-                    Weight::Care,
-                    format!("“{}” is done, but not when. Its wait is counted from now on.", job.title),
-                ));
+                let text = PlanFindingMessage::DoneWithoutDay { job: job.title.clone() };
+                findings.push(Finding::new(FindingCode::PlanDoneWithoutDay, Weight::Care, text));
             }
-            let name = job.wait.as_ref().map(|wait| wait.name.clone()).unwrap_or_default();
-            (name, clockwork.over_ms(&rule, job.done_ms.unwrap_or(now_ms)))
+            clockwork.over_ms(&rule, job.done_ms.unwrap_or(now_ms))
         };
         let painting = of_done(bike, id, paintings);
+        let own = job.wait.as_ref().map(|wait| Message::as_entered(&wait.name));
+        let name = own
+            .or_else(|| last.map(|coat| cures(&coat.title)))
+            .or_else(|| painting.map(|_| PlanWaitMessage::CoatsCure.into()));
         let over_ms = match painting {
             Some(painting) => painting.cured_ms.zip(over_ms).map(|(cured_ms, over_ms)| cured_ms.max(over_ms)),
             None => over_ms,
         };
-        if over_ms.is_none() {
-            findings.push(endless(&name, &job.title));
+        if let (None, Some(name)) = (over_ms, &name) {
+            findings.push(endless(name.clone(), &job.title));
         }
         running.push(Running { id: id.clone(), name, title: job.title.clone(), over_ms, closes_ms });
     }
@@ -54,12 +56,16 @@ pub(crate) fn running_waits(
     for (id, coat) in bike.coats.iter().filter(|(_, coat)| without_job(coat)) {
         let over_ms = clockwork.coat_over_ms(coat);
         if over_ms.is_none() {
-            findings.push(endless(&coat.product.name, &coat.title));
+            findings.push(endless(Message::as_entered(&coat.product.name), &coat.title));
         }
-        let name = format!("{} cures", coat.product.name);
+        let name = Some(cures(&coat.product.name));
         let (id, title) = (format!("coat {id}"), coat.title.clone());
         running.push(Running { id, name, title, over_ms, closes_ms: None });
     }
     running.extend(paintings.iter().map(|painting| painting.running(findings)));
     running
+}
+
+fn cures(what: &str) -> Message {
+    PlanWaitMessage::Cures { what: what.to_owned() }.into()
 }

@@ -264,6 +264,8 @@ fn without_bench_time_an_assumed_pattern_is_used_and_said() {
     let scheduled = schedule(&bike, &tuesday_noon());
     assert_eq!(codes(&scheduled), ["plan.assumed-bench-time"]);
     assert_eq!(work_ms(&scheduled, "tyre").0, at("2026-03-24", 19 * 60));
+    let said = "No bench time is set. The plan assumes Tuesday and Thursday 19:00 to 21:00, Saturday 9:00 to 16:00.";
+    assert_eq!(scheduled.findings[0].text, said);
 }
 
 #[test]

@@ -108,7 +108,7 @@ fn a_job_in_one_go_waits_for_a_stretch_that_is_long_enough() {
 fn a_job_in_one_go_that_no_stretch_holds_is_named_with_the_longest() {
     let scheduled = plan(&bike(vec![in_one_go(job("tank", 7.5, &[])), job("tyre", 1.0, &[])]));
     assert_eq!((codes(&scheduled), scheduled.ready_ms), (vec!["plan.no-stretch"], None));
-    for part in ["“tank” takes 7 h 30 min", "is 7 h (Sat 28 Mar)", "A stretch of 7 h 30 min would help"] {
+    for part in ["“tank” takes 7 h 30 in", "is 7 h (Sat 28 Mar)", "A stretch of 7 h 30 would help"] {
         assert!(text(&scheduled).contains(part), "{}", text(&scheduled));
     }
     assert_eq!(work_ms(&scheduled, "tyre").0, at("2026-03-24", 1140));

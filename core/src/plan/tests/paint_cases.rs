@@ -118,6 +118,7 @@ fn a_job_that_is_called_done_before_its_coats_are_on_still_holds_what_follows() 
     // Second at 13:00, third at 15:00, cured on Thursday at 15:00.
     assert!(near(row(&plan, "paint").wait_until_ms, at("2026-03-26", 15 * 60)));
     assert_eq!(work_ms(&plan, "fit").0, at("2026-03-26", 19 * 60));
+    assert!(row(&plan, "fit").blocked_by[0].english().starts_with("paint: "), "{:?}", row(&plan, "fit").blocked_by);
 }
 
 #[test]

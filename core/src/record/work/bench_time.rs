@@ -78,10 +78,8 @@ pub struct BenchTime {
 }
 
 /// The pattern that stands in until the mechanic says what it is: two evenings and a Saturday. An assumption of ours.
+/// The catalogue names it: `-plan-assumed-hours`.
 const ASSUMED: [(u32, u32, u32); 3] = [(2, 19 * 60, 21 * 60), (4, 19 * 60, 21 * 60), (6, 9 * 60, 16 * 60)];
-
-/// The assumed pattern in words.
-pub(crate) const ASSUMED_WORDS: &str = "Tuesday and Thursday 19:00 to 21:00, Saturday 9:00 to 16:00";
 
 impl ExtraTime {
     /// As a span of whatever weekday.

@@ -5,7 +5,7 @@ mod job;
 mod part;
 mod tightening;
 
-pub(crate) use bench_time::{ASSUMED_WORDS, spans_in_order};
+pub(crate) use bench_time::spans_in_order;
 pub use bench_time::{BenchTime, DayHours, DayOff, ExtraTime, Span};
 pub use job::{Air, Job, JobPlace, JobState, SpotTaken, Stage, Step, Wait, WorkSpot};
 pub use part::{Delivery, Part, PartState};

@@ -69,3 +69,37 @@ fn in_indication(indication: &Indication) -> Message {
     let List(joint, words) = parts([flasher, pilot, resistors], RippleMessage::IndicatorsAsTheyAre);
     Message::joined(joint, words)
 }
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+    use crate::record::End;
+
+    #[test]
+    fn a_proposal_names_the_parts_that_are_known() {
+        let brake = Brake { master_mm: Some(14.0), pistons: Some(2), piston_mm: Some(27.0), ..Brake::default() };
+        let wheel = Wheel {
+            tyre: Some("3.00-18".to_owned()),
+            tube_sizes: vec!["2.75-18".to_owned(), "3.00-18".to_owned()],
+            rim_width_inch: Some(1.85),
+            ..Wheel::default()
+        };
+        let said = in_words(&[
+            Proposal::Sprockets { front_teeth: 16, rear_teeth: 38, chain_links: None },
+            Proposal::Brake { end: End::Front, brake },
+            Proposal::Tyre { end: End::Rear, wheel },
+            Proposal::Flasher { indication: Indication::default() },
+        ]);
+        assert_eq!(
+            said,
+            "sprockets 16/38, front brake with 2 × 27 mm on one side and a 14 mm master cylinder, rear wheel with 3.00-18, a tube \
+             marked 2.75-18, 3.00-18 and a rim of 1.85 in, the indicators as they are"
+        );
+    }
+
+    #[test]
+    fn a_proposal_without_a_figure_says_that_there_are_others() {
+        let said = in_words(&[Proposal::Brake { end: End::Rear, brake: Brake::default() }]);
+        assert_eq!(said, "rear brake with other parts");
+    }
+}

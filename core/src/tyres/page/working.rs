@@ -48,7 +48,7 @@ pub(crate) fn on_checks(checks: &[TyreCheck]) -> Vec<WorkLine> {
     let known = checks.iter().filter(|check| matches!(check.limit, TyreLimit::Load | TyreLimit::Speed));
     known
         .filter_map(|check| {
-            let left = Difference { from: check.actual?, to: check.allowed_to? };
+            let left = Difference { start: check.actual?, end: check.allowed_to? };
             Some(left.line(&format!("{}: left", check.label))?.measured_in(check.unit))
         })
         .collect()

@@ -955,7 +955,6 @@ export interface Words {
   'light-source-motor': null;
   'load-at-idle': null;
   'load-at-speed': { rpm: string | number };
-  'load-back-all': null;
   'load-battery-gives': null;
   'load-consumers': null;
   'load-each': { count: number; watts: string | number };
@@ -1041,6 +1040,7 @@ export interface Words {
   'mixing-title': null;
   'mixing-up-to': { mark: string | number };
   'mixing-wet-film': null;
+  'numbers-back': null;
   'numbers-brakes': null;
   'numbers-brakes-more': null;
   'numbers-chain': null;

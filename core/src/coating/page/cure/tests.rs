@@ -196,7 +196,7 @@ fn what_the_can_does_not_say_is_assumed_cautiously_and_said() {
     let sheet = cure_answer(&Bike::default(), &ask, &moment(0.0)).unwrap();
     assert_eq!(sheet.at_celsius, 23.0);
     assert!(codes(&sheet).contains(&"cold.limit-unknown"));
-    assert!(sheet.working.range.english().contains("5000 K") && sheet.working.range.english().contains("23 °C"));
+    assert!(sheet.working.range.english().contains("5 000 K") && sheet.working.range.english().contains("23 °C"));
 }
 
 #[test]

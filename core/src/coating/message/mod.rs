@@ -1,0 +1,9 @@
+//! What coatings say: shared parts, one coat, a paint job in several coats.
+
+mod cure;
+mod process;
+mod shared;
+
+pub(crate) use cure::CureMessage;
+pub(crate) use process::ProcessMessage;
+pub(crate) use shared::CoatingMessage;
