@@ -179,7 +179,7 @@ fn settled(
 ) -> Result<Option<OperatingPoint>, Refused> {
     match point {
         Ok(point) => Ok(Some(point)),
-        Err(Unsolved::Refused(refused)) => Err(refused),
+        Err(Unsolved::Refused(refused)) => Err(*refused),
         Err(unsettled @ Unsolved::NotSettled { .. }) => {
             findings.push(Finding::new(FindingCode::HarnessNotSettled, Weight::Care, unsettled.message()));
             Ok(None)

@@ -24,7 +24,7 @@ use crate::units::Unit;
 pub enum Unsolved {
     /// It cannot be worked out as it is entered.
     #[error(transparent)]
-    Refused(#[from] Refused),
+    Refused(Box<Refused>),
     /// The search did not settle. Nothing is shown rather than something wrong.
     #[error("did not settle: {point:?} still moved by {by_volts:.3} V")]
     NotSettled {
@@ -33,6 +33,12 @@ pub enum Unsolved {
         /// By how much, volts.
         by_volts: f64,
     },
+}
+
+impl From<Refused> for Unsolved {
+    fn from(refused: Refused) -> Self {
+        Self::Refused(Box::new(refused))
+    }
 }
 
 impl Unsolved {
