@@ -79,7 +79,7 @@ test('three coats: too soon, the open window, a missed one that is sanded, and a
   const first = coat(page, 'First rust paint');
   await expect(first).toContainText(`from ${said(reaches(START, CONVERTER.from))}`);
   await expect(first).toContainText(`until ${said(reaches(START, CONVERTER.until))}, then sand first`);
-  await expect(first).toContainText('“Converter” on the can at 20 °C: 3 h to 48 h; here at 12 °C: 4.8 h to 3.2 days.');
+  await expect(first).toContainText('“Converter” on the can at 20 °C: 3 h to 48 h; here at 12 °C: 4.8 h to 77 h.');
   const holds = page.locator('section', { has: page.getByRole('heading', { name: 'Until these times' }) });
   await expect(holds).toContainText('do not fit it to the bike');
   await expect(page.getByRole('button', { name: /goes on now/ })).toHaveCount(0);

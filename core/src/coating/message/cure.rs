@@ -5,7 +5,7 @@ use layshaft_wire::message;
 use crate::message::{Duration, Measure};
 use crate::time::LocalTime;
 
-/// A sentence about one coat. Times of the can stay in hours, times here are lengths of time.
+/// A sentence about one coat. Times here are in the hours of the can, so that the two can be compared.
 #[message("coating-cure")]
 pub(crate) enum CureMessage {
     /// Fully cured.
@@ -15,9 +15,9 @@ pub(crate) enum CureMessage {
     /// Too cold, and no end in sight.
     StandsStill { now: Measure, lowest: Measure, left: Measure, at: Measure },
     /// Too cold now, but there is an end.
-    StandsStillNow { now: Measure, lowest: Measure, left: Measure, at: Measure, here: Duration },
+    StandsStillNow { now: Measure, lowest: Measure, left: Measure, at: Measure, here: Measure },
     /// What is left on the can and here.
-    Left { left: Measure, at: Measure, here: Duration, mean: Measure },
+    Left { left: Measure, at: Measure, here: Measure, mean: Measure },
     /// What is left on the can, with no end here.
     LeftWithoutEnd { left: Measure, at: Measure, now: Measure },
     /// How long the mix can be used.

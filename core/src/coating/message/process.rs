@@ -2,7 +2,7 @@
 
 use layshaft_wire::message;
 
-use crate::message::{Duration, Measure, Message};
+use crate::message::{Measure, Message};
 use crate::time::LocalTime;
 
 /// A sentence about a paint job.
@@ -12,10 +12,6 @@ pub(crate) enum ProcessMessage {
     Can { from: Measure, until: Measure },
     /// A window on the can without an end.
     CanFrom { from: Measure },
-    /// A window here.
-    Here { from: Duration, until: Duration },
-    /// A window here without an end.
-    HereFrom { from: Duration },
     /// The window on the can and here.
     Window { below: String, at: Measure, can: Message, celsius: Measure, here: Message },
     /// The window on the can alone.

@@ -3,7 +3,7 @@
 use super::process_ask::{ProcessState, StepAnswer};
 use super::words;
 use crate::coating::message::ProcessMessage;
-use crate::message::{Duration, Joint, Message};
+use crate::message::{Joint, Message};
 use crate::quantity::{Finding, FindingCode, Weight};
 use crate::record::{Layer, Process};
 use crate::time::Zone;
@@ -60,10 +60,11 @@ pub(crate) fn window(window: &Window) -> Message {
 
 /// The window here, from hours to hours.
 fn here(from: f64, until: Option<f64>) -> Message {
-    let from = Duration::hours(from);
+    // In the hours of the can, so that the two can be compared.
+    let from = words::on_can(from);
     match until {
-        Some(until) => ProcessMessage::Here { from, until: Duration::hours(until) },
-        None => ProcessMessage::HereFrom { from },
+        Some(until) => ProcessMessage::Can { from, until: words::on_can(until) },
+        None => ProcessMessage::CanFrom { from },
     }
     .into()
 }

@@ -6,7 +6,7 @@ use crate::coating::formulas::{
     USUAL_REFERENCE, hours_between,
 };
 use crate::coating::message::CureMessage;
-use crate::message::{Duration, Joint, Measure, Message};
+use crate::message::{Joint, Measure, Message};
 use crate::quantity::{Difference, Line, Source, Standing, WorkLine, Working};
 use crate::ready_made::source_of;
 use crate::record::first_hours;
@@ -16,7 +16,7 @@ use crate::units::Unit;
 pub(crate) fn reason(sheet: &CureAnswer, mean_celsius: Option<f64>) -> Message {
     let (left, at) = (on_can(sheet.left_hours_reference), Unit::Celsius.of(sheet.at_celsius));
     let now = Unit::Celsius.of(sheet.celsius_now);
-    let here = sheet.left_hours_here.map(Duration::hours);
+    let here = sheet.left_hours_here.map(on_can);
     if sheet.left_hours_reference <= 0.0 {
         let on_can = on_can(sheet.product.end_hours().unwrap_or_default());
         return match sheet.product.full_cure_hours {
@@ -40,7 +40,7 @@ pub(crate) fn reason(sheet: &CureAnswer, mean_celsius: Option<f64>) -> Message {
     .into()
 }
 
-/// A time of the can as cans give it: minutes below an hour, from ten hours on whole ones.
+/// A time as cans give it: minutes below an hour, from ten hours on whole ones.
 pub(crate) fn on_can(hours: f64) -> Measure {
     if hours < 1.0 {
         Unit::Minute.of(hours * 60.0)
