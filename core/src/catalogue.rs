@@ -15,6 +15,7 @@ use crate::gearing::message::{
     ChainMeshMessage, ChainWearMessage, GearingFinding, GearingMessage, GearingRefused, GearingSource,
     SprocketChoiceMessage, ThrustMessage,
 };
+use crate::handbook::handbook;
 use crate::harness::{
     CircuitMessage, FaultMessage, IndicatorMessage, LampsMessage, ModelMessage, SolverMessage, SymptomMessage,
     WireColour,
@@ -99,3 +100,14 @@ const SHARED: &[Declared] = &[
     Declared { id: "as-entered", arguments: &[("text", ArgumentKind::Text)] },
     Declared { id: "joined", arguments: &[("items", ArgumentKind::List)] },
 ];
+
+/// The ids of what the handbook says of its formulas: what each works out, its inputs, its results, where it holds.
+pub fn formula_ids() -> Vec<String> {
+    let cards = handbook().into_iter();
+    let said = cards.flat_map(|card| {
+        let inputs = card.inputs.into_iter().map(|input| input.label);
+        let outputs = card.outputs.into_iter().map(|output| output.label);
+        [card.title, card.range].into_iter().chain(inputs).chain(outputs)
+    });
+    said.map(|message| message.message_id).collect()
+}

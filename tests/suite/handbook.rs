@@ -56,14 +56,19 @@ fn a_card_says_what_is_what() {
     for card in handbook() {
         let named = format!("{}: {card:?}", card.kind);
         assert!(kinds.insert(card.kind.clone()), "twice: {named}");
-        assert!(!card.title.is_empty() && !card.range.is_empty() && !card.source.text.english().is_empty(), "{named}");
+        assert!(
+            !card.title.english().is_empty()
+                && !card.range.english().is_empty()
+                && !card.source.text.english().is_empty(),
+            "{named}"
+        );
         assert!(!card.inputs.is_empty() && !card.outputs.is_empty(), "{named}");
         let fields: BTreeSet<&String> = card.inputs.iter().map(|input| &input.name).collect();
         assert_eq!(fields.len(), card.inputs.len(), "two inputs of one name: {named}");
         let symbols: BTreeSet<&String> = card.inputs.iter().map(|input| &input.symbol).collect();
         assert_eq!(symbols.len(), card.inputs.len(), "two inputs of one symbol: {named}");
         for input in &card.inputs {
-            assert!(!input.label.is_empty() && !input.symbol.is_empty(), "{named}");
+            assert!(!input.label.english().is_empty() && !input.symbol.is_empty(), "{named}");
             if let Some(range) = &input.range {
                 assert!(range.min < range.max, "{named}");
             }

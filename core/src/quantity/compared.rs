@@ -28,9 +28,11 @@ formula! {
         /// After.
         "x₂" after: f64 = within(&bounds::READING);
     }
-    gives { change "Change" "Δ" Percent; }
+    gives {
+        /// Change.
+        change "Δ" Percent;
+    }
     from definition();
-    holds "Both in one unit.";
     it => Ok([percent_change(it.before, it.after)])
 }
 
@@ -43,8 +45,10 @@ formula! {
         /// The other.
         "x₂" end: f64 = within(&bounds::READING);
     }
-    gives { difference "Difference" "d" None; }
+    gives {
+        /// Difference.
+        difference "d" None;
+    }
     from definition();
-    holds "Both in one unit.";
     it => Ok([it.end - it.start])
 }

@@ -9,6 +9,7 @@ use super::figure::{Figure, Figures};
 use super::input::{Accepts, Given, InputCard, camel};
 use super::source::Source;
 use crate::error::Refused;
+use crate::message::Message;
 use crate::units::Unit;
 
 /// The area of the trade that a formula belongs to.
@@ -40,7 +41,7 @@ pub struct OutputCard {
     /// Name in the figures.
     pub name: String,
     /// In words.
-    pub label: String,
+    pub label: Message,
     /// Symbol in the equation.
     pub symbol: String,
     /// Unit.
@@ -55,7 +56,7 @@ pub struct FormulaCard {
     /// Area of the trade.
     pub area: Area,
     /// What it works out.
-    pub title: String,
+    pub title: Message,
     /// The equation in symbols.
     pub equation: String,
     /// What it takes.
@@ -65,15 +66,13 @@ pub struct FormulaCard {
     /// Where it comes from.
     pub source: Source,
     /// Where it holds.
-    pub range: String,
+    pub range: Message,
 }
 
 /// What is said of an input.
 pub(crate) struct InputDefinition {
     /// Field.
     pub(crate) field: &'static str,
-    /// In words, with its unit.
-    pub(crate) label: &'static str,
     /// Symbol in the equation.
     pub(crate) symbol: &'static str,
     /// What it accepts.
@@ -84,8 +83,6 @@ pub(crate) struct InputDefinition {
 pub(crate) struct OutputDefinition {
     /// Name in the figures, with low lines.
     pub(crate) name: &'static str,
-    /// In words.
-    pub(crate) label: &'static str,
     /// Symbol in the equation.
     pub(crate) symbol: &'static str,
     /// Unit.
@@ -98,8 +95,6 @@ pub(crate) struct Definition {
     pub(crate) name: &'static str,
     /// Area of the trade.
     pub(crate) area: Area,
-    /// What it works out.
-    pub(crate) title: &'static str,
     /// The equation in symbols.
     pub(crate) equation: &'static str,
     /// What it takes, in the order of its fields.
@@ -108,34 +103,43 @@ pub(crate) struct Definition {
     pub(crate) outputs: &'static [OutputDefinition],
     /// Where it comes from.
     pub(crate) source: fn() -> Source,
-    /// Where it holds.
-    pub(crate) range: &'static str,
 }
 
 impl Definition {
-    /// The formula as the handbook shows it.
-    pub(crate) fn card(&self) -> FormulaCard {
+    /// Its name as it crosses the door.
+    fn kind(&self) -> String {
         let mut kind = self.name.to_owned();
         kind.get_mut(..1).into_iter().for_each(str::make_ascii_lowercase);
+        kind
+    }
+
+    /// The message with the words for a part of it: `formula-dewPoint`, `formula-dewPoint-celsius`.
+    fn said(&self, part: &str) -> Message {
+        Message::new(&format!("formula-{}{part}", self.kind()), Vec::new())
+    }
+
+    fn label(&self, input: &InputDefinition) -> Message {
+        self.said(&format!("-{}", camel(input.field)))
+    }
+
+    /// The formula as the handbook shows it.
+    pub(crate) fn card(&self) -> FormulaCard {
+        let inputs = self.inputs.iter().map(|input| input.accepts.card(input.field, self.label(input), input.symbol));
         let outputs = self.outputs.iter().map(|output| OutputCard {
             name: camel(output.name),
-            label: output.label.to_owned(),
+            label: self.said(&format!("-gives-{}", camel(output.name))),
             symbol: output.symbol.to_owned(),
             unit: output.unit,
         });
         FormulaCard {
-            kind,
+            kind: self.kind(),
             area: self.area,
-            title: self.title.trim().trim_end_matches('.').to_owned(),
+            title: self.said(""),
             equation: self.equation.to_owned(),
-            inputs: self
-                .inputs
-                .iter()
-                .map(|input| input.accepts.card(input.field, input.label, input.symbol))
-                .collect(),
+            inputs: inputs.collect(),
             outputs: outputs.collect(),
             source: (self.source)(),
-            range: self.range.to_owned(),
+            range: self.said("-holds"),
         }
     }
 }
@@ -155,7 +159,7 @@ pub(crate) trait Evaluate {
     fn evaluate(&self) -> Result<Figures, Refused> {
         let definition = self.definition();
         for (input, given) in definition.inputs.iter().zip(self.given()) {
-            input.accepts.check(&camel(input.field), input.label, &given)?;
+            input.accepts.check(&camel(input.field), || definition.label(input), &given)?;
         }
         let named = definition.outputs.iter().zip(self.values()?);
         let known = named.filter_map(|(output, value)| {
@@ -167,16 +171,16 @@ pub(crate) trait Evaluate {
 
 /// Declares a formula.
 ///
-/// Doc comment: what it works out. In order: the area, the equation in symbols; each input with its doc comment (label, unit),
-/// symbol, field, type and what it accepts; each result with label, symbol, name and unit; source; where it holds; how.
+/// Doc comment: what it works out. In order: the area, the equation in symbols; each input with its doc comment (meaning, unit),
+/// symbol, field, type and what it accepts; each result with its meaning, symbol, name and unit; source; how. What a reader sees of
+/// it, and where it holds, stands in the catalogue under `formula-<name>`.
 macro_rules! formula {
     (
         #[doc = $title:literal]
         $name:ident in $area:ident, $equation:literal
         takes { $(#[doc = $label:literal] $symbol:literal $field:ident: $type:ty = $accepts:expr;)* }
-        gives { $($result:ident $result_label:literal $result_symbol:literal $unit:ident;)* }
+        gives { $($(#[doc = $result_label:literal])? $result:ident $result_symbol:literal $unit:ident;)* }
         from $source:expr;
-        holds $range:literal;
         $given:ident => $results:expr
     ) => {
         #[doc = $title]
@@ -190,22 +194,18 @@ macro_rules! formula {
             pub(crate) const DEFINITION: $crate::quantity::Definition = $crate::quantity::Definition {
                 name: stringify!($name),
                 area: $crate::quantity::Area::$area,
-                title: $title,
                 equation: $equation,
                 inputs: &[$($crate::quantity::InputDefinition {
                     field: stringify!($field),
-                    label: $label,
                     symbol: $symbol,
                     accepts: $accepts,
                 }),*],
                 outputs: &[$($crate::quantity::OutputDefinition {
                     name: stringify!($result),
-                    label: $result_label,
                     symbol: $result_symbol,
                     unit: $crate::units::Unit::$unit,
                 }),*],
                 source: || $source,
-                range: $range,
             };
         }
 

@@ -5,6 +5,7 @@ use layshaft_wire::wire;
 
 use crate::bounds::{Bound, BoundCard};
 use crate::error::Refused;
+use crate::message::Message;
 
 /// What an input of a formula accepts.
 #[derive(Clone, Copy, Debug)]
@@ -29,8 +30,8 @@ pub(crate) const fn within(bound: &'static Bound) -> Accepts {
 pub struct InputCard {
     /// Field name as it crosses the door.
     pub name: String,
-    /// In words, with its unit.
-    pub label: String,
+    /// In words.
+    pub label: Message,
     /// Symbol in the equation.
     pub symbol: String,
     /// Accepted range, for a number.
@@ -88,10 +89,10 @@ impl Input for bool {
 }
 
 impl Accepts {
-    /// Checks what stands in an input. The label is the doc comment of its field; a refusal names it without its unit.
-    pub(crate) fn check(self, field: &str, label: &str, given: &Given) -> Result<(), Refused> {
+    /// Checks what stands in an input. A refusal names it by its label.
+    pub(crate) fn check(self, field: &str, label: impl Fn() -> Message, given: &Given) -> Result<(), Refused> {
         let within = |bound: &Bound, number: f64| {
-            bound.check(number).map(|_| ()).map_err(|refused| refused.named(field, short(label)))
+            bound.check(number).map(|_| ()).map_err(|refused| refused.named(field, label()))
         };
         match (self, given) {
             (Self::Within(bound), Given::Number(number)) => within(bound, *number),
@@ -100,7 +101,7 @@ impl Accepts {
             }
             (Self::OneOf(words), Given::Text(text)) if !words.contains(text) => Err(Refused::Unreadable {
                 field: field.to_owned(),
-                label: short(label).into(),
+                label: label(),
                 reason: format!("“{text}” is none of {}", words.join(", ")).into(),
             }),
             _ => Ok(()),
@@ -108,21 +109,15 @@ impl Accepts {
     }
 
     /// The input as the handbook shows it.
-    pub(crate) fn card(self, name: &str, label: &str, symbol: &str) -> InputCard {
+    pub(crate) fn card(self, name: &str, label: Message, symbol: &str) -> InputCard {
         let (range, one_of) = match self {
             Self::Within(bound) => (Some(bound.card()), Vec::new()),
             Self::OneOf(words) => (None, words.iter().map(|word| (*word).to_owned()).collect()),
             Self::YesOrNo => (None, vec!["false".to_owned(), "true".to_owned()]),
             Self::Text => (None, Vec::new()),
         };
-        let label = label.trim().trim_end_matches('.').to_owned();
         InputCard { name: camel(name), label, symbol: symbol.to_owned(), range, one_of }
     }
-}
-
-/// A doc comment up to its first comma: the name of the input without unit or explanation.
-fn short(label: &str) -> &str {
-    label.split([',', ';', ':']).next().unwrap_or(label).trim().trim_end_matches('.')
 }
 
 /// A field as it crosses the door: `front_teeth` as `frontTeeth`.
@@ -145,7 +140,7 @@ mod tests {
     #[test]
     fn a_refusal_names_the_input_and_not_the_range() {
         let refused = within(&bounds::CIRCUMFERENCE)
-            .check("newCircumferenceMm", " Circumference after, millimetres.", &Given::Number(1.0))
+            .check("newCircumferenceMm", || "Circumference after".into(), &Given::Number(1.0))
             .unwrap_err();
         assert_eq!(refused.english(), "Circumference after: 1 mm is outside 500 to 3 000 mm");
         assert!(matches!(refused, Refused::OutOfRange { field, .. } if field == "newCircumferenceMm"));
@@ -154,8 +149,8 @@ mod tests {
     #[test]
     fn a_word_that_is_no_choice_is_refused_with_the_choices() {
         let made = Accepts::OneOf(&["solid", "tinned"]);
-        assert!(made.check("conductor", " Conductor.", &Given::Text("solid")).is_ok());
-        let refused = made.check("conductor", " Conductor.", &Given::Text("wet")).unwrap_err();
+        assert!(made.check("conductor", || "Conductor".into(), &Given::Text("solid")).is_ok());
+        let refused = made.check("conductor", || "Conductor".into(), &Given::Text("wet")).unwrap_err();
         assert_eq!(refused.english(), "Conductor: “wet” is none of solid, tinned");
     }
 }

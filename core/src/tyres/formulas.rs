@@ -18,13 +18,16 @@ formula! {
         "size" tyre: String = Accepts::Text;
     }
     gives {
-        outer_diameter "Outer diameter" "D" Millimetre;
-        circumference "Rolling circumference" "U" Millimetre;
-        outer_diameter_least "Outer diameter, least" "D" Millimetre;
-        outer_diameter_most "Outer diameter, most" "D" Millimetre;
+        /// Outer diameter.
+        outer_diameter "D" Millimetre;
+        /// Rolling circumference.
+        circumference "U" Millimetre;
+        /// Outer diameter, least.
+        outer_diameter_least "D" Millimetre;
+        /// Outer diameter, most.
+        outer_diameter_most "D" Millimetre;
     }
     from tyre_source(false);
-    holds "New tyre, unloaded; loaded it rolls some per cent shorter.";
     it => TyreSize::read(&it.tyre).map(|size| {
         let (least, most) = size.outer_diameter_range_mm();
         [size.outer_diameter_mm(), size.circumference_mm(), least, most]
@@ -41,16 +44,22 @@ formula! {
         "size₂" new_tyre: String = Accepts::Text;
     }
     gives {
-        ride_height "Height of the axle" "Δh" Millimetre;
-        ride_height_least "Height of the axle, least" "Δh" Millimetre;
-        ride_height_most "Height of the axle, most" "Δh" Millimetre;
-        diameter_change "Outer diameter" "ΔD" Percent;
-        turns_per_km "Turns a kilometre before" "turns" None;
-        new_turns_per_km "Turns a kilometre after" "turns" None;
-        speedometer "Speedometer driven by this wheel" "Δk" Percent;
+        /// Height of the axle.
+        ride_height "Δh" Millimetre;
+        /// Height of the axle, least.
+        ride_height_least "Δh" Millimetre;
+        /// Height of the axle, most.
+        ride_height_most "Δh" Millimetre;
+        /// Outer diameter.
+        diameter_change "ΔD" Percent;
+        /// Turns a kilometre before.
+        turns_per_km "turns" None;
+        /// Turns a kilometre after.
+        new_turns_per_km "turns" None;
+        /// Speedometer driven by this wheel.
+        speedometer "Δk" Percent;
     }
     from tyre_source(false);
-    holds "New tyres, unloaded.";
     it => TyreSize::read(&it.tyre).and_then(|_| {
         TyreSize::read(&it.new_tyre).map_err(|refused| refused.named("newTyre", TyresRefused::LabelNewSize))?;
         let wheel = |code: &str| Wheel { tyre: Some(code.to_owned()), ..Wheel::default() };
@@ -78,9 +87,11 @@ formula! {
         /// Outer diameter after, millimetres.
         "D₂" new_diameter_mm: f64 = within(&bounds::OUTER_DIAMETER);
     }
-    gives { ride_height "Height of the axle" "Δh" Millimetre; }
+    gives {
+        /// Height of the axle.
+        ride_height "Δh" Millimetre;
+    }
     from geometry();
-    holds "Unloaded.";
     it => Ok([ride_height_change(it.diameter_mm, it.new_diameter_mm)])
 }
 
@@ -91,9 +102,11 @@ formula! {
         /// Rolling circumference, millimetres.
         "U" circumference_mm: f64 = within(&bounds::CIRCUMFERENCE);
     }
-    gives { turns_per_km "Turns" "n" None; }
+    gives {
+        /// Turns.
+        turns_per_km "n" None;
+    }
     from geometry();
-    holds "No slip.";
     it => Ok([turns_per_km(it.circumference_mm)])
 }
 
@@ -108,9 +121,11 @@ formula! {
         /// Outer diameter of the other, millimetres.
         "D₂" new_diameter_mm: f64 = within(&bounds::OUTER_DIAMETER);
     }
-    gives { circumference "Rolling circumference" "U₂" Millimetre; }
+    gives {
+        /// Rolling circumference.
+        circumference "U₂" Millimetre;
+    }
     from geometry();
-    holds "Sizes near each other, which give way alike under load.";
     it => Ok([scaled_circumference(it.circumference_mm, it.diameter_mm, it.new_diameter_mm)])
 }
 
@@ -121,9 +136,13 @@ formula! {
         /// Size as on the sidewall, with load index and speed symbol.
         "size" tyre: String = Accepts::Text;
     }
-    gives { load "Load" "m" Kilogram; speed "Speed" "v" KilometreHour; }
+    gives {
+        /// Load.
+        load "m" Kilogram;
+        /// Speed.
+        speed "v" KilometreHour;
+    }
     from Source::new(TyresSource::Ratings, Standing::Memory);
-    holds "At the pressure that the maker sets for that load.";
     it => TyreSize::read(&it.tyre).and_then(|size| {
         let carries = size.service.and_then(|service| load_kg(service.load_index)).map(f64::from);
         let kmh = size.speed().and_then(SpeedSymbol::kmh).map(f64::from);
@@ -144,13 +163,16 @@ formula! {
         "day" day: String = Accepts::Text;
     }
     gives {
-        least_years "Years, least" "age" None;
-        most_years "Years, most" "age" None;
-        latest_year "Latest year that the code can mean" "year" Year;
-        decades "Weeks that the code can mean" "n" None;
+        /// Years, least.
+        least_years "age" None;
+        /// Years, most.
+        most_years "age" None;
+        /// Latest year that the code can mean.
+        latest_year "year" Year;
+        /// Weeks that the code can mean.
+        decades "n" None;
     }
     from age_source();
-    holds "Codes of three or four figures.";
     it => check_day("day", "Day of asking", &it.day).and_then(|_| {
         let age = tyre_age(&it.date_code, &it.day)?;
         let latest = age.weeks.first().map_or(0.0, |week| f64::from(week.year));

@@ -151,13 +151,16 @@ formula! {
         "D" master_mm: f64 = within(&bounds::BORE);
     }
     gives {
-        through "Fluid that must pass" "V" Millilitre;
-        strokes "Strokes of the lever" "1000 · V / (π · D² / 4 · 10)" None;
-        hose "Contents of the hose" "π · b² / 4 · L / 1000" Millilitre;
-        caliper "Contents of the caliper" "n · π · d² / 4 · 10 / 1000" Millilitre;
+        /// Fluid that must pass.
+        through "V" Millilitre;
+        /// Strokes of the lever.
+        strokes "1000 · V / (π · D² / 4 · 10)" None;
+        /// Contents of the hose.
+        hose "π · b² / 4 · L / 1000" Millilitre;
+        /// Contents of the caliper.
+        caliper "n · π · d² / 4 · 10 / 1000" Millilitre;
     }
     from Source::new(BrakesSource::Bleeding, Standing::CommonPractice);
-    holds "A measure to be sure by, not an exact figure.";
     it => {
         let caliper = (it.pistons, it.piston_mm, USUAL_DEPTH_MM);
         let volume = bleed_volume((it.hose_bore_mm, it.hose_mm), caliper, (it.master_mm, USUAL_STROKE_MM));

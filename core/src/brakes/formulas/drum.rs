@@ -140,9 +140,13 @@ formula! {
         /// Pull of the rod, newtons.
         "F" rod_newtons: f64 = within(&bounds::ROD_PULL);
     }
-    gives { angle "Angle, brake on" "φ" Degree; torque "Torque at the cam" "T" NewtonMetre; }
+    gives {
+        /// Angle, brake on.
+        angle "φ" Degree;
+        /// Torque at the cam.
+        torque "T" NewtonMetre;
+    }
     from drums();
-    holds "Rod long against the lever, so that it keeps its direction.";
     it => cam_angle(it.cam_degrees, it.rod_travel_mm, it.cam_arm_mm)
         .map(|applied| [applied, cam_torque(it.rod_newtons, it.cam_arm_mm, applied)])
 }
@@ -157,14 +161,18 @@ formula! {
         "b" pivot_share: f64 = within(&bounds::SHOE_SHARE);
     }
     gives {
-        equal_force "Both shoes, equal force" "l + t" None;
-        equal_wear "Both shoes, bedded in" "4 · l · t / (l + t)" None;
-        leading "Leading shoe" "l" None;
-        trailing "Trailing shoe" "t" None;
-        twin_leading "Twin leading shoes" "2 · l" None;
+        /// Both shoes, equal force.
+        equal_force "l + t" None;
+        /// Both shoes, bedded in.
+        equal_wear "4 · l · t / (l + t)" None;
+        /// Leading shoe.
+        leading "l" None;
+        /// Trailing shoe.
+        trailing "t" None;
+        /// Twin leading shoes.
+        twin_leading "2 · l" None;
     }
     from drums();
-    holds "Dry, round drum; lining as one point in the middle of the shoe; l, t, h as shares of force and radius.";
     it => shoe_factors(it.pad_friction, 1.0, it.pivot_share, 2.0 * it.pivot_share)
         .map(|of| [of.equal_force, of.equal_wear, of.leading, of.trailing, of.twin_leading])
 }

@@ -178,15 +178,20 @@ formula! {
         "m" mass_kg: f64 = within(&bounds::RIDING_MASS);
     }
     gives {
-        deceleration "Deceleration" "a" MetreSecondSquared;
-        pressure "Pressure in the line" "10 · F · i / (π · D² / 4)" Bar;
-        hydraulic_ratio "Hydraulic ratio" "n · d² / D²" None;
-        clamp "Clamp on each pad" "N" Newton;
-        torque "Brake torque" "2 · μ · N · r_e / 1000" NewtonMetre;
-        tyre_force "Force at the tyre" "a · m" Newton;
+        /// Deceleration.
+        deceleration "a" MetreSecondSquared;
+        /// Pressure in the line.
+        pressure "10 · F · i / (π · D² / 4)" Bar;
+        /// Hydraulic ratio.
+        hydraulic_ratio "n · d² / D²" None;
+        /// Clamp on each pad.
+        clamp "N" Newton;
+        /// Brake torque.
+        torque "2 · μ · N · r_e / 1000" NewtonMetre;
+        /// Force at the tyre.
+        tyre_force "a · m" Newton;
     }
     from hydraulics();
-    holds "This brake alone on a level road, wheel not locked; no return spring and no seal friction, pads bedded in.";
     it => {
         let pressure = line_pressure(it.lever_newtons, it.lever_ratio, it.master_mm);
         let clamp = clamp_force(pressure, it.pistons, it.piston_mm);
@@ -206,9 +211,11 @@ formula! {
         /// They face each other in a fixed caliper.
         "opposed" opposed: bool = Accepts::YesOrNo;
     }
-    gives { one_side "Pistons on one side" "n" None; }
+    gives {
+        /// Pistons on one side.
+        one_side "n" None;
+    }
     from Source::new(BrakesSource::Caliper, Standing::Computed);
-    holds "A fixed caliper has an even number.";
     it => pistons_one_side(it.pistons, it.opposed).map(|one_side| [f64::from(one_side)])
 }
 
@@ -230,13 +237,16 @@ formula! {
         "d₂" new_piston_mm: f64 = within(&bounds::BORE);
     }
     gives {
-        effort "Force at the lever" "Δ" Percent;
-        travel "Travel of the lever" "(R₂ / R₁ − 1) · 100" Percent;
-        hydraulic_ratio "Hydraulic ratio" "R₁" None;
-        new_hydraulic_ratio "Hydraulic ratio after" "R₂" None;
+        /// Force at the lever.
+        effort "Δ" Percent;
+        /// Travel of the lever.
+        travel "(R₂ / R₁ − 1) · 100" Percent;
+        /// Hydraulic ratio.
+        hydraulic_ratio "R₁" None;
+        /// Hydraulic ratio after.
+        new_hydraulic_ratio "R₂" None;
     }
     from hydraulics();
-    holds "Everything else as it was.";
     it => {
         let before = hydraulic_ratio(it.master_mm, it.pistons, it.piston_mm);
         let after = hydraulic_ratio(it.new_master_mm, it.new_pistons, it.new_piston_mm);

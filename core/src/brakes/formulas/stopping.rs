@@ -215,12 +215,14 @@ formula! {
         "t" reaction_seconds: f64 = within(&bounds::REACTION);
     }
     gives {
-        distance "Stopping distance" "s" Metre;
-        reaction "Of that before the brake works" "v / 3.6 · t" Metre;
-        braking "Of that braking" "(v / 3.6)² / (2 · a)" Metre;
+        /// Stopping distance.
+        distance "s" Metre;
+        /// Of that before the brake works.
+        reaction "v / 3.6 · t" Metre;
+        /// Of that braking.
+        braking "(v / 3.6)² / (2 · a)" Metre;
     }
     from uniform();
-    holds "Brake full on from the first metre, dry level road.";
     it => {
         let reaction = reaction_distance(it.road_speed_kmh, it.reaction_seconds);
         let braking = braking_distance(it.road_speed_kmh, it.deceleration);
@@ -239,9 +241,13 @@ formula! {
         /// Reaction that is in it, seconds.
         "t" reaction_seconds: f64 = within(&bounds::REACTION);
     }
-    gives { deceleration "Deceleration" "a" MetreSecondSquared; efficiency "Brake efficiency" "a / g" Percent; }
+    gives {
+        /// Deceleration.
+        deceleration "a" MetreSecondSquared;
+        /// Brake efficiency.
+        efficiency "a / g" Percent;
+    }
     from uniform();
-    holds "Brake full on from the first metre, dry level road.";
     it => deceleration_from_distance(it.road_speed_kmh, it.metres, it.reaction_seconds)
         .map(|slows| [slows, efficiency(slows)])
 }
@@ -256,13 +262,14 @@ formula! {
         "m" mass_kg: f64 = within(&bounds::RIDING_MASS);
     }
     gives {
-        deceleration "Deceleration" "a" MetreSecondSquared;
-        force "Retarding force" "m · a" Newton;
-        // A brake tester reads kilograms-force.
-        force_kilograms "Retarding force on a tester that reads kilograms" "m · a / g" Kilogram;
+        /// Deceleration.
+        deceleration "a" MetreSecondSquared;
+        /// Retarding force.
+        force "m · a" Newton;
+        /// Retarding force on a tester that reads kilograms.
+        force_kilograms "m · a / g" Kilogram;
     }
     from Source::new(BrakesSource::Efficiency, Standing::SecondHand);
-    holds "Level road.";
     it => {
         let slows = deceleration_from_efficiency(it.percent);
         Ok([slows, slows * it.mass_kg, slows * it.mass_kg / GRAVITY])
@@ -279,12 +286,14 @@ formula! {
         "v" road_speed_kmh: f64 = within(&bounds::BRAKING_SPEED);
     }
     gives {
-        longest "Longest stop" "s" Metre;
-        braking "Of that braking" "v² / k" Metre;
-        deceleration "Deceleration that it means" "k / 25.92" MetreSecondSquared;
+        /// Longest stop.
+        longest "s" Metre;
+        /// Of that braking.
+        braking "v² / k" Metre;
+        /// Deceleration that it means.
+        deceleration "k / 25.92" MetreSecondSquared;
     }
     from Source::new(BrakesSource::Directive, Standing::Seen);
-    holds "Type approval, new machine, one brake alone.";
     it => DirectiveLine::named(&it.line).map(|line| {
         let braking = it.road_speed_kmh * it.road_speed_kmh / line.divisor;
         [line.longest(it.road_speed_kmh), braking, line.implied()]

@@ -90,14 +90,18 @@ formula! {
         "k" hose_swell_ml_m: f64 = within(&bounds::HOSE_SWELL);
     }
     gives {
-        lever_travel "Travel of the lever" "x" Millimetre;
-        pad_travel "Of that for the pads" "2 · c · n · d² / D² · i" Millimetre;
-        hose_travel "Of that for the hose" "x" Millimetre;
-        volume "Volume" "V" Millilitre;
-        master_travel "Travel of the master piston for the pads" "2 · c · n · d² / D²" Millimetre;
+        /// Travel of the lever.
+        lever_travel "x" Millimetre;
+        /// Of that for the pads.
+        pad_travel "2 · c · n · d² / D² · i" Millimetre;
+        /// Of that for the hose.
+        hose_travel "x" Millimetre;
+        /// Volume.
+        volume "V" Millilitre;
+        /// Travel of the master piston for the pads.
+        master_travel "2 · c · n · d² / D²" Millimetre;
     }
     from Source::new(BrakesSource::Swelling, Standing::Memory);
-    holds "Line without air, up to about 100 bar; free play of the lever comes on top.";
     it => {
         let pressure = line_pressure(it.lever_newtons, it.lever_ratio, it.master_mm);
         let pads = clearance_volume(it.pad_clearance_mm, it.pistons, it.piston_mm);

@@ -128,11 +128,12 @@ formula! {
         "c₂" new_pad_clearance_mm: f64 = within(&bounds::PAD_CLEARANCE);
     }
     gives {
-        effort "Force at the lever" "Δ" Percent;
-        travel "Travel of the lever" "(i₂ · R₂ · c₂ / (i₁ · R₁ · c₁) − 1) · 100" Percent;
+        /// Force at the lever.
+        effort "Δ" Percent;
+        /// Travel of the lever.
+        travel "(i₂ · R₂ · c₂ / (i₁ · R₁ · c₁) − 1) · 100" Percent;
     }
     from hydraulics();
-    holds "The same pads, stiff hose, no air.";
     it => {
         let (effort, travel) = it.changes();
         Ok([Some(effort), Some(travel).filter(|percent| percent.is_finite())])

@@ -153,13 +153,16 @@ formula! {
         "grade" fluid: String = Accepts::Text;
     }
     gives {
-        dry "New" "t_dry" Celsius;
-        wet "With 3.7 % water" "t_wet" Celsius;
-        dry_fahrenheit "New" "t_dry" Fahrenheit;
-        wet_fahrenheit "With 3.7 % water" "t_wet" Fahrenheit;
+        /// New.
+        dry "t_dry" Celsius;
+        /// With 3.7 % water.
+        wet "t_wet" Celsius;
+        /// New.
+        dry_fahrenheit "t_dry" Fahrenheit;
+        /// With 3.7 % water.
+        wet_fahrenheit "t_wet" Fahrenheit;
     }
     from fluid_source();
-    holds "Least values of the standard; the can may promise more.";
     it => FluidGrade::read(&it.fluid).and_then(|grade| {
         let (dry, wet) = grade.boiling_celsius().ok_or_else(|| Refused::Missing {
             field: "fluid".to_owned(),

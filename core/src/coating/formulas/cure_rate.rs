@@ -18,9 +18,11 @@ formula! {
         /// Activation temperature, kelvin.
         "Q" activation_kelvin: f64 = within(&bounds::ACTIVATION);
     }
-    gives { rate "Rate" "r" None; }
+    gives {
+        /// Rate.
+        rate "r" None;
+    }
     from equivalent();
-    holds "About 0 to 40 °C and 20 K around the reference; written for concrete, carried over to paint as an assumption.";
     it => Ok([rate_factor(it.celsius, it.at_celsius, it.activation_kelvin)])
 }
 
@@ -37,9 +39,11 @@ formula! {
         /// Activation temperature, kelvin.
         "Q" activation_kelvin: f64 = within(&bounds::ACTIVATION);
     }
-    gives { rate "Rate" "r" None; }
+    gives {
+        /// Rate.
+        rate "r" None;
+    }
     from equivalent();
-    holds "As for the rate of a cure; (T ≥ T_l) is 1 where it holds, else 0.";
     it => Ok([paced_rate(it.celsius, it.lowest_celsius, it.at_celsius, it.activation_kelvin)])
 }
 
@@ -52,9 +56,11 @@ formula! {
         /// Hours of the one kind for an hour of the other, mean of the time.
         "r" rate: f64 = within(&bounds::MEAN_RATE);
     }
-    gives { hours "Hours" "t₂" Hour; }
+    gives {
+        /// Hours.
+        hours "t₂" Hour;
+    }
     from equivalent();
-    holds "The mean of a changing rate over that time.";
     it => Ok([it.hours * it.rate])
 }
 
@@ -75,9 +81,11 @@ formula! {
         /// Activation temperature, kelvin.
         "Q" activation_kelvin: f64 = within(&bounds::ACTIVATION);
     }
-    gives { equivalent_age "Equivalent age at the reference temperature" "t" Hour; }
+    gives {
+        /// Equivalent age at the reference temperature.
+        equivalent_age "t" Hour;
+    }
     from equivalent();
-    holds "As for the rate of a cure.";
     it => {
         let spells = [(it.hours, it.celsius), (it.then_hours, it.then_celsius)];
         Ok([equivalent_age(&spells, it.at_celsius, it.activation_kelvin)])
@@ -97,9 +105,11 @@ formula! {
         /// The other temperature, °C.
         "T₂" other_celsius: f64 = within(&bounds::TEMPERATURE);
     }
-    gives { activation "Activation temperature" "Q" Kelvin; }
+    gives {
+        /// Activation temperature.
+        activation "Q" Kelvin;
+    }
     from equivalent();
-    holds "1,000 to 15,000 K; the shorter time at the warmer temperature.";
     it => activation((it.hours, it.celsius), (it.other_hours, it.other_celsius))
         .ok_or_else(|| Refused::Conflict {
             field: "otherHours".to_owned(),

@@ -48,9 +48,11 @@ formula! {
         /// Relative humidity, per cent.
         "φ" humidity: f64 = within(&bounds::HUMIDITY);
     }
-    gives { dew_point "Dew point" "t_d" Celsius; }
+    gives {
+        /// Dew point.
+        dew_point "t_d" Celsius;
+    }
     from magnus();
-    holds "-45 to 60 °C over water.";
     it => Ok([dew_point(it.celsius, it.humidity)])
 }
 
@@ -65,9 +67,11 @@ formula! {
         /// Temperature of the surface, °C.
         "T_s" surface_celsius: f64 = within(&bounds::BAKE_TEMPERATURE);
     }
-    gives { margin "Margin" "m" Kelvin; }
+    gives {
+        /// Margin.
+        margin "m" Kelvin;
+    }
     from magnus();
-    holds "A coat wants 3 K or more (ISO 8502-4 and ISO 12944-7 as restated).";
     it => Ok([surface_margin(it.celsius, it.humidity, it.surface_celsius)])
 }
 

@@ -61,9 +61,11 @@ formula! {
         /// Its charge, per cent.
         "q₂" charge_above: f64 = within(&bounds::CHARGE);
     }
-    gives { charge "Charge" "q" Percent; }
+    gives {
+        /// Charge.
+        charge "q" Percent;
+    }
     from Source::new("A straight line between two points", Standing::Computed);
-    holds "Between two rows; rested voltage or specific gravity.";
     it => Ok([Some(it.charge()).filter(|charge| charge.is_finite())])
 }
 
@@ -98,9 +100,13 @@ formula! {
         /// Current, amperes.
         "I" amperes: f64 = within(&bounds::AMPERES);
     }
-    gives { hours "Time" "t" Hour; minutes "The same in minutes" "60 · H · (C / (I · H))^k" Minute; }
+    gives {
+        /// Time.
+        hours "t" Hour;
+        /// The same in minutes.
+        minutes "60 · H · (C / (I · H))^k" Minute;
+    }
     from peukert();
-    holds "Currents around and above the rated one; far below it the battery's own discharge ends it sooner.";
     it => {
         let hours = battery_hours(it.battery_ah, it.rated_hours, it.peukert, it.amperes);
         Ok([hours, 60.0 * hours])
@@ -114,9 +120,11 @@ formula! {
         /// Voltage after a rest of some hours, volts.
         "V" volts: f64 = within(&bounds::RESTED_VOLTS);
     }
-    gives { charge "Charge" "q" Percent; }
+    gives {
+        /// Charge.
+        charge "q" Percent;
+    }
     from Source::new("Table restated on many pages", Standing::SecondHand);
-    holds "Flooded lead battery near 20 °C; absorbed glass mat reads 0.1 to 0.2 V higher.";
     it => Ok([rested_charge(it.volts)])
 }
 

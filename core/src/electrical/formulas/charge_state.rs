@@ -90,9 +90,11 @@ formula! {
         /// Temperature of the acid, °C.
         "T" celsius: f64 = within(&bounds::TEMPERATURE);
     }
-    gives { charge "Charge" "q" Percent; }
+    gives {
+        /// Charge.
+        charge "q" Percent;
+    }
     from Source::new("Table restated on many pages; usual correction for temperature", Standing::SecondHand);
-    holds "Flooded, topped up, charged or rested for hours.";
     it => Ok([charge_from_gravity(gravity_at_25(it.gravity, it.celsius))])
 }
 
@@ -107,9 +109,11 @@ formula! {
         /// Drain, milliamperes.
         "I" drain_milliamperes: f64 = within(&bounds::STEADY_DRAIN);
     }
-    gives { days "Time" "t" Day; }
+    gives {
+        /// Time.
+        days "t" Day;
+    }
     from Source::new("Charge over current", Standing::Computed);
-    holds "A drain far below the rated current; the battery's own discharge comes on top.";
     it => Ok([days_to_flat(it.battery_ah, it.charge_percent, it.drain_milliamperes / 1000.0)])
 }
 
@@ -124,9 +128,11 @@ formula! {
         /// Current of the charger, amperes.
         "I" charger_amperes: f64 = within(&bounds::CHARGER);
     }
-    gives { hours "Time" "t" Hour; }
+    gives {
+        /// Time.
+        hours "t" Hour;
+    }
     from Source::new("Charge over current; 1.2 for what a flooded battery loses is common practice", Standing::CommonPractice);
-    holds "The last tenth takes longer on a charger that holds the voltage.";
     it => Ok([recharge_hours(it.battery_ah, it.charge_percent, it.charger_amperes)])
 }
 

@@ -28,13 +28,16 @@ formula! {
         "V" volts: f64 = within(&bounds::TEST_VOLTS);
     }
     gives {
-        filament_watts "Filament lamps" "P" Watt;
-        filament_amperes "Their current" "n · P₀ · (V / V₀)^1.55 / V" Ampere;
-        steady_watts "What holds its power" "n · P₀" Watt;
-        steady_amperes "Its current" "n · P₀ / V" Ampere;
+        /// Filament lamps.
+        filament_watts "P" Watt;
+        /// Their current.
+        filament_amperes "n · P₀ · (V / V₀)^1.55 / V" Ampere;
+        /// What holds its power.
+        steady_watts "n · P₀" Watt;
+        /// Its current.
+        steady_amperes "n · P₀ / V" Ampere;
     }
     from filament_law();
-    holds "Filament lamps 0.8 to 1.2 times the test voltage.";
     it => {
         let count = f64::from(it.count);
         let (lamps, steady) = (count * lamp_watts(it.watts, it.test_volts, it.volts), count * it.watts);
@@ -51,9 +54,11 @@ formula! {
         /// Watts of each.
         "P₁" watts: Vec<f64> = within(&bounds::CONSUMER_WATTS);
     }
-    gives { watts "Load" "P" Watt; }
+    gives {
+        /// Load.
+        watts "P" Watt;
+    }
     from Source::new("Sum of powers", Standing::Computed);
-    holds "Each at the voltage of the state.";
     it => Ok([load_sum(&it.shares, &it.watts)])
 }
 
@@ -68,9 +73,11 @@ formula! {
         /// Regulated voltage, volts.
         "V" volts: f64 = within(&bounds::CHARGING_VOLTS);
     }
-    gives { amperes "Current" "I" Ampere; }
+    gives {
+        /// Current.
+        amperes "I" Ampere;
+    }
     from balance();
-    holds "Below zero the battery discharges.";
     it => Ok([charge_current(it.output_watts, it.load_watts, it.volts)])
 }
 
@@ -83,8 +90,10 @@ formula! {
         /// Load that it is made for, watts.
         "P_m" flasher_watts: f64 = within(&bounds::FLASHER_WATTS);
     }
-    gives { share "Load" "s" Percent; }
+    gives {
+        /// Load.
+        share "s" Percent;
+    }
     from flasher_load();
-    holds "Both at the regulated voltage.";
     it => Ok([100.0 * it.side_watts / it.flasher_watts])
 }

@@ -157,9 +157,11 @@ formula! {
         /// Flashes a minute at the rated load.
         "n₀" flashes_minute: f64 = within(&bounds::FLASH_RATE);
     }
-    gives { flashes_minute "Flashes a minute" "n" FlashesMinute; }
+    gives {
+        /// Flashes a minute.
+        flashes_minute "n" FlashesMinute;
+    }
     from band_source();
-    holds "One thermal mass; 0 where the strip never gets warm enough and the lamps stay lit.";
     it => Ok([thermal_rate(it.load_percent / 100.0, it.contacts, it.flashes_minute)])
 }
 
@@ -172,9 +174,11 @@ formula! {
         /// Seconds that they took.
         "t" seconds: f64 = within(&bounds::COUNTED_SECONDS);
     }
-    gives { flashes_minute "Flashes a minute" "n" FlashesMinute; }
+    gives {
+        /// Flashes a minute.
+        flashes_minute "n" FlashesMinute;
+    }
     from Source::new("Mean over the whole time", Standing::Computed);
-    holds "Whole flashes, from one lighting up to the same of a later one.";
     it => counted_rate(it.flashes, it.seconds).map(|rate| [rate])
 }
 

@@ -77,9 +77,11 @@ formula! {
         /// Current of the load, amperes.
         "I" amperes: f64 = within(&bounds::AMPERES);
     }
-    gives { rating "Rating" "I_F" Ampere; }
+    gives {
+        /// Rating.
+        rating "I_F" Ampere;
+    }
     from Source::new("A fuse carries 0.75 to 0.8 of its rating for long", Standing::CommonPractice);
-    holds "Blade fuses near 20 °C.";
     it => Ok([least_fuse(it.amperes)])
 }
 

@@ -161,9 +161,11 @@ formula! {
         /// Voltage at the lamp, volts.
         "V" volts: f64 = within(&bounds::TEST_VOLTS);
     }
-    gives { watts "Power" "P" Watt; }
+    gives {
+        /// Power.
+        watts "P" Watt;
+    }
     from filament_law();
-    holds "0.8 to 1.2 times the test voltage.";
     it => Ok([lamp_watts(it.watts, it.test_volts, it.volts)])
 }
 
@@ -178,9 +180,13 @@ formula! {
         /// Voltage at the lamp, volts.
         "V" volts: f64 = within(&bounds::TEST_VOLTS);
     }
-    gives { lumens "Light" "F" Lumen; life "Life against that at the test voltage" "L" None; }
+    gives {
+        /// Light.
+        lumens "F" Lumen;
+        /// Life against that at the test voltage.
+        life "L" None;
+    }
     from light_source();
-    holds "0.8 to 1.2 times the test voltage.";
     it => Ok([lamp_lumens(it.lumens, it.test_volts, it.volts), lamp_life(it.test_volts, it.volts)])
 }
 

@@ -157,9 +157,11 @@ formula! {
         /// Engine speed, revolutions a minute.
         "n" engine_rpm: f64 = within(&bounds::ENGINE_SPEED);
     }
-    gives { watts "Output" "P" Watt; }
+    gives {
+        /// Output.
+        watts "P" Watt;
+    }
     from sources::nominal_output();
-    holds "An estimate until two points are measured; nothing below n₀, no more than P_r.";
     it => {
         let rated = OutputPoint { rpm: it.rated_rpm, watts: it.alternator_watts };
         Ok([nominal_output(&rated, it.engine_rpm)])

@@ -126,9 +126,15 @@ formula! {
         /// New lamp, watts at that voltage.
         "P₂" new_watts: f64 = within(&bounds::WATTS);
     }
-    gives { ohms "Resistance" "R" Ohm; peak_watts "Power while lit" "V² / R" Watt; mean_watts "Mean power" "V² / R / 2" Watt; }
+    gives {
+        /// Resistance.
+        ohms "R" Ohm;
+        /// Power while lit.
+        peak_watts "V² / R" Watt;
+        /// Mean power.
+        mean_watts "V² / R / 2" Watt;
+    }
     from resistor_source();
-    holds "Lit half of the time; mounted on metal, away from plastic: it gets hot.";
     it => load_resistance(it.volts, it.old_watts, it.new_watts)
         .map(|ohms| {
             let peak = resistor_watts(it.volts, ohms);
@@ -149,9 +155,11 @@ formula! {
         /// Resistance, ohms.
         "R" ohms: f64 = within(&bounds::CIRCUIT_OHMS);
     }
-    gives { watts "Power" "P" Watt; }
+    gives {
+        /// Power.
+        watts "P" Watt;
+    }
     from Source::new("Ohm's law", Standing::Computed);
-    holds "Direct current.";
     it => Ok([resistor_watts(it.volts, it.ohms)])
 }
 

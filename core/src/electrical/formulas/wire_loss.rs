@@ -24,9 +24,13 @@ formula! {
         /// Length back, metres.
         "L₂" back_metres: f64 = within(&bounds::WIRE_BACK);
     }
-    gives { volts "Voltage lost" "V" Volt; milliohms_metre "Milliohms a metre" "R′" None; }
+    gives {
+        /// Voltage lost.
+        volts "V" Volt;
+        /// Milliohms a metre.
+        milliohms_metre "R′" None;
+    }
     from wire_source();
-    holds "Greatest resistance that the standard allows for the section; a real wire may lose less.";
     it => check_wire(it.section_mm2, it.out_metres, it.celsius).map(|()| {
         let resistance = wire_resistance(it.section_mm2, made(&it.conductor), it.celsius);
         [voltage_drop(it.amperes, resistance, it.out_metres, it.back_metres), resistance]
@@ -40,9 +44,13 @@ formula! {
         /// Gauge, a whole number; 0 to -3 for 1/0 to 4/0.
         "n" gauge: f64 = within(&bounds::WIRE_GAUGE);
     }
-    gives { section "Section" "A" SquareMillimetre; diameter "Diameter" "d" Millimetre; }
+    gives {
+        /// Section.
+        section "A" SquareMillimetre;
+        /// Diameter.
+        diameter "d" Millimetre;
+    }
     from Source::new("ASTM B258", Standing::SecondHand);
-    holds "Solid round wire.";
     it => {
         if it.gauge.fract() == 0.0 {
             let gauge = it.gauge as i32;

@@ -49,12 +49,14 @@ formula! {
         "P" pitch_mm: f64 = within(&bounds::THREAD_PITCH);
     }
     gives {
-        stress_area "Stress area" "A" SquareMillimetre;
-        flank_diameter "Flank diameter" "d₂" Millimetre;
-        core_diameter "Core diameter" "d₃" Millimetre;
+        /// Stress area.
+        stress_area "A" SquareMillimetre;
+        /// Flank diameter.
+        flank_diameter "d₂" Millimetre;
+        /// Core diameter.
+        core_diameter "d₃" Millimetre;
     }
     from classes();
-    holds "60° threads.";
     it => size(it.diameter_mm, it.pitch_mm).map(|(d, p)| [stress_area(d, p), flank_diameter(d, p), core_diameter(d, p)])
 }
 
@@ -69,9 +71,13 @@ formula! {
         /// Property class, as 8.8.
         "class" property_class: String = Accepts::Text;
     }
-    gives { proof_load "Proof load" "F_p" Newton; breaking_load "Breaking load" "F_m" Newton; }
+    gives {
+        /// Proof load.
+        proof_load "F_p" Newton;
+        /// Breaking load.
+        breaking_load "F_m" Newton;
+    }
     from classes();
-    holds "Pull along the axis, no torsion.";
     it => size(it.diameter_mm, it.pitch_mm).and_then(|(d, p)| {
         let class = PropertyClass::read(&it.property_class)?;
         let area = stress_area(d, p);
@@ -92,9 +98,13 @@ formula! {
         /// Friction of thread and head.
         "μ" friction: f64 = within(&bounds::THREAD_FRICTION);
     }
-    gives { torque "Torque" "M" NewtonMetre; preload "Preload" "F" Newton; }
+    gives {
+        /// Torque.
+        torque "M" NewtonMetre;
+        /// Preload.
+        preload "F" Newton;
+    }
     from assembly();
-    holds "60° threads, medium holes; the maker's torque wins.";
     it => size(it.diameter_mm, it.pitch_mm).and_then(|size| {
         let class = PropertyClass::read(&it.property_class)?;
         let (preload, torque) = tighten(size, &class, &Seat::of(it.diameter_mm)?, it.friction);
@@ -115,9 +125,11 @@ formula! {
         /// Friction of thread and head.
         "μ" friction: f64 = within(&bounds::THREAD_FRICTION);
     }
-    gives { preload "Preload" "F" Newton; }
+    gives {
+        /// Preload.
+        preload "F" Newton;
+    }
     from assembly();
-    holds "60° threads, medium holes; dry or painted seats scatter more than any figure tells.";
     it => size(it.diameter_mm, it.pitch_mm).and_then(|size| {
         let seat = Seat::of(it.diameter_mm)?;
         Ok([preload_from_torque(it.torque_nm, size, &seat, it.friction, it.friction)])
@@ -139,9 +151,11 @@ formula! {
         /// Share of the proof load, per cent.
         "s" share_percent: f64 = within(&bounds::PRELOAD_SHARE);
     }
-    gives { torque "Torque" "T" NewtonMetre; }
+    gives {
+        /// Torque.
+        torque "T" NewtonMetre;
+    }
     from Source::new("Handbook rule; K about 0.20 dry and 0.15 to 0.16 oiled", Standing::Memory);
-    holds "A first guess, 30 % either way.";
     it => size(it.diameter_mm, it.pitch_mm).and_then(|(d, p)| {
         let proof = screw_load(stress_area(d, p), PropertyClass::read(&it.property_class)?.proof(d));
         Ok([nut_factor_torque(it.nut_factor, d, it.share_percent / 100.0 * proof)])
@@ -163,9 +177,11 @@ formula! {
         /// Shear strength of the tapped material, megapascals.
         "τ" shear_mpa: f64 = within(&bounds::SHEAR_STRENGTH);
     }
-    gives { engagement "Thread engaged" "L" Millimetre; }
+    gives {
+        /// Thread engaged.
+        engagement "L" Millimetre;
+    }
     from Source::new("FED-STD-H28 form; published example M10 × 1.5 in aluminium", Standing::SecondHand);
-    holds "60° threads, clean and undamaged.";
     it => size(it.diameter_mm, it.pitch_mm).and_then(|(d, p)| {
         if it.nut_flank_mm >= d {
             let (flank, diameter) = (Unit::Millimetre.of(it.nut_flank_mm), Unit::Millimetre.of(d));
@@ -186,15 +202,20 @@ formula! {
         "P" pitch_mm: f64 = within(&bounds::THREAD_PITCH);
     }
     gives {
-        likely "Threads that fit" "n" None;
-        nominal_diameter "Nominal diameter of the nearest" "d" Millimetre;
-        nominal_pitch "Nominal pitch of the nearest" "P" Millimetre;
-        turns_per_inch "Turns per inch of the nearest" "n" TurnsInch;
-        flank_degrees "Flank angle of the nearest" "β" Degree;
-        neighbours "Threads that it could be taken for" "n" None;
+        /// Threads that fit.
+        likely "n" None;
+        /// Nominal diameter of the nearest.
+        nominal_diameter "d" Millimetre;
+        /// Nominal pitch of the nearest.
+        nominal_pitch "P" Millimetre;
+        /// Turns per inch of the nearest.
+        turns_per_inch "n" TurnsInch;
+        /// Flank angle of the nearest.
+        flank_degrees "β" Degree;
+        /// Threads that it could be taken for.
+        neighbours "n" None;
     }
     from Source::new("ISO 261/262, JIS, ASME B1.1, BS 84, BS 811; the limits are common practice", Standing::Memory);
-    holds "Outer threads; measure a nut by the screw that fits it.";
     it => {
         let found = identify(it.diameter_mm, it.pitch_mm);
         let nearest = found.likely.first();

@@ -21,9 +21,11 @@ formula! {
         /// Stress, MPa.
         "S" stress_mpa: f64 = within(&bounds::STRESS);
     }
-    gives { load "Load" "F" Newton; }
+    gives {
+        /// Load.
+        load "F" Newton;
+    }
     from Source::new("Definition of stress", Standing::Computed);
-    holds "Pull along the axis.";
     it => Ok([screw_load(it.stress_area_mm2, it.stress_mpa)])
 }
 
@@ -41,12 +43,14 @@ formula! {
         "μ" friction: f64 = within(&bounds::THREAD_FRICTION);
     }
     gives {
-        preload "Preload" "F" Newton;
-        stress_area "Stress area" "A₀" SquareMillimetre;
-        torsion "Torsion over tension" "k" None;
+        /// Preload.
+        preload "F" Newton;
+        /// Stress area.
+        stress_area "A₀" SquareMillimetre;
+        /// Torsion over tension.
+        torsion "k" None;
     }
     from assembly();
-    holds "60° threads.";
     it => {
         let (d, p) = (it.diameter_mm, it.pitch_mm);
         Ok([assembly_preload(d, p, it.stress_mpa, it.friction), stress_area(d, p), torsion(d, p, it.friction)])
@@ -70,9 +74,13 @@ formula! {
         /// Friction of thread and head.
         "μ" friction: f64 = within(&bounds::THREAD_FRICTION);
     }
-    gives { torque "Torque" "M" NewtonMetre; flank_diameter "Flank diameter" "d₂" Millimetre; }
+    gives {
+        /// Torque.
+        torque "M" NewtonMetre;
+        /// Flank diameter.
+        flank_diameter "d₂" Millimetre;
+    }
     from assembly();
-    holds "60° threads; the maker's torque wins.";
     it => {
         let (size, seat) = ((it.diameter_mm, it.pitch_mm), Seat { bearing_mm: it.bearing_mm, hole_mm: it.hole_mm });
         Ok([tightening_torque(it.load_newtons, size, &seat, it.friction, it.friction), flank_diameter(size.0, size.1)])
@@ -90,8 +98,10 @@ formula! {
         /// Fine thread.
         "f" fine: bool = Accepts::YesOrNo;
     }
-    gives { engagement "Thread engaged" "L" Millimetre; }
+    gives {
+        /// Thread engaged.
+        engagement "L" Millimetre;
+    }
     from Source::new("Handbook rules, which disagree", Standing::SecondHand);
-    holds "0.8 to 1 in steel, 1.2 to 1.5 in cast iron, 1.2 to 2.5 in aluminium.";
     it => Ok([engaged_by_rule(it.diameters, it.diameter_mm, it.fine)])
 }

@@ -97,9 +97,11 @@ formula! {
         /// Loss, per cent.
         "l" loss_percent: f64 = within(&bounds::SPRAY_LOSS);
     }
-    gives { millilitres "Paint" "V" Millilitre; }
+    gives {
+        /// Paint.
+        millilitres "V" Millilitre;
+    }
     from volumes();
-    holds "Unthinned paint; how much is lost depends on part and gun.";
     it => Ok([paint_needed(it.square_metres, it.coats, it.spreading_rate, it.loss_percent)])
 }
 
@@ -121,13 +123,16 @@ formula! {
         "c" can_ml: f64 = within(&bounds::CAN);
     }
     gives {
-        cans "Cans" "⌈V / c⌉" None;
-        millilitres "Paint" "V" Millilitre;
-        spreading_rate "Spreading rate" "R" SquareMetreLitre;
-        wet_film "Wet film" "100 · DFT / s" Micrometre;
+        /// Cans.
+        cans "⌈V / c⌉" None;
+        /// Paint.
+        millilitres "V" Millilitre;
+        /// Spreading rate.
+        spreading_rate "R" SquareMetreLitre;
+        /// Wet film.
+        wet_film "100 · DFT / s" Micrometre;
     }
     from volumes();
-    holds "Unthinned paint; how much is lost depends on part and gun.";
     it => {
         let rate = spreading_rate(it.solids_percent, it.dry_micrometres);
         let millilitres = paint_needed(it.square_metres, it.coats, rate, it.loss_percent);
@@ -147,9 +152,13 @@ formula! {
         /// Dry film of one coat, micrometres.
         "DFT" dry_micrometres: f64 = within(&bounds::FILM);
     }
-    gives { wet_film "Wet film" "WFT" Micrometre; solids "Solids, thinned" "s′" Percent; }
+    gives {
+        /// Wet film.
+        wet_film "WFT" Micrometre;
+        /// Solids, thinned.
+        solids "s′" Percent;
+    }
     from volumes();
-    holds "Thinner that evaporates.";
     it => {
         let solids = thinned_solids(it.solids_percent, it.thinner_percent);
         Ok([wet_film(solids, it.dry_micrometres), solids])

@@ -92,9 +92,15 @@ formula! {
         /// Parts of fuel to one of oil.
         "n" parts_fuel: f64 = within(&bounds::PREMIX_PARTS);
     }
-    gives { oil "Oil" "V_oil" Millilitre; of_fuel "Oil of the fuel" "100 / n" Percent; of_mixture "Oil of the mixture" "100 / (n + 1)" Percent; }
+    gives {
+        /// Oil.
+        oil "V_oil" Millilitre;
+        /// Oil of the fuel.
+        of_fuel "100 / n" Percent;
+        /// Oil of the mixture.
+        of_mixture "100 / (n + 1)" Percent;
+    }
     from Source::new("Convention of two-stroke premix, parts by volume: reference.com “50:1 oil gas ratio”", Standing::SecondHand);
-    holds "The maker's figure for engine and oil wins.";
     it => Ok([premix_oil(it.fuel_litres, it.parts_fuel), 100.0 / it.parts_fuel, 100.0 / (it.parts_fuel + 1.0)])
 }
 
@@ -113,9 +119,15 @@ formula! {
         /// The per cent is meant of the base alone.
         "o" thinner_of_base: bool = Accepts::YesOrNo;
     }
-    gives { base "Base" "A" Millilitre; hardener "Hardener" "B" Millilitre; thinner "Thinner" "T" Millilitre; }
+    gives {
+        /// Base.
+        base "A" Millilitre;
+        /// Hardener.
+        hardener "B" Millilitre;
+        /// Thinner.
+        thinner "T" Millilitre;
+    }
     from Source::new("Arithmetic; both conventions are met on sheets", Standing::Memory);
-    holds "Parts by volume; the sheet says what the per cent is meant of.";
     it => {
         let of = if it.thinner_of_base { ThinnerOf::Base } else { ThinnerOf::BaseAndHardener };
         let mixed = two_part(it.ready_ml, (it.parts_base, it.parts_hardener), it.thinner_percent, of);
@@ -132,9 +144,13 @@ formula! {
         /// Thinner, per cent of it.
         "t" thinner_percent: f64 = within(&bounds::THINNER);
     }
-    gives { thinner "Thinner" "T" Millilitre; together "Together" "V + T" Millilitre; }
+    gives {
+        /// Thinner.
+        thinner "T" Millilitre;
+        /// Together.
+        together "V + T" Millilitre;
+    }
     from Source::new("Convention of paint sheets", Standing::Memory);
-    holds "One-part paint.";
     it => {
         let thinner = thinner_to_add(it.paint_ml, it.thinner_percent);
         Ok([thinner, it.paint_ml + thinner])

@@ -103,9 +103,13 @@ formula! {
         /// Last pour, millilitres.
         "r" last_ml: f64 = within(&bounds::LAST_POUR);
     }
-    gives { together "Together" "V" Millilitre; full "Full cups" "n · c" Millilitre; }
+    gives {
+        /// Together.
+        together "V" Millilitre;
+        /// Full cups.
+        full "n · c" Millilitre;
+    }
     from Source::new("Arithmetic", Standing::Computed);
-    holds "A cup with a scale on it.";
     it => Ok([poured(it.times, it.cup_ml, it.last_ml), poured(it.times, it.cup_ml, 0.0)])
 }
 
@@ -118,9 +122,15 @@ formula! {
         /// Cup, millilitres.
         "c" cup_ml: u32 = within(&bounds::CUP);
     }
-    gives { full_cups "Full cups" "n" None; last "Last pour" "last" Millilitre; pours "Pours in all" "pours" None; }
+    gives {
+        /// Full cups.
+        full_cups "n" None;
+        /// Last pour.
+        last "last" Millilitre;
+        /// Pours in all.
+        pours "pours" None;
+    }
     from Source::new("Arithmetic", Standing::Computed);
-    holds "A cup with a scale on it.";
     it => {
         let volume_ml = (it.litres * 1000.0).round() as u32;
         split_pours(volume_ml, &[it.cup_ml]).map(|pours| {

@@ -33,9 +33,11 @@ formula! {
         /// Greatest centre distance, millimetres.
         "C₂" adjuster_to_mm: f64 = within(&bounds::CENTRE_DISTANCE);
     }
-    gives { used "Adjuster travel used" "u" Percent; }
+    gives {
+        /// Adjuster travel used.
+        used "u" Percent;
+    }
     from geometry();
-    holds "Ends of the adjuster measured between the same two points.";
     it => Ok([adjuster_used(it.centre_distance_mm, it.adjuster_from_mm, it.adjuster_to_mm)])
 }
 
@@ -50,8 +52,10 @@ formula! {
         /// Pitch, millimetres.
         "p" pitch_mm: f64 = within(&bounds::PITCH);
     }
-    gives { free "Free chain" "L" Millimetre; }
+    gives {
+        /// Free chain.
+        free "L" Millimetre;
+    }
     from geometry();
-    holds "Below zero it cannot be closed there.";
     it => Ok([free_chain(it.chain_links, it.links_exact, it.pitch_mm)])
 }

@@ -24,9 +24,13 @@ formula! {
         /// Pitch, millimetres.
         "p" pitch_mm: f64 = within(&bounds::PITCH);
     }
-    gives { links "Links, exact" "X" Links; next_even "Next even count" "n" Links; }
+    gives {
+        /// Links, exact.
+        links "X" Links;
+        /// Next even count.
+        next_even "n" Links;
+    }
     from geometry();
-    holds "One taut run of chain round two sprockets, no tensioner.";
     it => chain_length(it.front_teeth, it.rear_teeth, it.centre_distance_mm, it.pitch_mm)
         .map(|links| [links, f64::from(next_even(links))])
 }
@@ -44,9 +48,11 @@ formula! {
         /// Pitch, millimetres.
         "p" pitch_mm: f64 = within(&bounds::PITCH);
     }
-    gives { centre_distance "Centre distance" "C" Millimetre; }
+    gives {
+        /// Centre distance.
+        centre_distance "C" Millimetre;
+    }
     from geometry();
-    holds "One taut run of chain round two sprockets, no tensioner.";
     it => centre_distance(it.front_teeth, it.rear_teeth, it.chain_links, it.pitch_mm).map(|mm| [mm])
 }
 
@@ -65,9 +71,11 @@ formula! {
         /// Elongation, per cent.
         "e" elongation_percent: f64 = within(&bounds::ELONGATION);
     }
-    gives { centre_distance "Centre distance" "C" Millimetre; }
+    gives {
+        /// Centre distance.
+        centre_distance "C" Millimetre;
+    }
     from geometry();
-    holds "As for a new chain; that a worn chain rides higher on the teeth is left out, some tenths of a millimetre.";
     it => worn_centre_distance(it.front_teeth, it.rear_teeth, it.chain_links, it.pitch_mm, it.elongation_percent)
         .map(|mm| [mm])
 }
@@ -81,9 +89,11 @@ formula! {
         /// Pitch, millimetres.
         "p" pitch_mm: f64 = within(&bounds::PITCH);
     }
-    gives { pitch_diameter "Pitch diameter" "d" Millimetre; }
+    gives {
+        /// Pitch diameter.
+        pitch_diameter "d" Millimetre;
+    }
     from Source::new(GearingSource::PitchCircle, Standing::SecondHand);
-    holds "Roller chain.";
     it => Ok([pitch_diameter(it.teeth, it.pitch_mm)])
 }
 
@@ -97,12 +107,14 @@ formula! {
         "X" chain_links: u32 = within(&bounds::CHAIN_LINKS);
     }
     gives {
-        turns "Turns of the sprocket until the same link is met" "turns" None;
-        divisor "Greatest common divisor" "gcd(z, X)" None;
-        chain_loops "Turns of the chain meanwhile" "z / gcd(z, X)" None;
+        /// Turns of the sprocket until the same link is met.
+        turns "turns" None;
+        /// Greatest common divisor.
+        divisor "gcd(z, X)" None;
+        /// Turns of the chain meanwhile.
+        chain_loops "z / gcd(z, X)" None;
     }
     from Source::new(GearingSource::Hunting, Standing::SecondHand);
-    holds "Whole counts.";
     it => {
         let divisor = f64::from(common_divisor(it.teeth, it.chain_links));
         let turns = turns_until_same_link(it.teeth, it.chain_links);
@@ -118,12 +130,14 @@ formula! {
         "size" chain_size: String = Accepts::Text;
     }
     gives {
-        pitch "Pitch" "p" Millimetre;
-        inner_width "Width between the inner plates" "b₁" Millimetre;
-        roller "Roller diameter" "d₁" Millimetre;
+        /// Pitch.
+        pitch "p" Millimetre;
+        /// Width between the inner plates.
+        inner_width "b₁" Millimetre;
+        /// Roller diameter.
+        roller "d₁" Millimetre;
     }
     from chain_size_source();
-    holds "The sizes of the table.";
     it => chain_size_named("chainSize", &it.chain_size)
         .map(chain_dimensions)
         .map(|of| [of.pitch_mm, of.inner_width_mm, of.roller_mm])
@@ -140,9 +154,11 @@ formula! {
         /// Pitch, millimetres.
         "p" pitch_mm: f64 = within(&bounds::PITCH);
     }
-    gives { elongation "Elongation" "e" Percent; }
+    gives {
+        /// Elongation.
+        elongation "e" Percent;
+    }
     from wear_source();
-    holds "Chain pulled taut, measured from one edge of a roller to the same edge of another.";
     it => Ok([elongation(it.measured_mm, it.pitches, it.pitch_mm)])
 }
 
@@ -157,8 +173,10 @@ formula! {
         /// Elongation, per cent.
         "e" elongation_percent: f64 = within(&bounds::ELONGATION);
     }
-    gives { length "Length" "L" Millimetre; }
+    gives {
+        /// Length.
+        length "L" Millimetre;
+    }
     from wear_source();
-    holds "Wear spread evenly over the links.";
     it => Ok([worn_length(it.pitches, it.pitch_mm, it.elongation_percent)])
 }

@@ -25,9 +25,11 @@ formula! {
         /// Teeth of the wheel sprocket.
         "z_r" rear_teeth: u32 = within(&bounds::REAR_TEETH);
     }
-    gives { final_ratio "Final drive ratio" "i_f" None; }
+    gives {
+        /// Final drive ratio.
+        final_ratio "i_f" None;
+    }
     from kinematics();
-    holds "Chain or toothed belt drive.";
     it => Ok([final_ratio(it.front_teeth, it.rear_teeth)])
 }
 
@@ -40,9 +42,11 @@ formula! {
         /// Taller by, per cent.
         "t" taller_percent: f64 = within(&bounds::TALLER);
     }
-    gives { final_ratio "Final drive ratio" "i₂" None; }
+    gives {
+        /// Final drive ratio.
+        final_ratio "i₂" None;
+    }
     from kinematics();
-    holds "The same wheel.";
     it => Ok([taller_ratio(it.final_ratio, it.taller_percent)])
 }
 
@@ -59,8 +63,10 @@ formula! {
         /// Rolling circumference after, millimetres.
         "U₂" new_circumference_mm: f64 = within(&bounds::CIRCUMFERENCE);
     }
-    gives { change "Engine speed" "Δ" Percent; }
+    gives {
+        /// Engine speed.
+        change "Δ" Percent;
+    }
     from kinematics();
-    holds "No wheelspin, clutch closed.";
     it => Ok([engine_speed_change(it.overall_ratio, it.new_overall_ratio, it.circumference_mm, it.new_circumference_mm)])
 }

@@ -136,9 +136,11 @@ formula! {
         /// Teeth of the wheel sprocket.
         "z_r" rear_teeth: u32 = within(&bounds::REAR_TEETH);
     }
-    gives { overall_ratio "Overall ratio" "i" None; }
+    gives {
+        /// Overall ratio.
+        overall_ratio "i" None;
+    }
     from kinematics();
-    holds "Chain or toothed belt drive.";
     it => Ok([overall_ratio(it.primary_ratio, it.gear_ratio, it.front_teeth, it.rear_teeth)])
 }
 
@@ -153,9 +155,11 @@ formula! {
         /// Rolling circumference, millimetres.
         "U" circumference_mm: f64 = within(&bounds::CIRCUMFERENCE);
     }
-    gives { road_speed "Road speed" "v" KilometreHour; }
+    gives {
+        /// Road speed.
+        road_speed "v" KilometreHour;
+    }
     from kinematics();
-    holds "No wheelspin, clutch closed.";
     it => Ok([road_speed(it.engine_rpm, it.overall_ratio, it.circumference_mm)])
 }
 
@@ -170,9 +174,11 @@ formula! {
         /// Rolling circumference, millimetres.
         "U" circumference_mm: f64 = within(&bounds::CIRCUMFERENCE);
     }
-    gives { engine_speed "Engine speed" "n" Rpm; }
+    gives {
+        /// Engine speed.
+        engine_speed "n" Rpm;
+    }
     from kinematics();
-    holds "No wheelspin, clutch closed.";
     it => Ok([engine_speed(it.road_speed_kmh, it.overall_ratio, it.circumference_mm)])
 }
 
@@ -191,9 +197,11 @@ formula! {
         /// Rolling circumference, millimetres.
         "U" circumference_mm: f64 = within(&bounds::CIRCUMFERENCE);
     }
-    gives { final_ratio "Final drive ratio" "i_f" None; }
+    gives {
+        /// Final drive ratio.
+        final_ratio "i_f" None;
+    }
     from kinematics();
-    holds "No wheelspin, clutch closed.";
     it => Ok([wanted_ratio(it.engine_rpm, it.road_speed_kmh, it.primary_ratio, it.gear_ratio, it.circumference_mm)])
 }
 
@@ -208,9 +216,11 @@ formula! {
         /// Ratio of the next one.
         "i₂" next_gear_ratio: f64 = within(&bounds::GEAR_RATIO);
     }
-    gives { engine_speed "Engine speed" "n₂" Rpm; }
+    gives {
+        /// Engine speed.
+        engine_speed "n₂" Rpm;
+    }
     from kinematics();
-    holds "No wheelspin, clutch closed again.";
     it => Ok([drop_to(it.engine_rpm, it.gear_ratio, it.next_gear_ratio)])
 }
 

@@ -26,8 +26,10 @@ formula! {
         /// New reading over the reading as made.
         "k" reading_factor: f64 = within(&bounds::READING_FACTOR);
     }
-    gives { shown "Shown" "V₁" KilometreHour; }
+    gives {
+        /// Shown.
+        shown "V₁" KilometreHour;
+    }
     from Source::new("A speedometer counts turns of its sender", Standing::Computed);
-    holds "An error that is a share of the speed.";
     it => Ok([shown_speed(it.road_speed_kmh, it.speedometer_over_percent, it.reading_factor)])
 }

@@ -163,14 +163,18 @@ formula! {
         "k" reading_factor: f64 = within(&bounds::READING_FACTOR);
     }
     gives {
-        to_true "For a true reading" "c" None;
-        band_from "Least that type approval allows" "c" None;
-        band_to "Most that type approval allows" "c" None;
-        driving "Teeth, driving" "z₁" Teeth;
-        driven "Teeth, driven" "z₂" Teeth;
+        /// For a true reading.
+        to_true "c" None;
+        /// Least that type approval allows.
+        band_from "c" None;
+        /// Most that type approval allows.
+        band_to "c" None;
+        /// Teeth, driving.
+        driving "z₁" Teeth;
+        /// Teeth, driven.
+        driven "z₂" Teeth;
     }
     from production_source();
-    holds "From 40 km/h up; the smallest pair of teeth inside the band.";
     it => {
         let (least, most) = corrector_band(it.reading_factor);
         let (driving, driven) = simplest_pair(least, most);

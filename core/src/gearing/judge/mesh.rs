@@ -96,9 +96,11 @@ formula! {
         /// Size that the sprocket is cut for.
         "sprocket" sprocket_size: String = Accepts::Text;
     }
-    gives { pitch "Common pitch" "p" Millimetre; }
+    gives {
+        /// Common pitch.
+        pitch "p" Millimetre;
+    }
     from chain_size_source();
-    holds "The sizes of the table.";
     it => chain_size_named("chainSize", &it.chain_size).and_then(|chain| {
         same_size(chain, chain_size_named("sprocketSize", &it.sprocket_size)?)?;
         Ok([pitch(chain)])

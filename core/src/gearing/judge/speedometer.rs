@@ -187,9 +187,13 @@ formula! {
         /// Ratio of the corrector after.
         "c₂" new_speedometer_corrector: f64 = within(&bounds::CORRECTOR);
     }
-    gives { factor "New reading over old" "k" None; shift "Change" "(k − 1) · 100" Percent; }
+    gives {
+        /// New reading over old.
+        factor "k" None;
+        /// Change.
+        shift "(k − 1) · 100" Percent;
+    }
     from Source::new(GearingSource::SpeedometerTurns, Standing::Computed);
-    holds "Mechanical or pulse sender on the gearbox output or on a wheel.";
     it => {
         let sender = Sender {
             circumferences_mm: (it.circumference_mm, it.new_circumference_mm),
@@ -208,9 +212,13 @@ formula! {
         /// Road speed, km/h.
         "v" road_speed_kmh: f64 = within(&bounds::ROAD_SPEED);
     }
-    gives { most "Most" "V" KilometreHour; least "Least" "v" KilometreHour; }
+    gives {
+        /// Most.
+        most "V" KilometreHour;
+        /// Least.
+        least "v" KilometreHour;
+    }
     from speedometer_source();
-    holds "A new machine at type approval; an inspection may ask less.";
     it => {
         let (least, most) = allowed_reading(it.road_speed_kmh);
         Ok([most, least])

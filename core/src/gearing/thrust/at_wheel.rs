@@ -26,9 +26,11 @@ formula! {
         /// Engine speed, revolutions a minute.
         "n" engine_rpm: f64 = within(&bounds::TURNING_SPEED);
     }
-    gives { torque "Torque" "T" NewtonMetre; }
+    gives {
+        /// Torque.
+        torque "T" NewtonMetre;
+    }
     from definition();
-    holds "Power and torque at the same place.";
     it => Ok([torque_of(it.power_kw, it.engine_rpm)])
 }
 
@@ -41,8 +43,10 @@ formula! {
         /// Share of the power that reaches the wheel.
         "η" drive_efficiency: f64 = within(&bounds::DRIVE_EFFICIENCY);
     }
-    gives { wheel_power "Power at the wheel" "P_w" Kilowatt; }
+    gives {
+        /// Power at the wheel.
+        wheel_power "P_w" Kilowatt;
+    }
     from definition();
-    holds "Chain, gearbox and tyre together.";
     it => Ok([power_at_wheel(it.power_kw, it.drive_efficiency)])
 }

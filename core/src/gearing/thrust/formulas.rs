@@ -29,9 +29,11 @@ formula! {
         /// Height above the sea, metres.
         "Z" altitude_metres: f64 = within(&bounds::ALTITUDE);
     }
-    gives { air_density "Density of the air" "ρ" KilogramCubicMetre; }
+    gives {
+        /// Density of the air.
+        air_density "ρ" KilogramCubicMetre;
+    }
     from air_source();
-    holds "Dry air on a standard day; damp air is up to 1 % lighter.";
     it => Ok([air_density(it.altitude_metres, None)])
 }
 
@@ -44,9 +46,11 @@ formula! {
         /// Road speed, km/h, up to 165.
         "v" road_speed_kmh: f64 = within(&bounds::ROLLING_SPEED);
     }
-    gives { coefficient "Rolling coefficient" "f" None; }
+    gives {
+        /// Rolling coefficient.
+        coefficient "f" None;
+    }
     from Source::new(GearingSource::RollingFormula, Standing::Memory);
-    holds "Up to 165 km/h; the printed second branch does not join the first, so it is not offered.";
     it => Ok([rolling_coefficient(it.tyre_bar, it.road_speed_kmh)])
 }
 
@@ -70,14 +74,18 @@ formula! {
         "w" head_wind_kmh: f64 = within(&bounds::HEAD_WIND);
     }
     gives {
-        total "Resistance" "F" Newton;
-        rolling "Rolling" "f · m · g · cos(θ)" Newton;
-        slope "Slope" "m · g · sin(θ)" Newton;
-        air "Air" "1/2 · ρ · A · (v + w) · |v + w| / 3.6²" Newton;
-        wheel_power "Power at the wheel" "F · v / 3600" Kilowatt;
+        /// Resistance.
+        total "F" Newton;
+        /// Rolling.
+        rolling "f · m · g · cos(θ)" Newton;
+        /// Slope.
+        slope "m · g · sin(θ)" Newton;
+        /// Air.
+        air "1/2 · ρ · A · (v + w) · |v + w| / 3.6²" Newton;
+        /// Power at the wheel.
+        wheel_power "F · v / 3600" Kilowatt;
     }
     from road_load();
-    holds "Steady speed, wind along the road.";
     it => {
         let load = load(it.mass_kg, it.rolling_coefficient, it.drag_area_m2, it.air_density, it.grade_percent, it.head_wind_kmh);
         let at = load.at(it.road_speed_kmh);
@@ -106,12 +114,14 @@ formula! {
         "w" head_wind_kmh: f64 = within(&bounds::HEAD_WIND);
     }
     gives {
-        road_speed "Road speed" "v" KilometreHour;
-        rolling "Rolling there" "f · m · g · cos(θ)" Newton;
-        air "Air there" "1/2 · ρ · A · (v + w) · |v + w| / 3.6²" Newton;
+        /// Road speed.
+        road_speed "v" KilometreHour;
+        /// Rolling there.
+        rolling "f · m · g · cos(θ)" Newton;
+        /// Air there.
+        air "1/2 · ρ · A · (v + w) · |v + w| / 3.6²" Newton;
     }
     from road_load();
-    holds "Up to 400 km/h, whatever the gearing.";
     it => {
         let load = load(it.mass_kg, it.rolling_coefficient, it.drag_area_m2, it.air_density, it.grade_percent, it.head_wind_kmh);
         power_limited_speed(it.wheel_kw, &load).map(|kmh| {
@@ -134,9 +144,11 @@ formula! {
         /// Radius of the wheel, millimetres.
         "r" wheel_radius_mm: f64 = within(&bounds::WHEEL_RADIUS);
     }
-    gives { thrust "Thrust" "F" Newton; }
+    gives {
+        /// Thrust.
+        thrust "F" Newton;
+    }
     from road_load();
-    holds "No wheelspin, clutch closed.";
     it => Ok([thrust(it.crank_nm, it.overall_ratio, it.drive_efficiency, it.wheel_radius_mm)])
 }
 
@@ -151,9 +163,13 @@ formula! {
         /// Engine speed of peak power, revolutions a minute.
         "n_M" peak_power_rpm: f64 = within(&bounds::REV_LIMIT);
     }
-    gives { power "Power" "P" Kilowatt; torque "Torque" "P / ω" NewtonMetre; }
+    gives {
+        /// Power.
+        power "P" Kilowatt;
+        /// Torque.
+        torque "P / ω" NewtonMetre;
+    }
     from Source::new(GearingSource::CubicLaw, Standing::Memory);
-    holds "An assumption about an unknown engine; small engines tuned for speed lie below it at half their speed.";
     it => {
         let kw = cubic_law(it.engine_rpm, it.peak_power_kw, it.peak_power_rpm);
         Ok([kw, torque_of(kw, it.engine_rpm)])
@@ -175,9 +191,13 @@ formula! {
         /// Engine speed of peak torque, revolutions a minute.
         "n_T" peak_torque_rpm: f64 = within(&bounds::PEAK_TORQUE_RPM);
     }
-    gives { power "Power" "P" Kilowatt; torque "Torque" "T" NewtonMetre; }
+    gives {
+        /// Power.
+        power "P" Kilowatt;
+        /// Torque.
+        torque "T" NewtonMetre;
+    }
     from Source::new(GearingSource::PeaksShape, Standing::CommonPractice);
-    holds "Peak torque below peak power in engine speed.";
     it => {
         let (power, torque) = ((it.peak_power_kw, it.peak_power_rpm), (it.peak_torque_nm, it.peak_torque_rpm));
         peaks_agree(power, torque).map(|()| {

@@ -23,9 +23,11 @@ formula! {
         /// Share, 0 to 1.
         "q" share: f64 = within(&bounds::QUANTILE);
     }
-    gives { quantile "Quantile" "x" Day; }
+    gives {
+        /// Quantile.
+        quantile "x" Day;
+    }
     from quantiles();
-    holds "At best, as a rule, at worst in this order.";
     it => triangle(it.least, it.likely, it.most).map(|spread| [spread.quantile(it.share)])
 }
 
@@ -40,9 +42,11 @@ formula! {
         /// Share, 0 to 1.
         "q" share: f64 = within(&bounds::QUANTILE);
     }
-    gives { quantile "Quantile" "x" Day; }
+    gives {
+        /// Quantile.
+        quantile "x" Day;
+    }
     from quantiles();
-    holds "Median no later than the 90th percentile.";
     it => long_tail(it.median, it.p90).map(|spread| [spread.quantile(it.share)])
 }
 
@@ -63,9 +67,11 @@ formula! {
         /// Share, 0 to 1.
         "q" share: f64 = within(&bounds::QUANTILE);
     }
-    gives { quantile "Quantile" "x" Day; }
+    gives {
+        /// Quantile.
+        quantile "x" Day;
+    }
     from quantiles();
-    holds "The two know nothing of each other.";
     it => triangle(it.least, it.likely, it.most).and_then(|first| {
         let second = long_tail(it.median, it.p90)?;
         Ok([latest_of(&[first, second], it.share, DRAWS)])

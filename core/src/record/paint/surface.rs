@@ -151,9 +151,11 @@ formula! {
         /// How many alike.
         "n" count: u32 = within(&bounds::PIECES);
     }
-    gives { area "Area" "A" SquareMetre; }
+    gives {
+        /// Area.
+        area "A" SquareMetre;
+    }
     from Source::new("Geometry", Standing::Computed);
-    holds "Exact for a sheet bent one way, an upper estimate for a rounded one.";
     it => Ok([shell_area(it.length_mm, it.girth_mm, if it.both_sides { 2 } else { 1 }, it.count)])
 }
 
@@ -168,9 +170,11 @@ formula! {
         /// How many alike.
         "n" count: u32 = within(&bounds::PIECES);
     }
-    gives { area "Area" "A" SquareMetre; }
+    gives {
+        /// Area.
+        area "A" SquareMetre;
+    }
     from Source::new("Pappus' theorem", Standing::Memory);
-    holds "Any profile.";
     it => Ok([rim_area(it.diameter_mm, it.girth_mm, it.count)])
 }
 
@@ -185,9 +189,11 @@ formula! {
         /// How many alike.
         "n" count: u32 = within(&bounds::PIECES);
     }
-    gives { area "Area" "A" SquareMetre; }
+    gives {
+        /// Area.
+        area "A" SquareMetre;
+    }
     from Source::new("Geometry", Standing::Computed);
-    holds "Round, without its ends.";
     it => Ok([tube_area(it.diameter_mm, it.length_mm, it.count)])
 }
 

@@ -46,9 +46,11 @@ formula! {
         /// Section height, millimetres.
         "H" height_mm: f64 = within(&bounds::SECTION_HEIGHT);
     }
-    gives { outer_diameter "Outer diameter" "D" Millimetre; }
+    gives {
+        /// Outer diameter.
+        outer_diameter "D" Millimetre;
+    }
     from Source::new("UN Regulation No. 75, paragraph 6.1.2", Standing::Memory);
-    holds "New tyre, unloaded.";
     it => Ok([outer_diameter(it.rim_code, it.height_mm)])
 }
 
@@ -59,9 +61,11 @@ formula! {
         /// Outer diameter, millimetres.
         "D" diameter_mm: f64 = within(&bounds::OUTER_DIAMETER);
     }
-    gives { circumference "Rolling circumference" "U" Millimetre; }
+    gives {
+        /// Rolling circumference.
+        circumference "U" Millimetre;
+    }
     from Source::new("Geometry", Standing::Computed);
-    holds "Unloaded; loaded it rolls some per cent shorter.";
     it => Ok([circumference(it.diameter_mm)])
 }
 
@@ -72,8 +76,10 @@ formula! {
         /// Days.
         "n" days: f64 = within(&bounds::AGE_DAYS);
     }
-    gives { years "Years" "a" None; }
+    gives {
+        /// Years.
+        years "a" None;
+    }
     from Source::new("Mean year of the Julian calendar", Standing::Computed);
-    holds "From the first day of the week on the sidewall; up to a week off.";
     it => Ok([years_of(it.days)])
 }

@@ -656,6 +656,7 @@ export interface Words {
   'handbook-areas-electrics': null;
   'handbook-areas-fasteners': null;
   'handbook-areas-fluids': null;
+  'handbook-areas-general': null;
   'handbook-areas-paint': null;
   'handbook-areas-plan': null;
   'handbook-areas-tyres': null;
