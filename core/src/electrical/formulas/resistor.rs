@@ -106,6 +106,8 @@ pub(crate) fn with_resistors(spec: &Spec, volts: &Volts) -> Vec<Slot> {
     let watts = spec.indication.resistor_watts(volts.charging);
     if watts > 0.0 {
         let consumer = Consumer {
+            // A working names them in words.
+            name: LOAD_RESISTORS.to_owned(),
             watts,
             count: 1,
             used: Some(Use::Indicating),

@@ -277,6 +277,7 @@ mod tests {
         let own = ChainWearAsk { chain_wear_limit_percent: Some(0.5), ..measured(256.0) };
         let sheet = chain_wear_answer(&bike, &own).unwrap();
         assert!(sheet.judgement == Judgement::Outside && sheet.limits[0].entered() && !sheet.limits[1].entered());
+        assert_eq!(sheet.working.lines[2].label, "Length at the limit: By the manual, as entered");
     }
 
     #[test]
