@@ -1,24 +1,26 @@
 //! Every message that the core can say, listed once: what the catalogue of a language must have words for.
 
-use crate::brakes::message::{BleedingMessage, BrakesFinding, BrakesMessage, BrakesRefused, BrakesSource};
-use crate::coating::{CoatingMessage, CureMessage, ProcessMessage};
+use crate::brakes::message::{
+    BleedingMessage, BrakesFinding, BrakesMessage, BrakesRefused, BrakesSource, BrakesWorking,
+};
+use crate::coating::{CoatingMessage, CoatingWorking, CureMessage, ProcessMessage};
 use crate::electrical::{
-    ChargingMessage, ChargingPageMessage, ElectricalMessage, ElectricalSource, FuseColour, LoadMessage,
-    LoadPageMessage, WireMessage,
+    ChargingMessage, ChargingPageMessage, ElectricalMessage, ElectricalSource, ElectricalWorking, FuseColour,
+    LoadMessage, LoadPageMessage, WireMessage,
 };
 use crate::error::RefusedMessage;
 use crate::events::{EventMessage, EventsMessage};
-use crate::fasteners::{ScrewMessage, ThreadMessage};
+use crate::fasteners::{FastenersWorking, ScrewMessage, ThreadMessage};
 use crate::faults::{CircuitCheckMessage, FaultsMessage, FaultsSource, ReachMessage};
-use crate::fluids::{FillMessage, MixMessage};
+use crate::fluids::{FillMessage, FluidsWorking, MixMessage};
 use crate::gearing::message::{
-    ChainMeshMessage, ChainWearMessage, GearingFinding, GearingMessage, GearingRefused, GearingSource,
-    SprocketChoiceMessage, ThrustMessage,
+    ChainMeshMessage, ChainWearMessage, GearingFinding, GearingMessage, GearingRefused, GearingSource, GearingWorking,
+    SprocketChoiceMessage, SprocketChoiceWorking, ThrustMessage, ThrustWorking,
 };
 use crate::handbook::handbook;
 use crate::harness::{
-    CircuitMessage, FaultMessage, IndicatorMessage, LampsMessage, ModelMessage, SolverMessage, SymptomMessage,
-    WireColour,
+    CircuitMessage, FaultMessage, HarnessWorking, IndicatorMessage, LampsMessage, ModelMessage, SolverMessage,
+    SymptomMessage, WireColour,
 };
 use crate::inspection::{InspectionMessage, PackMessage};
 use crate::message::{ArgumentKind, Declared};
@@ -28,7 +30,7 @@ use crate::plan::{
 };
 use crate::ripple::message::{RippleFollows, RippleMessage};
 use crate::today::TodayMessage;
-use crate::tyres::message::{TyreCheckMessage, TyresFinding, TyresMessage, TyresRefused, TyresSource};
+use crate::tyres::message::{TyreCheckMessage, TyresFinding, TyresMessage, TyresRefused, TyresSource, TyresWorking};
 
 /// The messages of each enum marked `#[message]`. `tests/suite/words.rs` finds one that is missing here.
 pub const MESSAGES: &[&[Declared]] = &[
@@ -38,6 +40,7 @@ pub const MESSAGES: &[&[Declared]] = &[
     BrakesMessage::DECLARED,
     BrakesRefused::DECLARED,
     BrakesSource::DECLARED,
+    BrakesWorking::DECLARED,
     ChainMeshMessage::DECLARED,
     ChainWearMessage::DECLARED,
     ChargingMessage::DECLARED,
@@ -45,20 +48,26 @@ pub const MESSAGES: &[&[Declared]] = &[
     CircuitCheckMessage::DECLARED,
     CircuitMessage::DECLARED,
     CoatingMessage::DECLARED,
+    CoatingWorking::DECLARED,
     CureMessage::DECLARED,
     ElectricalMessage::DECLARED,
     ElectricalSource::DECLARED,
+    ElectricalWorking::DECLARED,
     EventMessage::DECLARED,
     EventsMessage::DECLARED,
+    FastenersWorking::DECLARED,
     FaultMessage::DECLARED,
     FaultsMessage::DECLARED,
     FaultsSource::DECLARED,
     FillMessage::DECLARED,
+    FluidsWorking::DECLARED,
     FuseColour::DECLARED,
     GearingFinding::DECLARED,
     GearingMessage::DECLARED,
     GearingRefused::DECLARED,
     GearingSource::DECLARED,
+    GearingWorking::DECLARED,
+    HarnessWorking::DECLARED,
     IndicatorMessage::DECLARED,
     InspectionMessage::DECLARED,
     LampsMessage::DECLARED,
@@ -82,15 +91,18 @@ pub const MESSAGES: &[&[Declared]] = &[
     ScrewMessage::DECLARED,
     SolverMessage::DECLARED,
     SprocketChoiceMessage::DECLARED,
+    SprocketChoiceWorking::DECLARED,
     SymptomMessage::DECLARED,
     ThreadMessage::DECLARED,
     ThrustMessage::DECLARED,
+    ThrustWorking::DECLARED,
     TodayMessage::DECLARED,
     TyreCheckMessage::DECLARED,
     TyresFinding::DECLARED,
     TyresMessage::DECLARED,
     TyresRefused::DECLARED,
     TyresSource::DECLARED,
+    TyresWorking::DECLARED,
     WireColour::DECLARED,
     WireMessage::DECLARED,
 ];

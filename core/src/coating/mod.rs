@@ -15,7 +15,7 @@ pub use formulas::{
     SurfaceMargin, activation_of, cure_end_ms, dew_point, equivalent_age, paced_rate, rate_factor, surface_margin,
 };
 pub use judge::{Hold, OnHold, PaintNeed, holds_of, paint_needs};
-pub(crate) use message::{CoatingMessage, CureMessage, ProcessMessage};
+pub(crate) use message::{CoatingMessage, CoatingWorking, CureMessage, ProcessMessage};
 pub use page::{
     CureAnswer, CureAsk, CurePoint, ProcessAnswer, ProcessAsk, ProcessState, StepAnswer, against_it, cure_answer,
     process_answer, running_cures, running_processes,

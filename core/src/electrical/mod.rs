@@ -30,4 +30,4 @@ pub use page::{
     Binding, ChargingAnswer, ChargingAsk, LoadAnswer, LoadAsk, WireAnswer, WireAsk, WireChoice, charging_answer,
     load_answer, wire_answer,
 };
-pub(crate) use page::{ChargingPageMessage, LoadPageMessage, WireMessage};
+pub(crate) use page::{ChargingPageMessage, ElectricalWorking, LoadPageMessage, WireMessage};

@@ -14,6 +14,7 @@ pub use formulas::{
     nut_factor_torque, pitch_of_turns, preload_from_torque, screw_load, stress_area, tighten, tightening_torque,
 };
 pub(crate) use message::{ScrewMessage, ThreadMessage};
+pub(crate) use page::FastenersWorking;
 pub use page::{
     EngagementAdvice, FastenerAnswer, FastenerAsk, Lubrication, MakerTorque, ScrewStrength, TorqueBand, TorquePoint,
     fastener_answer,

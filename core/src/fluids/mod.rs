@@ -11,7 +11,7 @@ pub use formulas::{
     cans, paint_needed, poured, premix_oil, split_pours, spreading_rate, thinned_solids, thinner_to_add, two_part,
     volume_of_weight, wet_film,
 };
-pub(crate) use message::{FillMessage, MixMessage};
+pub(crate) use message::{FillMessage, FluidsWorking, MixMessage};
 pub use page::{
     CoverAsk, CoverNeed, FillAnswer, FillAsk, FillChoice, Mix, MixAnswer, MixAsk, MixPart, OtherReading, TwoPartAsk,
     fill_answer, mix_answer,

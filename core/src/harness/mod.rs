@@ -26,7 +26,7 @@ pub use page::{
     CircuitCard, FaultPlace, FlashColumn, FlashCount, HarnessAnswer, HarnessAsk, LampAnswer, LampColumn, LampSide,
     LampsAsk, WayDrop, circuit_of, harness_answer, harness_sources, lamp_answer,
 };
-pub(crate) use page::{CircuitMessage, LampsMessage};
+pub(crate) use page::{CircuitMessage, HarnessWorking, LampsMessage};
 pub(crate) use solver::SolverMessage;
 pub use solver::{
     Device, Flow, LampLook, LampState, Law, Netlist, NodeVolts, OperatingPoint, Overload, Unsolved, netlist, solve,

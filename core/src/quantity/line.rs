@@ -3,6 +3,7 @@
 use super::formula::{Definition, Evaluate, OutputDefinition};
 use super::input::{Accepts, Given};
 use super::working::WorkLine;
+use crate::message::Message;
 use crate::units::Unit;
 
 /// A symbol with its number as it is shown; a list has several.
@@ -11,27 +12,27 @@ type Known = (&'static str, Vec<String>);
 /// What a page makes of a formula.
 pub(crate) trait Line {
     /// The line of the main result. None where the formula does not give it.
-    fn line(&self, label: &str) -> Option<WorkLine>;
+    fn line(&self, label: impl Into<Message>) -> Option<WorkLine>;
 
     /// The line of one result. None where the formula does not give it.
     ///
     /// A result that goes into it shows as its number. A symbol that is not known stays a symbol, with the part of the equation
     /// that says what it is behind it: a number that is not known is none ([`f64::NAN`]).
-    fn line_of(&self, output: &str, label: &str) -> Option<WorkLine>;
+    fn line_of(&self, output: &str, label: impl Into<Message>) -> Option<WorkLine>;
 }
 
 impl<F: Evaluate> Line for F {
-    fn line(&self, label: &str) -> Option<WorkLine> {
-        made(self, self.definition().outputs.first()?.name, label)
+    fn line(&self, label: impl Into<Message>) -> Option<WorkLine> {
+        made(self, self.definition().outputs.first()?.name, label.into())
     }
 
-    fn line_of(&self, output: &str, label: &str) -> Option<WorkLine> {
-        made(self, output, label)
+    fn line_of(&self, output: &str, label: impl Into<Message>) -> Option<WorkLine> {
+        made(self, output, label.into())
     }
 }
 
 /// The line of a result, once for all formulas.
-fn made(formula: &dyn Evaluate, output: &str, label: &str) -> Option<WorkLine> {
+fn made(formula: &dyn Evaluate, output: &str, label: Message) -> Option<WorkLine> {
     let definition = formula.definition();
     let values = formula.values().ok()?;
     let at = definition.outputs.iter().position(|known| known.name == output)?;

@@ -5,6 +5,11 @@ use crate::brakes::{HydraulicBrake, LeverTravel};
 use crate::fasteners::StressArea;
 use crate::gearing::CentreDistance;
 
+/// A label that no test looks at.
+fn unnamed() -> Message {
+    Message::as_entered("")
+}
+
 fn put(equation: &str, numbers: &[(&str, f64)]) -> String {
     with_numbers(equation, |symbol| {
         numbers.iter().find(|(known, _)| *known == symbol).map(|(_, number)| rounded(*number))
@@ -28,8 +33,8 @@ fn a_number_keeps_what_tells_it_from_nothing() {
 #[test]
 fn a_result_that_goes_into_another_shows_as_a_number() {
     let area = StressArea { diameter_mm: 8.0, pitch_mm: 1.25 };
-    assert_eq!(area.line("").unwrap().equation, "π/4 × ((7.1881 + 6.4664) / 2)²");
-    assert_eq!(area.line_of("flank_diameter", "").unwrap().equation, "8 − 0.64952 × 1.25");
+    assert_eq!(area.line(unnamed()).unwrap().equation, "π/4 × ((7.1881 + 6.4664) / 2)²");
+    assert_eq!(area.line_of("flank_diameter", unnamed()).unwrap().equation, "8 − 0.64952 × 1.25");
 }
 
 #[test]
@@ -46,10 +51,10 @@ fn a_part_of_a_formula_needs_only_its_own_numbers() {
         wheel_radius_mm: unknown,
         mass_kg: unknown,
     };
-    let line = brake.line_of("hydraulic_ratio", "Hydraulic ratio").unwrap();
+    let line = brake.line_of("hydraulic_ratio", Message::as_entered("Hydraulic ratio")).unwrap();
     assert_eq!((line.equation.as_str(), line.label.english().as_str()), ("2 × 30² / 14²", "Hydraulic ratio"));
-    assert!(brake.line("").is_none() && brake.line_of("pressure", "").is_none());
-    assert!(brake.line_of("no_such", "").is_none());
+    assert!(brake.line(unnamed()).is_none() && brake.line_of("pressure", unnamed()).is_none());
+    assert!(brake.line_of("no_such", unnamed()).is_none());
 }
 
 #[test]
@@ -64,7 +69,7 @@ fn what_an_open_symbol_is_stands_behind() {
         hose_mm: 900.0,
         hose_swell_ml_m: 0.5,
     };
-    let volume = travel.line_of("volume", "").unwrap().equation;
+    let volume = travel.line_of("volume", unnamed()).unwrap().equation;
     assert!(volume.ends_with("× p / 68.948, p = 10 × 100 × 5 / (π × 14² / 4)"), "{volume}");
 }
 
@@ -72,7 +77,7 @@ fn what_an_open_symbol_is_stands_behind() {
 fn an_equation_that_is_solved_shows_both_sides() {
     let centre = CentreDistance { front_teeth: 15, rear_teeth: 41, chain_links: 116, pitch_mm: 12.7 };
     assert_eq!(
-        centre.line("").unwrap().equation,
+        centre.line(unnamed()).unwrap().equation,
         "C : 2 × C / 12.7 × cos(α) + (15 + 41) / 2 + |41 − 15| × α / π = 116, α = arcsin(|41 − 15| / (2 × π × C / 12.7))"
     );
 }

@@ -182,7 +182,7 @@ formula! {
 }
 
 fn geometry() -> Source {
-    Source::new("Geometry", Standing::Computed)
+    Source::new(TyresSource::Geometry, Standing::Computed)
 }
 
 fn missing(label: TyresRefused, help: TyresRefused) -> Refused {

@@ -3,17 +3,19 @@
 use super::formulas::ScaledCircumference;
 use crate::quantity::{Line, WorkLine};
 use crate::record::{RollingCircumference, TyreSize, Wheel};
+use crate::tyres::message::TyresWorking;
 use crate::units::Unit;
 
-/// How a wheel comes to its circumference: rolled out, by its size, or scaled from the other wheel of the pair.
-pub(crate) fn rolling_line(label: &str, other: &Wheel, wheel: &Wheel, (mm, measured): (f64, bool)) -> Option<WorkLine> {
+/// How a wheel comes to its circumference: rolled out, by its size, or scaled from the other wheel of the pair. The line says that
+/// it is the rear wheel where another one could be meant.
+pub(crate) fn rolling_line(rear: bool, other: &Wheel, wheel: &Wheel, (mm, measured): (f64, bool)) -> Option<WorkLine> {
     let diameter = |wheel: &Wheel| Some(TyreSize::read(wheel.tyre.as_deref()?).ok()?.outer_diameter_mm());
-    let rolled_out = || Some(WorkLine::measured(&format!("{label}, rolled out"), mm, Unit::Millimetre));
+    let rolled_out = || Some(WorkLine::measured(TyresWorking::RolledOut { rear }, mm, Unit::Millimetre));
     if measured {
         return rolled_out();
     }
     let Some(diameter_mm) = diameter(wheel) else { return rolled_out() };
-    let by_size = RollingCircumference { diameter_mm }.line(label)?;
+    let by_size = RollingCircumference { diameter_mm }.line(TyresWorking::Circumference { rear })?;
     if (by_size.value - mm).abs() < 1e-6 {
         return Some(by_size);
     }
@@ -22,5 +24,5 @@ pub(crate) fn rolling_line(label: &str, other: &Wheel, wheel: &Wheel, (mm, measu
         diameter_mm: diameter(other)?,
         new_diameter_mm: diameter_mm,
     };
-    scaled.line(&format!("{label}, from the roll-out of the other tyre"))
+    scaled.line(TyresWorking::FromRollOut { rear })
 }

@@ -203,6 +203,8 @@ mod tests {
             brake_answer(&demo_bike(), &BrakeAsk { brake: Some(measured), rod_travel_mm: Some(25.0), ..rear }).unwrap();
         assert_eq!(sheet.drum.as_ref().unwrap().judgement, Judgement::Fine);
         assert!(codes(&sheet).is_empty());
+        let drum = &sheet.working.lines[1];
+        assert_eq!(drum.label, "Drum force over force at a shoe tip, least, friction 0.3, bedded in");
         assert!((sheet.stopping.lines[0].metres - 54.0).abs() < 1e-9);
     }
 

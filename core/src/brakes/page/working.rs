@@ -7,7 +7,7 @@ use crate::brakes::formulas::{
     hydraulics, lining_friction,
 };
 use crate::brakes::judge::{BrakeLine, Effort, fluid_source, ratio_source, swap};
-use crate::brakes::message::BrakesMessage;
+use crate::brakes::message::{BrakesMessage, BrakesWorking};
 use crate::message::{Joint, Message};
 use crate::quantity::{Line, WorkLine, Working};
 use crate::record::Brake;
@@ -40,17 +40,17 @@ pub(crate) fn on_line(line: &BrakeLine, effort: &Effort) -> Vec<WorkLine> {
         hose_swell_ml_m: UNKNOWN,
     };
     let (least, most) = (brake(line.friction_least), brake(line.friction_most));
-    let radius = if line.radius_entered { "radius as entered" } else { "radius from disc and piston" };
+    let entered = line.radius_entered;
     let lines = [
-        least.line_of("hydraulic_ratio", "Hydraulic ratio"),
-        least.line_of("pressure", "Pressure in the line"),
-        least.line_of("clamp", "Clamp on each pad"),
-        least.line_of("torque", &format!("Brake torque, least, {radius}")),
-        most.line_of("torque", &format!("Brake torque, most, {radius}")),
-        least.line("Deceleration by this brake alone, least"),
-        most.line("Deceleration by this brake alone, most"),
-        travel.line_of("master_travel", "Travel of the master piston until the pads touch"),
-        travel.line_of("pad_travel", "Travel of the lever until the pads touch"),
+        least.line_of("hydraulic_ratio", BrakesWorking::HydraulicRatio),
+        least.line_of("pressure", BrakesWorking::Pressure),
+        least.line_of("clamp", BrakesWorking::Clamp),
+        least.line_of("torque", BrakesWorking::TorqueLeast { entered }),
+        most.line_of("torque", BrakesWorking::TorqueMost { entered }),
+        least.line(BrakesWorking::DecelerationLeast),
+        most.line(BrakesWorking::DecelerationMost),
+        travel.line_of("master_travel", BrakesWorking::MasterTravel),
+        travel.line_of("pad_travel", BrakesWorking::LeverTravel),
     ];
     lines.into_iter().flatten().collect()
 }
@@ -58,10 +58,7 @@ pub(crate) fn on_line(line: &BrakeLine, effort: &Effort) -> Vec<WorkLine> {
 /// The lines on the change against standard.
 pub(crate) fn on_change(standard: &BrakeLine, proposed: &BrakeLine) -> Vec<WorkLine> {
     let swap = swap(standard, proposed);
-    let lines = [
-        swap.line("Force at the lever for the same braking, against standard"),
-        swap.line_of("travel", "Lever travel until the pads touch, against standard"),
-    ];
+    let lines = [swap.line(BrakesWorking::LeverForce), swap.line_of("travel", BrakesWorking::TravelChange)];
     lines.into_iter().flatten().collect()
 }
 
@@ -72,16 +69,24 @@ pub(crate) fn on_drum(brake: &Brake, rod_travel_mm: Option<f64>) -> Vec<WorkLine
         (brake.cam_degrees, rod_travel_mm, brake.cam_arm_mm)
     {
         let cam = CamLever { cam_degrees, rod_travel_mm, cam_arm_mm, rod_newtons: UNKNOWN };
-        lines.extend(cam.line("Angle of the cam lever, brake on"));
+        lines.extend(cam.line(BrakesWorking::CamAngle));
     }
     let (low, high) = lining_friction(brake.pad_friction);
     let twin = brake.twin_leading == Some(true);
-    for (pad_friction, which, one_leads) in [(low, "least", "equal_wear"), (high, "most", "equal_force")] {
-        let shoes = DrumShoes { pad_friction, pivot_share: USUAL_PIVOT_SHARE };
-        let bedded = if one_leads == "equal_wear" && !twin { ", bedded in" } else { "" };
-        let label = format!("Drum force over force at a shoe tip, {which}, friction {pad_friction}{bedded}");
-        lines.extend(shoes.line_of(if twin { "twin_leading" } else { one_leads }, &label));
-    }
+    let shoes = |pad_friction| DrumShoes { pad_friction, pivot_share: USUAL_PIVOT_SHARE };
+    let friction = |value| Unit::None.of(value);
+    let (least, most) = if twin {
+        (
+            shoes(low).line_of("twin_leading", BrakesWorking::DrumLeast { friction: friction(low) }),
+            shoes(high).line_of("twin_leading", BrakesWorking::DrumMost { friction: friction(high) }),
+        )
+    } else {
+        (
+            shoes(low).line_of("equal_wear", BrakesWorking::DrumLeastBedded { friction: friction(low) }),
+            shoes(high).line_of("equal_force", BrakesWorking::DrumMost { friction: friction(high) }),
+        )
+    };
+    lines.extend(least.into_iter().chain(most));
     lines
 }
 
@@ -94,10 +99,10 @@ pub(crate) fn on_stopping(stopping: &StoppingAnswer, measured_metres: Option<f64
     };
     let measured = |metres| StoppingDeceleration { road_speed_kmh, metres, reaction_seconds };
     let lines = [
-        stop(None).line_of("reaction", "Way before the brake works"),
-        stop(stopping.deceleration_most).line("Stop, at best"),
-        stop(stopping.deceleration_least).line("Stop, at worst"),
-        measured_metres.and_then(|metres| measured(metres).line("Deceleration from the measured distance")),
+        stop(None).line_of("reaction", BrakesWorking::Reaction),
+        stop(stopping.deceleration_most).line(BrakesWorking::StopBest),
+        stop(stopping.deceleration_least).line(BrakesWorking::StopWorst),
+        measured_metres.and_then(|metres| measured(metres).line(BrakesWorking::Deceleration)),
     ];
     lines.into_iter().flatten().collect()
 }

@@ -3,7 +3,9 @@
 mod cure;
 mod process;
 mod shared;
+mod working;
 
 pub(crate) use cure::CureMessage;
 pub(crate) use process::ProcessMessage;
 pub(crate) use shared::CoatingMessage;
+pub(crate) use working::CoatingWorking;

@@ -5,7 +5,7 @@ use crate::coating::formulas::{
     Activation, ActivationFrom, ClimateLog, CurePace, CureRate, DewPoint, HoursAtRate, Pace, SurfaceMargin,
     USUAL_REFERENCE, hours_between,
 };
-use crate::coating::message::CureMessage;
+use crate::coating::message::{CoatingWorking, CureMessage};
 use crate::message::{Joint, Measure, Message};
 use crate::quantity::{Difference, Line, Source, Standing, WorkLine, Working};
 use crate::ready_made::source_of;
@@ -51,7 +51,7 @@ pub(crate) fn on_can(hours: f64) -> Measure {
 
 /// The line on the rate now; warmer than a limit counts as the limit.
 fn on_rate(sheet: &CureAnswer, pace: &Pace) -> Option<WorkLine> {
-    let label = "Hours on the can for an hour here, now";
+    let label = CoatingWorking::Rate;
     let celsius = sheet.celsius_now.min(pace.no_faster_from());
     let (at_celsius, activation_kelvin) = (pace.at_celsius, pace.activation_kelvin);
     match pace.lowest_celsius {
@@ -68,12 +68,11 @@ fn on_age(sheet: &CureAnswer, pace: &Pace, now_ms: i64) -> Vec<WorkLine> {
     let left = Difference { start: age.min(end_hours), end: end_hours };
     let ahead = sheet.left_hours_here.and_then(|here| {
         let on_can = sheet.left_hours_reference;
-        HoursAtRate { hours: on_can, rate: here / on_can }
-            .line("Left here, at the mean of the hours here for one on the can to come")
+        HoursAtRate { hours: on_can, rate: here / on_can }.line(CoatingWorking::LeftHere)
     });
     let lines = [
-        HoursAtRate { hours, rate }.line("Equivalent age now, at the mean rate since it went on"),
-        left.line("Left on the can").map(|line| line.measured_in(Unit::Hour)),
+        HoursAtRate { hours, rate }.line(CoatingWorking::Age),
+        left.line(CoatingWorking::LeftOnCan).map(|line| line.measured_in(Unit::Hour)),
         ahead,
     ];
     lines.into_iter().flatten().collect()
@@ -88,7 +87,7 @@ fn on_activation(sheet: &CureAnswer) -> Option<WorkLine> {
         other_hours: product.second_hours?,
         other_celsius: product.second_celsius?,
     };
-    activation.line("Activation temperature of the sheet")
+    activation.line(CoatingWorking::Activation)
 }
 
 /// How the answer was worked out.
@@ -99,8 +98,8 @@ pub(crate) fn working(sheet: &CureAnswer, pace: &Pace, climate: &ClimateLog, air
     let mut sources = vec![source_of(&sheet.product), Source::new(CureMessage::SourceAge, Standing::Memory)];
     if let Some(humidity) = air.humidity.filter(|_| sheet.dew_point_celsius.is_some()) {
         let (celsius, surface_celsius) = (air.celsius, air.surface_celsius);
-        lines.extend(DewPoint { celsius, humidity }.line("Dew point of the air"));
-        lines.extend(SurfaceMargin { celsius, humidity, surface_celsius }.line("Surface above the dew point"));
+        lines.extend(DewPoint { celsius, humidity }.line(CoatingWorking::DewPoint));
+        lines.extend(SurfaceMargin { celsius, humidity, surface_celsius }.line(CoatingWorking::SurfaceMargin));
         sources.push(Source::new(CureMessage::SourceDewPoint, Standing::SecondHand));
         sources.push(Source::new(CureMessage::SourceDry, Standing::SecondHand));
     }

@@ -40,8 +40,8 @@ pub use lamp::{LampAtWork, LampCard, LampLight, LampWatts, lamp_at_work, lamp_ca
 pub(crate) use load::drawn;
 pub use load::{consumer_watts, indicating_watts, lamp_watts, load_sum, load_watts, share_of_time};
 pub use output::{NominalOutput, balance_speed, drawn_output, nominal_output, output_at};
+pub(crate) use resistor::{LOAD_RESISTORS, resistor_source, with_resistors};
 pub use resistor::{LoadResistance, LoadResistor, ResistorWatts, load_resistance, load_resistor, resistor_watts};
-pub(crate) use resistor::{resistor_source, with_resistors};
 pub use riding::RidingState;
 pub use volts::Volts;
 pub(crate) use wire::wire_sources;

@@ -97,20 +97,24 @@ pub(crate) fn resistor_source() -> Source {
     Source::new(ElectricalSource::Resistor, Standing::CommonPractice)
 }
 
+/// Id of the load resistors of a side among the consumers.
+pub(crate) const LOAD_RESISTORS: &str = "load-resistors";
+
 /// The consumers with the load resistors beside them, at the watts that they take at the regulated voltage.
 pub(crate) fn with_resistors(spec: &Spec, volts: &Volts) -> Vec<Slot> {
     let mut slots = spec.consumers.clone();
     let watts = spec.indication.resistor_watts(volts.charging);
     if watts > 0.0 {
         let consumer = Consumer {
-            name: "Load resistors, one side".to_owned(),
+            // A working names them in words.
+            name: LOAD_RESISTORS.to_owned(),
             watts,
             count: 1,
             used: Some(Use::Indicating),
             source: Some(LightSource::Electronics),
             ..Consumer::default()
         };
-        slots.push(Slot { id: "load-resistors".to_owned(), consumer });
+        slots.push(Slot { id: LOAD_RESISTORS.to_owned(), consumer });
     }
     slots
 }

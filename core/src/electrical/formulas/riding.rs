@@ -18,14 +18,4 @@ pub enum RidingState {
 impl RidingState {
     /// Every state, in the order in which they are shown.
     pub const ALL: [RidingState; 4] = [Self::Standing, Self::Day, Self::Lights, Self::Busy];
-
-    /// The state as one says it.
-    pub fn spoken(self) -> &'static str {
-        match self {
-            Self::Standing => "standing, lights on",
-            Self::Day => "riding by day",
-            Self::Lights => "riding with lights",
-            Self::Busy => "lights, braking and indicating",
-        }
-    }
 }

@@ -2,7 +2,7 @@
 
 use layshaft_wire::wire;
 
-use super::message::{ChargingPageMessage, LoadPageMessage};
+use super::message::{ChargingPageMessage, ElectricalWorking, LoadPageMessage};
 use crate::bounds;
 use crate::electrical::formulas::{
     DaysToFlat, RechargeHours, Volts, charge_from_gravity, charge_from_volts, days_to_flat, gravity_at_25,
@@ -223,20 +223,24 @@ fn lines(
 ) -> Vec<WorkLine> {
     let mut lines = Vec::new();
     if let Some(volts) = readings.rested {
-        lines.extend(rested_rows(volts / readings.scale).line("Charge by voltage, that of 12 V"));
+        lines.extend(
+            rested_rows(volts / readings.scale).line(ElectricalWorking::ChargeByVolts { of: Unit::Volt.of(12.0) }),
+        );
     }
     if let Some(gravity) = weakest {
-        lines.extend(gravity_rows(gravity).line("Charge by gravity of the weakest cell, at 25 °C"));
+        lines.extend(gravity_rows(gravity).line(ElectricalWorking::ChargeByGravity { at: Unit::Celsius.of(25.0) }));
     }
     if let Some((drain_milliamperes, battery_ah)) = drain.zip(capacity).filter(|_| sheet.days_to_flat.is_some()) {
         let charge_percent = charge.unwrap_or(100.0);
-        lines.extend(DaysToFlat { battery_ah, charge_percent, drain_milliamperes }.line("Days until flat"));
+        lines.extend(DaysToFlat { battery_ah, charge_percent, drain_milliamperes }.line(ElectricalWorking::DaysToFlat));
     }
     if let Some((charger_amperes, battery_ah)) =
         sheet.charger_amperes.zip(capacity).filter(|_| sheet.recharge_hours.is_some())
     {
         let charge_percent = charge.unwrap_or_default();
-        lines.extend(RechargeHours { battery_ah, charge_percent, charger_amperes }.line("Hours to charge"));
+        lines.extend(
+            RechargeHours { battery_ah, charge_percent, charger_amperes }.line(ElectricalWorking::RechargeHours),
+        );
     }
     lines
 }

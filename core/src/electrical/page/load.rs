@@ -2,11 +2,11 @@
 
 use layshaft_wire::wire;
 
-use super::message::LoadPageMessage;
+use super::message::{ElectricalWorking, LoadPageMessage};
 use crate::bounds;
 use crate::electrical::formulas::{
-    BatteryHours, ChargeCurrent, ConsumerPower, LoadSum, RidingState, Volts, drawn, drawn_output, load_watts,
-    output_at, share_of_time, sources,
+    BatteryHours, ChargeCurrent, ConsumerPower, LOAD_RESISTORS, LoadSum, RidingState, Volts, drawn, drawn_output,
+    load_watts, output_at, share_of_time, sources,
 };
 use crate::electrical::judge::{COMPARED_AT_RPM, FLOODED, TEN_HOURS, balance, stationary};
 use crate::electrical::{Balance, StateLoad, Stationary};
@@ -100,15 +100,15 @@ fn working(
     let mut lines: Vec<WorkLine> = consumers.iter().filter_map(|slot| consumer_line(slot, volts)).collect();
     lines.extend(loads.iter().filter_map(|load| {
         let (shares, watts) = drawn(consumers, load.state, volts);
-        let label = format!("Load, {}, at {:.1} V", load.state.spoken(), volts.in_state(load.state));
-        LoadSum { shares, watts }.line(&label)
+        let volts = Unit::Volt.of(volts.in_state(load.state));
+        LoadSum { shares, watts }.line(ElectricalWorking::Load { state: load.state, volts })
     }));
     for balance in balances {
         let Some(load) = loads.iter().find(|load| load.state == balance.state) else { continue };
         let output_watts = output_at(&supply.output, engine_rpm).unwrap_or_default();
         let current = ChargeCurrent { output_watts, load_watts: load.watts, volts: volts.charging };
-        let label = format!("Into the battery, {}, at {engine_rpm:.0} rpm", balance.state.spoken());
-        lines.extend(current.line(&label));
+        let rpm = Unit::Rpm.of(engine_rpm);
+        lines.extend(current.line(ElectricalWorking::IntoBattery { state: balance.state, rpm }));
     }
     lines.extend(stationary.iter().filter_map(|standing| {
         let lasts = BatteryHours {
@@ -117,7 +117,7 @@ fn working(
             peukert: supply.peukert.unwrap_or(FLOODED),
             amperes: standing.amperes,
         };
-        lasts.line_of("minutes", "Full battery flat after")
+        lasts.line_of("minutes", ElectricalWorking::FlatAfter)
     }));
     let mut sources = vec![sources::filament_law(), sources::regulated_volts()];
     if !balances.is_empty() {
@@ -145,8 +145,12 @@ fn consumer_line(slot: &Slot, volts: &Volts) -> Option<WorkLine> {
     };
     let filament = consumer.source == Some(LightSource::Filament);
     let counted = RidingState::ALL.iter().any(|state| share_of_time(consumer.used, *state) > 0.0);
-    let label = if counted { consumer.name.clone() } else { format!("{}, in no sum", consumer.name) };
-    power.line_of(if filament { "filament_watts" } else { "steady_watts" }, &label)
+    let label = match counted {
+        _ if slot.id == LOAD_RESISTORS => ElectricalWorking::LoadResistors.into(),
+        true => Message::as_entered(&consumer.name),
+        false => ElectricalWorking::InNoSum { consumer: consumer.name.clone() }.into(),
+    };
+    power.line_of(if filament { "filament_watts" } else { "steady_watts" }, label)
 }
 
 /// Where it holds and what was taken for granted.

@@ -2,6 +2,7 @@
 
 use layshaft_wire::message;
 
+use crate::electrical::formulas::RidingState;
 use crate::message::{List, Measure};
 
 /// What the load page says of itself.
@@ -93,4 +94,31 @@ pub(crate) enum WireMessage {
     FuseCloseToBattery,
     /// Where it holds.
     Range,
+}
+
+/// What the lines of a working give.
+#[message("electrical-working")]
+pub(crate) enum ElectricalWorking {
+    /// Charge by voltage.
+    ChargeByVolts { of: Measure },
+    /// Charge by gravity.
+    ChargeByGravity { at: Measure },
+    /// Days until flat.
+    DaysToFlat,
+    /// Hours to charge.
+    RechargeHours,
+    /// Drop in a wire.
+    WireDrop { section: Measure },
+    /// Least fuse.
+    LeastFuse { amperes: Measure },
+    /// Load in a riding state.
+    Load { state: RidingState, volts: Measure },
+    /// What is left for the battery.
+    IntoBattery { state: RidingState, rpm: Measure },
+    /// How long the battery lasts.
+    FlatAfter,
+    /// A consumer that counts in no sum.
+    InNoSum { consumer: String },
+    /// The load resistors of a side.
+    LoadResistors,
 }

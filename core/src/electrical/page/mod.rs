@@ -7,5 +7,5 @@ mod wire;
 
 pub use charging::{ChargingAnswer, ChargingAsk, charging_answer};
 pub use load::{LoadAnswer, LoadAsk, load_answer};
-pub(crate) use message::{ChargingPageMessage, LoadPageMessage, WireMessage};
+pub(crate) use message::{ChargingPageMessage, ElectricalWorking, LoadPageMessage, WireMessage};
 pub use wire::{Binding, WireAnswer, WireAsk, WireChoice, wire_answer};

@@ -5,7 +5,7 @@
 
 use layshaft_wire::wire;
 
-use super::message::WireMessage;
+use super::message::{ElectricalWorking, WireMessage};
 use crate::bounds;
 use crate::electrical::formulas::{
     Conductor, CurrentList, LeastFuse, WireDrop, ampacity, fuse_source, voltage_drop, wire_resistance, wire_sources,
@@ -190,8 +190,8 @@ fn work_lines(
     let conductor = "flexible".to_owned();
     let drop = WireDrop { section_mm2, conductor, celsius, amperes, out_metres, back_metres };
     let lines = [
-        drop.line(&format!("Drop in {section_mm2} mm²")),
-        LeastFuse { amperes }.line(&format!("Least fuse for {amperes:.2} A")),
+        drop.line(ElectricalWorking::WireDrop { section: Unit::SquareMillimetre.of(section_mm2) }),
+        LeastFuse { amperes }.line(ElectricalWorking::LeastFuse { amperes: Unit::Ampere.of(amperes) }),
     ];
     lines.into_iter().flatten()
 }

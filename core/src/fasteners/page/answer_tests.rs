@@ -106,3 +106,16 @@ fn nothing_that_fits_gives_no_torque_and_says_so() {
     assert!(sheet.thread.is_none() && sheet.torque.is_none());
     assert_eq!(codes(&sheet), ["thread.none"]);
 }
+
+#[test]
+fn a_line_of_the_working_names_friction_and_lubrication() {
+    let oiled = FastenerAsk { lubrication: Some(Lubrication::ThreadLock), ..ask() };
+    let lines = fastener_answer(&oiled).unwrap().working.lines;
+    let labels: Vec<String> = lines.iter().map(|line| line.label.english()).collect();
+    for label in [
+        "Preload at the least friction, 0.12 (with thread lock)",
+        "Torque at the greatest friction, 0.16 (with thread lock)",
+    ] {
+        assert!(labels.iter().any(|said| said == label), "{label}: {labels:#?}");
+    }
+}

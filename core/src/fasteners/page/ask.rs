@@ -34,16 +34,6 @@ impl Lubrication {
             Self::ThreadLock => (0.12, 0.16),
         }
     }
-
-    /// In words.
-    pub fn words(self) -> &'static str {
-        match self {
-            Self::Dry => "dry",
-            Self::Oiled => "oiled",
-            Self::Paste => "with paste",
-            Self::ThreadLock => "with thread lock",
-        }
-    }
 }
 
 /// A torque from the maker's manual, with where it stands.

@@ -1,12 +1,14 @@
 //! The working of the fastener page.
 
-use super::ask::{EngagementAdvice, ScrewStrength, TorqueBand};
+use super::ask::{EngagementAdvice, ScrewStrength, TorqueBand, TorquePoint};
+use super::message::FastenersWorking;
 use crate::fasteners::formulas::{
     AssemblyPreload, EngagementRule, PreloadTorque, PropertyClass, ScrewLoad, Seat, StressArea, ThreadEngagement,
     ThreadMatch, flank_diameter,
 };
 use crate::fasteners::message::{ScrewMessage, ThreadMessage};
 use crate::quantity::{Line, Source, Standing, WorkLine, Working};
+use crate::units::Unit;
 
 /// The screw that is worked out.
 pub(crate) struct Screw<'a> {
@@ -31,7 +33,7 @@ pub(crate) fn working(
     let mut sources = vec![Source::new(ThreadMessage::Source, Standing::Memory)];
     if let Some(screw) = screw {
         let stressed = StressArea { diameter_mm: screw.thread.diameter_mm, pitch_mm: screw.thread.pitch_mm };
-        lines.extend(stressed.line_of("flank_diameter", "Flank diameter"));
+        lines.extend(stressed.line_of("flank_diameter", FastenersWorking::FlankDiameter));
     }
     if let (Some(screw), Some(strength)) = (screw, strength) {
         lines.extend(on_strength(screw, strength));
@@ -53,9 +55,9 @@ fn on_strength(screw: &Screw, strength: &ScrewStrength) -> Vec<WorkLine> {
     let (diameter_mm, stress_area_mm2) = (screw.thread.diameter_mm, strength.stress_area_mm2);
     let load = |stress_mpa| ScrewLoad { stress_area_mm2, stress_mpa };
     let lines = [
-        StressArea { diameter_mm, pitch_mm: screw.thread.pitch_mm }.line("Stress area"),
-        screw.class.and_then(|class| load(class.proof(diameter_mm)).line("Proof load")),
-        screw.class.and_then(|class| load(class.tensile(diameter_mm)).line("Load at which it breaks")),
+        StressArea { diameter_mm, pitch_mm: screw.thread.pitch_mm }.line(FastenersWorking::StressArea),
+        screw.class.and_then(|class| load(class.proof(diameter_mm)).line(FastenersWorking::ProofLoad)),
+        screw.class.and_then(|class| load(class.tensile(diameter_mm)).line(FastenersWorking::BreakingLoad)),
     ];
     lines.into_iter().flatten().collect()
 }
@@ -63,8 +65,8 @@ fn on_strength(screw: &Screw, strength: &ScrewStrength) -> Vec<WorkLine> {
 fn on_torque(screw: &Screw, band: &TorqueBand) -> Vec<WorkLine> {
     let (Some(class), Some(seat)) = (screw.class, screw.seat) else { return Vec::new() };
     let (diameter_mm, pitch_mm) = (screw.thread.diameter_mm, screw.thread.pitch_mm);
-    let points = [(&band.least, "least"), (&band.middle, "middle"), (&band.most, "greatest")];
-    let lines = points.into_iter().flat_map(|(point, which)| {
+    let lubrication = band.lubrication;
+    let lines = |point: &TorquePoint, preload_label: FastenersWorking, torque_label: FastenersWorking| {
         let friction = point.friction;
         let preload = AssemblyPreload { diameter_mm, pitch_mm, stress_mpa: class.yields(diameter_mm), friction };
         let torque = PreloadTorque {
@@ -75,10 +77,28 @@ fn on_torque(screw: &Screw, band: &TorqueBand) -> Vec<WorkLine> {
             hole_mm: seat.hole_mm,
             friction,
         };
-        let at = format!("at the {which} friction, {friction:.2} ({})", band.lubrication.words());
-        [preload.line(&format!("Preload {at}")), torque.line(&format!("Torque {at}"))]
-    });
-    lines.flatten().collect()
+        [preload.line(preload_label), torque.line(torque_label)]
+    };
+    let friction = |point: &TorquePoint| Unit::None.of(point.friction);
+    let (least, middle, most) = (friction(&band.least), friction(&band.middle), friction(&band.most));
+    let lines = [
+        lines(
+            &band.least,
+            FastenersWorking::PreloadLeast { friction: least, lubrication },
+            FastenersWorking::TorqueLeast { friction: least, lubrication },
+        ),
+        lines(
+            &band.middle,
+            FastenersWorking::PreloadMiddle { friction: middle, lubrication },
+            FastenersWorking::TorqueMiddle { friction: middle, lubrication },
+        ),
+        lines(
+            &band.most,
+            FastenersWorking::PreloadMost { friction: most, lubrication },
+            FastenersWorking::TorqueMost { friction: most, lubrication },
+        ),
+    ];
+    lines.into_iter().flatten().flatten().collect()
 }
 
 fn on_engagement(screw: &Screw, strength: Option<&ScrewStrength>, advice: &EngagementAdvice) -> Vec<WorkLine> {
@@ -89,7 +109,7 @@ fn on_engagement(screw: &Screw, strength: Option<&ScrewStrength>, advice: &Engag
         let nut_flank_mm = flank_diameter(diameter_mm, pitch_mm);
         let load_newtons = strength.tensile_newtons;
         ThreadEngagement { load_newtons, pitch_mm, diameter_mm, nut_flank_mm, shear_mpa }
-            .line("Thread engaged so that the screw breaks first")
+            .line(FastenersWorking::ScrewBreaksFirst)
     });
-    [rule.line("Thread engaged, shorter rule"), breaks].into_iter().flatten().collect()
+    [rule.line(FastenersWorking::EngagementRule), breaks].into_iter().flatten().collect()
 }

@@ -2,6 +2,8 @@
 
 mod fill;
 mod mix;
+mod working;
 
 pub(crate) use fill::FillMessage;
 pub(crate) use mix::MixMessage;
+pub(crate) use working::FluidsWorking;

@@ -7,7 +7,7 @@ use crate::error::Refused;
 use crate::fluids::formulas::{
     PaintForArea, PaintNeeded, cans, paint_needed, spreading_rate, thinned_solids, wet_film,
 };
-use crate::fluids::message::MixMessage;
+use crate::fluids::message::{FluidsWorking, MixMessage};
 use crate::fluids::{CoverAsk, CoverNeed};
 use crate::quantity::{Finding, FindingCode, Line, Source, Standing, Weight};
 use crate::record::area_of;
@@ -62,10 +62,10 @@ pub(crate) fn cover_sheet(ask: &CoverAsk) -> Result<MixAnswer, Refused> {
     let mut lines = Vec::new();
     if let (None, Some((solids_percent, dry_micrometres))) = (printed, film) {
         let needed = PaintNeeded { square_metres, coats, solids_percent, dry_micrometres, loss_percent: low, can_ml };
-        lines.extend(needed.line_of("spreading_rate", "Spreading rate"));
+        lines.extend(needed.line_of("spreading_rate", FluidsWorking::SpreadingRate));
     }
-    lines.extend(amount(low).line("Paint at the least loss"));
-    lines.extend(amount(high).line("Paint at the greatest loss"));
+    lines.extend(amount(low).line(FluidsWorking::PaintLeast));
+    lines.extend(amount(high).line(FluidsWorking::PaintMost));
     Ok(MixAnswer {
         sentence,
         parts: vec![by_volume(MixMessage::Paint, most_ml)],

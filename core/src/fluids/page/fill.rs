@@ -5,7 +5,7 @@ use layshaft_wire::wire;
 use crate::bounds;
 use crate::error::Refused;
 use crate::fluids::formulas::{Pour, Poured, in_words, split_pours, volume};
-use crate::fluids::message::FillMessage;
+use crate::fluids::message::{FillMessage, FluidsWorking};
 use crate::message::{Joint, List, Message};
 use crate::quantity::{Finding, FindingCode, Line, Source, Standing, Weight, WorkLine, Working};
 use crate::record::{Bike, FillKind};
@@ -167,11 +167,14 @@ fn working(pours: &[Pour], of_bike: bool) -> Working {
     let poured = |pour: &Pour, last_ml: f64| Poured { times: pour.times, cup_ml: f64::from(pour.each_ml), last_ml };
     let mut lines: Vec<WorkLine> = pours
         .iter()
-        .filter_map(|pour| poured(pour, 0.0).line_of("full", &format!("Pour, {} mL cup", pour.cup_ml)))
+        .filter_map(|pour| {
+            let label = FluidsWorking::Pour { cup: Unit::Millilitre.of(pour.cup_ml) };
+            poured(pour, 0.0).line_of("full", label)
+        })
         .collect();
     lines.extend(pours.first().and_then(|full| {
         let last_ml: u64 = pours.iter().skip(1).map(Pour::ml).sum();
-        poured(full, last_ml as f64).line("Together")
+        poured(full, last_ml as f64).line(FluidsWorking::Together)
     }));
     let of = if of_bike { FillMessage::SourceBike } else { FillMessage::SourceEntered };
     Working {

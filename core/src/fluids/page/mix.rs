@@ -7,7 +7,7 @@ use crate::error::Refused;
 use crate::fluids::formulas::{
     Premix, ThinnerOf, Thinning, TwoPart, TwoPartMix, premix_oil, thinner_to_add, two_part, volume_of_weight,
 };
-use crate::fluids::message::MixMessage;
+use crate::fluids::message::{FluidsWorking, MixMessage};
 use crate::fluids::{Mix, MixAnswer, MixAsk, MixPart, OtherReading, TwoPartAsk};
 use crate::quantity::{Finding, FindingCode, Line, Source, Standing, Weight, WorkLine};
 use crate::units::Unit;
@@ -42,7 +42,7 @@ fn premix(fuel_litres: f64, parts_fuel: f64) -> Result<MixAnswer, Refused> {
             },
         )],
         working: working(
-            Vec::from_iter(Premix { fuel_litres, parts_fuel }.line("Oil")),
+            Vec::from_iter(Premix { fuel_litres, parts_fuel }.line(FluidsWorking::Oil)),
             Source::new(MixMessage::SourcePremix, Standing::SecondHand),
             MixMessage::RangePremix,
         ),
@@ -108,19 +108,16 @@ fn two_part_lines(ask: &TwoPartAsk, this: ThinnerOf, unit: Unit) -> Vec<WorkLine
         thinner_percent: ask.thinner_percent,
         thinner_of_base: ask.thinner_of_base,
     };
+    let thinner = match this {
+        ThinnerOf::BaseAndHardener => FluidsWorking::ThinnerOfBoth,
+        ThinnerOf::Base => FluidsWorking::ThinnerOfBase,
+    };
     let lines = [
-        mixed.line("Base"),
-        mixed.line_of("hardener", "Hardener"),
-        mixed.line_of("thinner", &format!("Thinner, by a per cent {}", meaning(this))),
+        mixed.line(FluidsWorking::Base),
+        mixed.line_of("hardener", FluidsWorking::Hardener),
+        mixed.line_of("thinner", thinner),
     ];
     lines.into_iter().flatten().map(|line| line.measured_in(unit)).collect()
-}
-
-fn meaning(of: ThinnerOf) -> String {
-    match of {
-        ThinnerOf::BaseAndHardener => "of base and hardener together".to_owned(),
-        ThinnerOf::Base => "of the base alone".to_owned(),
-    }
 }
 
 fn two_part_findings(thinned: bool, by_weight: bool) -> Vec<Finding> {
@@ -168,7 +165,7 @@ fn thinning(paint_ml: f64, thinner_percent: f64) -> Result<MixAnswer, Refused> {
         cautions: vec![MixMessage::CautionThinner.into()],
         findings: Vec::new(),
         working: working(
-            Vec::from_iter(Thinning { paint_ml, thinner_percent }.line("Thinner")),
+            Vec::from_iter(Thinning { paint_ml, thinner_percent }.line(FluidsWorking::Thinner)),
             Source::new(MixMessage::SourceThinning, Standing::Memory),
             MixMessage::RangeThinning,
         ),

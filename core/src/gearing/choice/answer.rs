@@ -12,7 +12,7 @@ use crate::gearing::formulas::{
     CentreDistance, FinalRatio, HuntingTooth, chain_size_source, final_ratio, geometry, kinematics, pitch,
 };
 use crate::gearing::judge::{Axle, on_mesh, speedometer_source, teeth};
-use crate::gearing::message::{GearingSource, SprocketChoiceMessage};
+use crate::gearing::message::{GearingSource, SprocketChoiceMessage, SprocketChoiceWorking};
 use crate::message::Message;
 use crate::quantity::{
     Finding, FindingCode, Judgement, Line, PercentChange, Source, Standing, Weight, WorkLine, Working,
@@ -202,19 +202,23 @@ fn working(
     (wanted, goal): (Option<f64>, Option<WorkLine>),
     best: Option<&SprocketPair>,
 ) -> Working {
-    let mut lines = Vec::from_iter(FinalRatio { front_teeth, rear_teeth }.line("Final drive ratio as fitted"));
+    let mut lines = Vec::from_iter(FinalRatio { front_teeth, rear_teeth }.line(SprocketChoiceWorking::FittedRatio));
     lines.extend(goal);
     if let Some(best) = best {
         let (front_teeth, rear_teeth) = (best.front_teeth, best.rear_teeth);
-        lines.extend(FinalRatio { front_teeth, rear_teeth }.line("Final drive ratio of the best pair"));
-        lines.extend(wanted.and_then(|after| PercentChange { before: best.final_ratio, after }.line("Off the goal")));
+        lines.extend(FinalRatio { front_teeth, rear_teeth }.line(SprocketChoiceWorking::BestRatio));
+        lines.extend(
+            wanted.and_then(|after| {
+                PercentChange { before: best.final_ratio, after }.line(SprocketChoiceWorking::OffGoal)
+            }),
+        );
         lines.extend(best.chain.as_ref().zip(size).and_then(|(fit, size)| {
             let run = CentreDistance { front_teeth, rear_teeth, chain_links: fit.links, pitch_mm: pitch(size) };
-            run.line("Centre distance of the best pair")
+            run.line(SprocketChoiceWorking::CentreDistance)
         }));
         lines.extend(best.chain.as_ref().and_then(|fit| {
             let hunting = HuntingTooth { teeth: front_teeth, chain_links: fit.links };
-            hunting.line("Turns in front until tooth and link meet again")
+            hunting.line(SprocketChoiceWorking::HuntingTurns)
         }));
     }
     Working {

@@ -5,7 +5,7 @@ use layshaft_wire::wire;
 use crate::bounds;
 use crate::error::Refused;
 use crate::gearing::formulas::{TallerRatio, WantedRatio, taller_ratio, wanted_ratio};
-use crate::gearing::message::GearingRefused;
+use crate::gearing::message::{GearingRefused, SprocketChoiceWorking};
 use crate::quantity::{Line, WorkLine};
 use crate::record::Drive;
 
@@ -60,7 +60,7 @@ pub(super) fn ratio_line(
     final_ratio: f64,
     circumference_mm: Option<f64>,
 ) -> Option<WorkLine> {
-    let label = "Final drive ratio that is wanted";
+    let label = SprocketChoiceWorking::WantedRatio;
     match *goal {
         SprocketGoal::Speedometer => None,
         SprocketGoal::Taller { taller_percent } => TallerRatio { final_ratio, taller_percent }.line(label),

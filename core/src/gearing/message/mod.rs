@@ -7,6 +7,7 @@ mod judgement;
 mod refused;
 mod source;
 mod thrust;
+mod working;
 
 pub(crate) use chain::{ChainMeshMessage, ChainWearMessage};
 pub(crate) use choice::SprocketChoiceMessage;
@@ -15,3 +16,4 @@ pub(crate) use judgement::GearingMessage;
 pub(crate) use refused::GearingRefused;
 pub(crate) use source::GearingSource;
 pub(crate) use thrust::ThrustMessage;
+pub(crate) use working::{GearingWorking, SprocketChoiceWorking, ThrustWorking};

@@ -51,4 +51,6 @@ pub(crate) enum GearingSource {
     CubicLaw,
     /// The shape between the peaks.
     PeaksShape,
+    /// Power as torque and speed.
+    Power,
 }

@@ -328,6 +328,7 @@ mod tests {
     fn every_line_of_the_working_has_numbers_in_it_and_every_source_a_text() {
         let sheet = gearing_answer(&demo_bike(), &ask(16, 38)).unwrap();
         assert_eq!(sheet.working.lines.len(), 19, "{:#?}", sheet.working.lines);
+        assert_eq!(sheet.working.lines[3].label, "Speed in top at 1 000 rpm");
         for line in &sheet.working.lines {
             assert!(line.equation.chars().any(|letter| letter.is_ascii_digit()) && line.value.is_finite(), "{line:?}");
         }

@@ -11,7 +11,7 @@ use crate::gearing::judge::{
     Axle, TightSpot, WearLimit, WearRule, WornPosition, judge_wear, links_of, noted_elongation, on_tight_spot, teeth,
     tight_spot, wear_limits, worn_position, worn_positions,
 };
-use crate::gearing::message::{ChainWearMessage, GearingRefused};
+use crate::gearing::message::{ChainWearMessage, GearingRefused, GearingWorking};
 use crate::message::Message;
 use crate::quantity::{Finding, FindingCode, Judgement, Line, Weight, Working};
 use crate::record::{Bike, ChainJoint, ChainKind, ChainSize, Drive};
@@ -114,13 +114,15 @@ pub fn chain_wear_answer(bike: &Bike, ask: &ChainWearAsk) -> Result<ChainWearAns
     findings.extend(positions.first().filter(|_| percent.is_some()).and_then(on_end));
     let pitch_mm = dimensions.pitch_mm;
     let new = WornLength { pitches, pitch_mm, elongation_percent: 0.0 };
-    let mut lines = Vec::from_iter(new.line("Length of a new chain"));
+    let mut lines = Vec::from_iter(new.line(GearingWorking::NewLength));
     lines.extend(
-        measured_mm.and_then(|measured_mm| ChainElongation { measured_mm, pitches, pitch_mm }.line("Elongation")),
+        measured_mm.and_then(|measured_mm| {
+            ChainElongation { measured_mm, pitches, pitch_mm }.line(GearingWorking::Elongation)
+        }),
     );
     lines.extend(limits.iter().filter_map(|limit| {
         let worn = WornLength { pitches, pitch_mm, elongation_percent: limit.percent };
-        worn.line(&format!("Length at the limit: {}", limit.name))
+        worn.line(GearingWorking::LengthAtLimit { limit: limit.name.clone() })
     }));
     let mut sources = vec![wear_source(), chain_size_source(), geometry()];
     sources.extend(limits.iter().map(|limit| limit.source.clone()));
@@ -275,6 +277,7 @@ mod tests {
         let own = ChainWearAsk { chain_wear_limit_percent: Some(0.5), ..measured(256.0) };
         let sheet = chain_wear_answer(&bike, &own).unwrap();
         assert!(sheet.judgement == Judgement::Outside && sheet.limits[0].entered() && !sheet.limits[1].entered());
+        assert_eq!(sheet.working.lines[2].label, "Length at the limit: By the manual, as entered");
     }
 
     #[test]

@@ -8,12 +8,18 @@ use crate::gearing::judge::{
     AllowedReading, Axle, ChainFit, Corrector, CorrectorRatio, GearTrain, Sender, SpeedometerFactor, SpeedometerShift,
     production_source, speedometer_source,
 };
-use crate::gearing::message::{GearingMessage, GearingSource};
+use crate::gearing::message::{GearingMessage, GearingSource, GearingWorking};
 use crate::message::{Joint, Message};
 use crate::quantity::{Difference, Line, PercentChange, Source, Standing, WorkLine, Working};
 use crate::record::{ChainSize, Drive, Wheel};
 use crate::tyres::{rolling_line, tyre_source};
 use crate::units::Unit;
+
+/// Engine speed at which the speed of a gear is usually given, rpm.
+const COMMON_RPM: f64 = 1000.0;
+
+/// True speed of the comparison of speedometers, km/h.
+const TRUE_KMH: f64 = 80.0;
 
 /// The lines on gears and speeds; `wheel` is the rear one that is fitted, `standard` the one as made.
 pub(crate) fn on_gears(
@@ -23,8 +29,8 @@ pub(crate) fn on_gears(
     road_speed_kmh: f64,
 ) -> Vec<WorkLine> {
     let (front_teeth, rear_teeth, mm) = (train.front_teeth, train.rear_teeth, train.circumference_mm);
-    let mut lines = Vec::from_iter(FinalRatio { front_teeth, rear_teeth }.line("Final drive ratio"));
-    lines.extend(rolling_line("Rolling circumference, rear", standard, wheel, (mm, train.circumference_measured)));
+    let mut lines = Vec::from_iter(FinalRatio { front_teeth, rear_teeth }.line(GearingWorking::FinalRatio));
+    lines.extend(rolling_line(true, standard, wheel, (mm, train.circumference_measured)));
     let (Some(top), Some(primary_ratio), Some(gear)) = (train.top(), drive.primary_ratio, drive.gear_ratios.last())
     else {
         return lines;
@@ -32,11 +38,12 @@ pub(crate) fn on_gears(
     let overall_ratio = top.overall_ratio;
     let overall = OverallRatio { primary_ratio, gear_ratio: *gear, front_teeth, rear_teeth };
     let speed = |engine_rpm| RoadSpeed { engine_rpm, overall_ratio, circumference_mm: mm };
-    lines.extend(overall.line("Overall ratio in top"));
-    lines.extend(speed(1000.0).line("Speed in top at 1,000 rpm"));
-    lines.extend(drive.rev_limit_rpm.and_then(|limit| speed(limit).line("Speed in top at the engine speed limit")));
+    lines.extend(overall.line(GearingWorking::OverallRatio));
+    let rpm = Unit::Rpm.of(COMMON_RPM);
+    lines.extend(speed(COMMON_RPM).line(GearingWorking::SpeedInTop { rpm }));
+    lines.extend(drive.rev_limit_rpm.and_then(|limit| speed(limit).line(GearingWorking::SpeedAtLimit)));
     let engine = EngineSpeed { road_speed_kmh, overall_ratio, circumference_mm: mm };
-    lines.extend(engine.line("Engine speed in top at the comparison speed"));
+    lines.extend(engine.line(GearingWorking::EngineSpeed));
     lines
 }
 
@@ -48,7 +55,7 @@ pub(crate) fn on_change(standard: &GearTrain, proposed: &GearTrain) -> Option<Wo
         circumference_mm: standard.circumference_mm,
         new_circumference_mm: proposed.circumference_mm,
     };
-    change.line("Engine speed against standard, same road speed")
+    change.line(GearingWorking::EngineSpeedChange)
 }
 
 /// The lines on the chain.
@@ -60,28 +67,29 @@ pub(crate) fn on_chain(
 ) -> Vec<WorkLine> {
     let (pitch_mm, chain_links, centre_distance_mm) = (pitch(size), fit.links, fit.centre_distance_mm);
     let present = ChainLength { front_teeth, rear_teeth, centre_distance_mm: axle.present_mm, pitch_mm };
-    let from = if axle.measured { "measured" } else { "which the fitted chain gives" };
     let needed = |mm| chain_length(front_teeth, rear_teeth, mm, pitch_mm).ok();
-    let mut lines = Vec::from_iter(present.line(&format!("Links at the present centre distance, {from}")));
+    let mut lines = Vec::from_iter(present.line(GearingWorking::Links { measured: axle.measured }));
     let fitted = CentreDistance { front_teeth, rear_teeth, chain_links, pitch_mm };
-    lines.extend(fitted.line("Centre distance with that chain"));
+    lines.extend(fitted.line(GearingWorking::CentreDistance));
     let moves = Difference { start: axle.present_mm, end: centre_distance_mm };
-    lines.extend(moves.line("Axle moves (back is positive)").map(|line| line.measured_in(Unit::Millimetre)));
+    lines.extend(moves.line(GearingWorking::AxleMoves).map(|line| line.measured_in(Unit::Millimetre)));
     if let (Some(adjuster_from_mm), Some(adjuster_to_mm)) = (axle.from_mm, axle.to_mm) {
         let used = AdjusterUsed { centre_distance_mm, adjuster_from_mm, adjuster_to_mm };
-        lines.extend(used.line("Adjuster travel used"));
+        lines.extend(used.line(GearingWorking::AdjusterUsed));
     }
     lines.extend(axle.to_mm.and_then(needed).and_then(|after| {
         let room = PercentChange { before: f64::from(chain_links), after };
-        room.line("Wear that the adjuster takes up: links at its end against the chain's")
+        room.line(GearingWorking::WearRoom)
     }));
-    lines.extend(axle.from_mm.and_then(needed).and_then(|links_exact| {
-        FreeChain { chain_links, links_exact, pitch_mm }.line("Free chain with the wheel forward")
-    }));
+    lines.extend(
+        axle.from_mm
+            .and_then(needed)
+            .and_then(|links_exact| FreeChain { chain_links, links_exact, pitch_mm }.line(GearingWorking::FreeChain)),
+    );
     lines.extend(fit.worn.iter().filter_map(|worn| {
         let elongation_percent = worn.wear_percent;
         let worn = WornCentreDistance { front_teeth, rear_teeth, chain_links, pitch_mm, elongation_percent };
-        worn.line(&format!("Centre distance at {elongation_percent} % wear"))
+        worn.line(GearingWorking::WornCentreDistance { wear: Unit::Percent.of(elongation_percent) })
     }));
     lines
 }
@@ -89,7 +97,7 @@ pub(crate) fn on_chain(
 /// The line on what a corrector must do.
 pub(crate) fn on_corrector(corrector: &Corrector) -> Option<WorkLine> {
     let ratio = CorrectorRatio { reading_factor: corrector.reading_factor };
-    ratio.line("Ratio of a corrector for a true reading")
+    ratio.line(GearingWorking::CorrectorRatio)
 }
 
 /// The lines on the speedometer.
@@ -106,15 +114,19 @@ pub(crate) fn on_speedometer(drive: &Drive, sender: &Sender, shift: &Speedometer
         new_speedometer_corrector,
     };
     let shown = ShownSpeed {
-        road_speed_kmh: 80.0,
+        road_speed_kmh: TRUE_KMH,
         speedometer_over_percent: drive.speedometer_over_percent.unwrap_or(0.0),
         reading_factor: shift.factor,
     };
-    let taken = if drive.speedometer_over_percent.is_none() { ", if it was exact as made" } else { "" };
+    let speed = Unit::KilometreHour.of(TRUE_KMH);
+    let reading = match drive.speedometer_over_percent {
+        Some(_) => GearingWorking::Reading { speed },
+        None => GearingWorking::ReadingIfExact { speed },
+    };
     let lines = [
-        factor.line("New reading over the reading as made"),
-        shown.line(&format!("Reading at a true 80 km/h{taken}")),
-        AllowedReading { road_speed_kmh: 80.0 }.line("Most that type approval allows there"),
+        factor.line(GearingWorking::ReadingFactor),
+        shown.line(reading),
+        AllowedReading { road_speed_kmh: TRUE_KMH }.line(GearingWorking::AllowedReading),
     ];
     lines.into_iter().flatten().collect()
 }

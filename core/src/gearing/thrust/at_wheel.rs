@@ -2,6 +2,7 @@
 
 use super::power::torque_of;
 use crate::bounds;
+use crate::gearing::message::GearingSource;
 use crate::quantity::{Source, Standing, formula, within};
 
 /// Power at the wheel, kW: `P_w = η · P`. Source: definition of the share `η` that reaches it.
@@ -14,7 +15,7 @@ pub fn power_at_wheel(kw: f64, drive_efficiency: f64) -> f64 {
 }
 
 fn definition() -> Source {
-    Source::new("Definition of power", Standing::Computed)
+    Source::new(GearingSource::Power, Standing::Computed)
 }
 
 formula! {

@@ -199,6 +199,8 @@ fn bad_input_and_what_is_missing_name_their_field() {
 fn every_line_of_the_working_has_numbers_in_it() {
     let sheet = sheet(&ThrustAsk { tyre_bar: Some(2.0), ..ThrustAsk::default() });
     assert!(sheet.working.lines.len() >= 9);
+    let top = sheet.working.lines.iter().find(|line| line.label.english().starts_with("Top speed, gear ")).unwrap();
+    assert!(top.label.english().ends_with(", where power at the wheel equals resistance times speed"), "{}", top.label);
     for line in &sheet.working.lines {
         assert!(line.equation.chars().any(|letter| letter.is_ascii_digit()) && line.value.is_finite(), "{line:?}");
     }

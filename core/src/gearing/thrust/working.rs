@@ -9,7 +9,7 @@ use super::road_load::{FORMULA_TOP_KMH, RollingLaw, rolling_coefficient};
 use super::sources::{air_source, road_load};
 use super::top_speed::{HeldBy, TopSpeed};
 use crate::gearing::formulas::{RoadSpeed, WantedRatio, kinematics};
-use crate::gearing::message::{GearingSource, ThrustMessage};
+use crate::gearing::message::{GearingSource, ThrustMessage, ThrustWorking};
 use crate::message::{Joint, Message};
 use crate::quantity::{Line, PercentChange, Source, Standing, WorkLine, Working};
 use crate::record::Drive;
@@ -28,7 +28,7 @@ fn coefficient(rolling: &RollingLaw, kmh: f64) -> (f64, Option<WorkLine>) {
         RollingLaw::Constant { rolling_coefficient } => (rolling_coefficient, None),
         RollingLaw::ByPressure { tyre_bar } => {
             let law = RollingCoefficient { tyre_bar, road_speed_kmh: kmh.min(FORMULA_TOP_KMH) };
-            (rolling_coefficient(tyre_bar, kmh), law.line("Rolling coefficient there"))
+            (rolling_coefficient(tyre_bar, kmh), law.line(ThrustWorking::RollingCoefficient))
         }
     }
 }
@@ -56,18 +56,18 @@ fn on_top(machine: &Machine, top: &TopSpeed) -> Vec<WorkLine> {
         wheel_radius_mm: machine.radius_mm(),
     };
     let speed = RoadSpeed { engine_rpm: top.rpm, overall_ratio, circumference_mm: machine.train.circumference_mm };
-    let held_by = match top.held_by {
-        HeldBy::Power => "where power at the wheel equals resistance times speed",
-        HeldBy::EngineLimit => "at the engine's limit, with power left over",
+    let label = match top.held_by {
+        HeldBy::Power => ThrustWorking::TopSpeedByPower { gear: top.gear },
+        HeldBy::EngineLimit => ThrustWorking::TopSpeedByLimit { gear: top.gear },
     };
     let lines = [
         by_speed,
-        resistance.line_of("rolling", "Rolling resistance there"),
-        resistance.line_of("slope", "Slope"),
-        resistance.line_of("air", "Resistance of the air there"),
-        WheelPower { power_kw, drive_efficiency: machine.efficiency }.line("Power at the wheel there"),
-        thrust.line("Thrust there"),
-        speed.line(&format!("Top speed, gear {}, {held_by}", top.gear)),
+        resistance.line_of("rolling", ThrustWorking::Rolling),
+        resistance.line_of("slope", ThrustWorking::Slope),
+        resistance.line_of("air", ThrustWorking::Air),
+        WheelPower { power_kw, drive_efficiency: machine.efficiency }.line(ThrustWorking::WheelPower),
+        thrust.line(ThrustWorking::Thrust),
+        speed.line(label),
     ];
     lines.into_iter().flatten().collect()
 }
@@ -84,7 +84,7 @@ fn on_best(machine: &Machine, drive: &Drive, kmh: f64) -> Vec<WorkLine> {
         grade_percent: load.grade_percent,
         head_wind_kmh: load.head_wind_kmh,
     };
-    let mut lines = Vec::from_iter(speed.line("Speed with the best possible gearing"));
+    let mut lines = Vec::from_iter(speed.line(ThrustWorking::BestSpeed));
     lines.extend(drive.primary_ratio.zip(drive.gear_ratios.last()).and_then(|(primary_ratio, gear_ratio)| {
         let ratio = WantedRatio {
             engine_rpm: peak_rpm,
@@ -93,7 +93,7 @@ fn on_best(machine: &Machine, drive: &Drive, kmh: f64) -> Vec<WorkLine> {
             gear_ratio: *gear_ratio,
             circumference_mm: machine.train.circumference_mm,
         };
-        ratio.line("Final drive ratio for it")
+        ratio.line(ThrustWorking::BestRatio)
     }));
     lines
 }
@@ -114,11 +114,11 @@ pub(super) fn working(
 ) -> Working {
     let (peak_kw, peak_rpm) = machine.engine.peak;
     let torque = TorqueOfPower { power_kw: peak_kw, engine_rpm: peak_rpm };
-    let mut lines = Vec::from_iter(torque.line("Torque at peak power"));
+    let mut lines = Vec::from_iter(torque.line(ThrustWorking::PeakTorque));
     lines.extend(top.into_iter().flat_map(|top| on_top(machine, top)));
     lines.extend(matched.and_then(|matched| {
         let off = PercentChange { before: matched.peak_power_rpm, after: matched.top_gear_rpm? };
-        off.line("Top gear against peak power")
+        off.line(ThrustWorking::AgainstPeakPower)
     }));
     if let Some((kmh, _)) = matched.and_then(|matched| matched.best_kmh.zip(matched.best_final_ratio)) {
         lines.extend(on_best(machine, drive, kmh));

@@ -2,7 +2,7 @@
 
 use layshaft_wire::wire;
 
-use super::message::LampsMessage;
+use super::message::{HarnessWorking, LampsMessage};
 use crate::bounds;
 use crate::electrical::formulas::{ConsumerPower, FlasherShare, LoadResistance, ResistorWatts, flasher, sources};
 use crate::electrical::{
@@ -56,14 +56,14 @@ pub enum LampSide {
 }
 
 impl LampSide {
-    /// As it stands in a working.
-    fn words(self) -> &'static str {
+    /// The line of a working on its share of the load.
+    fn share(self) -> HarnessWorking {
         match self {
-            LampSide::Standard => "as made",
-            LampSide::Fitted => "as fitted",
-            LampSide::Proposed => "as proposed",
-            LampSide::WithResistors => "with load resistors",
-            LampSide::WithFlasher => "with an electronic flasher",
+            LampSide::Standard => HarnessWorking::ShareStandard,
+            LampSide::Fitted => HarnessWorking::ShareFitted,
+            LampSide::Proposed => HarnessWorking::ShareProposed,
+            LampSide::WithResistors => HarnessWorking::ShareWithResistors,
+            LampSide::WithFlasher => HarnessWorking::ShareWithFlasher,
         }
     }
 }
@@ -346,17 +346,17 @@ fn working(
         };
         let filament = consumer.source == Some(LightSource::Filament);
         let amperes = if filament { "filament_amperes" } else { "steady_amperes" };
-        lines.extend(power.line_of(amperes, &format!("Current of {}", consumer.name)));
+        lines.extend(power.line_of(amperes, HarnessWorking::Current { lamp: consumer.name.clone() }));
     }
     lines.extend(flashing.iter().filter_map(|column| {
         let (side_watts, flasher_watts) = (column.indicators.side_watts, column.indicators.made_for_watts?);
-        FlasherShare { side_watts, flasher_watts }.line(&format!("Load share, {}", column.side.words()))
+        FlasherShare { side_watts, flasher_watts }.line(column.side.share())
     }));
     if let Some(resistor) = resistor {
         let beside = LoadResistance { volts: volts.charging, old_watts, new_watts };
-        lines.extend(beside.line("Load resistor beside each lamp"));
+        lines.extend(beside.line(HarnessWorking::Resistor));
         let lit = ResistorWatts { volts: volts.charging, ohms: resistor.buy_ohms };
-        lines.extend(lit.line("Its watts while lit"));
+        lines.extend(lit.line(HarnessWorking::ResistorWatts));
     }
     let mut sources = vec![sources::filament_law(), light_source(), cap_source()];
     if !flashing.is_empty() {

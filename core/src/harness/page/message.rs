@@ -87,3 +87,24 @@ pub(crate) enum LampsMessage {
     /// Where it holds.
     Range,
 }
+
+/// What the lines of the working of lamps give.
+#[message("harness-working")]
+pub(crate) enum HarnessWorking {
+    /// Current of a lamp.
+    Current { lamp: String },
+    /// Share of the load as made.
+    ShareStandard,
+    /// As fitted.
+    ShareFitted,
+    /// As proposed.
+    ShareProposed,
+    /// With load resistors.
+    ShareWithResistors,
+    /// With an electronic flasher.
+    ShareWithFlasher,
+    /// The resistor beside a lamp.
+    Resistor,
+    /// What it takes.
+    ResistorWatts,
+}

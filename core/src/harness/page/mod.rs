@@ -7,5 +7,5 @@ mod sources;
 
 pub use circuit::{CircuitCard, FaultPlace, HarnessAnswer, HarnessAsk, WayDrop, circuit_of, harness_answer};
 pub use lamps::{FlashColumn, FlashCount, LampAnswer, LampColumn, LampSide, LampsAsk, lamp_answer};
-pub(crate) use message::{CircuitMessage, LampsMessage};
+pub(crate) use message::{CircuitMessage, HarnessWorking, LampsMessage};
 pub use sources::harness_sources;

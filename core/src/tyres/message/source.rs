@@ -29,4 +29,6 @@ pub(crate) enum TyresSource {
     LowSection90,
     /// Letters.
     Charts,
+    /// Geometry.
+    Geometry,
 }

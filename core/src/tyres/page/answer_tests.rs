@@ -45,6 +45,9 @@ fn as_it_stands_the_rear_tyre_changes_nothing_and_is_too_old() {
     assert_eq!(age.weeks.iter().map(|week| week.year).collect::<Vec<_>>(), [1994, 1984, 1974]);
     assert_eq!(codes(&sheet), ["tyre.rim-open", "tyre.age"]);
     assert!(!sheet.cautions.is_empty() && sheet.working.lines.len() >= 8);
+    let labels: Vec<String> = sheet.working.lines.iter().map(|line| line.label.english()).collect();
+    assert!(labels.iter().any(|said| said == "Load on the tyre: left"), "{labels:#?}");
+    assert!(labels.iter().any(|said| said.starts_with("Age, if made in week ") && said.ends_with(" of 1994, years")));
 }
 
 #[test]

@@ -6,25 +6,26 @@ use crate::tyres::age::{TyreAge, TyreWeek, age_source};
 use crate::tyres::checks::{TyreCheck, TyreLimit};
 use crate::tyres::compare::TyreChange;
 use crate::tyres::formulas::{RideHeight, TurnsPerKilometre};
-use crate::tyres::message::{TyresMessage, TyresSource};
+use crate::tyres::message::{TyresMessage, TyresSource, TyresWorking};
 use crate::tyres::reading::TyreReading;
 use crate::tyres::rolled::rolling_line;
 use crate::tyres::wheel::tyre_source;
+use crate::units::Unit;
 
 /// The lines on one tyre; `other` is the wheel that it was scaled from where it was.
 pub(crate) fn on_tyre(size: &TyreSize, reading: &TyreReading, other: &Wheel, wheel: &Wheel) -> Vec<WorkLine> {
     let (least, most) = size.heights_mm();
-    let diameter = |label, height_mm| OuterDiameter { rim_code: size.rim_code, height_mm }.line(label);
+    let diameter = |label: TyresWorking, height_mm| OuterDiameter { rim_code: size.rim_code, height_mm }.line(label);
     let mut lines = Vec::new();
     if least < most {
-        lines.extend(diameter("Outer diameter, least", least));
-        lines.extend(diameter("Outer diameter, most", most));
+        lines.extend(diameter(TyresWorking::DiameterLeast, least));
+        lines.extend(diameter(TyresWorking::DiameterMost, most));
     } else {
-        lines.extend(diameter("Outer diameter", most));
+        lines.extend(diameter(TyresWorking::Diameter, most));
     }
     let circumference_mm = reading.circumference_mm;
-    lines.extend(rolling_line("Rolling circumference", other, wheel, (circumference_mm, reading.measured)));
-    lines.extend(TurnsPerKilometre { circumference_mm }.line("Turns in a kilometre"));
+    lines.extend(rolling_line(false, other, wheel, (circumference_mm, reading.measured)));
+    lines.extend(TurnsPerKilometre { circumference_mm }.line(TyresWorking::Turns));
     lines
 }
 
@@ -33,31 +34,35 @@ pub(crate) fn on_change(change: &TyreChange) -> Vec<WorkLine> {
     let axle = RideHeight { diameter_mm: change.diameter_before_mm, new_diameter_mm: change.diameter_after_mm };
     let (before, after) = (change.circumference_before_mm, change.circumference_after_mm);
     let mut lines = Vec::new();
-    lines.extend(axle.line("Axle higher than as made"));
-    lines.extend(PercentChange { before, after }.line("Circumference against as made"));
+    lines.extend(axle.line(TyresWorking::AxleHigher));
+    lines.extend(PercentChange { before, after }.line(TyresWorking::CircumferenceChange));
     lines.extend(change.speedometer_percent.and_then(|_| {
         // A longer way for one turn shows less.
         let shift = PercentChange { before: after, after: before };
-        shift.line("Speedometer against as made, by this tyre alone")
+        shift.line(TyresWorking::SpeedometerChange)
     }));
     lines
 }
 
 /// The lines on load and speed that are left.
 pub(crate) fn on_checks(checks: &[TyreCheck]) -> Vec<WorkLine> {
-    let known = checks.iter().filter(|check| matches!(check.limit, TyreLimit::Load | TyreLimit::Speed));
-    known
-        .filter_map(|check| {
-            let left = Difference { start: check.actual?, end: check.allowed_to? };
-            Some(left.line(&format!("{}: left", check.label))?.measured_in(check.unit))
-        })
-        .collect()
+    let line = |check: &TyreCheck| {
+        let label = match check.limit {
+            TyreLimit::Load => TyresWorking::LoadLeft,
+            TyreLimit::Speed => TyresWorking::SpeedLeft,
+            TyreLimit::Rim | TyreLimit::Tube => return None,
+        };
+        let left = Difference { start: check.actual?, end: check.allowed_to? };
+        Some(left.line(label)?.measured_in(check.unit))
+    };
+    checks.iter().filter_map(line).collect()
 }
 
 /// The lines on the age.
 pub(crate) fn on_age(age: &TyreAge) -> Vec<WorkLine> {
     let line = |week: &TyreWeek| {
-        YearsOfDays { days: week.age_days }.line(&format!("Age, if made in week {} of {}, years", week.week, week.year))
+        let label = TyresWorking::Age { week: week.week, year: Unit::Year.of(week.year) };
+        YearsOfDays { days: week.age_days }.line(label)
     };
     age.weeks.iter().filter_map(line).collect()
 }

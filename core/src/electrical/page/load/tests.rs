@@ -4,7 +4,7 @@ use super::*;
 use crate::electrical::judge::derive_electrical;
 use crate::error::{Code, Refusal};
 use crate::quantity::{Judgement, Weight};
-use crate::record::{Consumer, Drive, LightSource, Spec, Use};
+use crate::record::{Consumer, Drive, Indication, LightSource, Spec, Use};
 
 fn slot(id: &str, watts: f64, count: u32, used: Use, source: LightSource) -> Slot {
     let consumer =
@@ -224,4 +224,28 @@ fn the_published_balance_of_190_watts_against_105_at_14_volts_is_met() {
     let load = StateLoad { state: RidingState::Lights, watts: 105.0, amperes: 7.5, fitted_watts: 105.0 };
     let balance = balance(&supply, &load, &Volts::of(&supply), 5000.0).unwrap();
     assert!((balance.at_speed_amperes - 6.071).abs() < 0.0005);
+}
+
+#[test]
+fn a_working_names_consumers_states_and_the_load_resistors() {
+    let mut bike = bike();
+    bike.fitted.indication =
+        Indication { resistor_ohms: Some(10.0), resistors_per_side: Some(1), ..Indication::default() };
+    let labels: Vec<String> = load_answer(&bike, &LoadAsk::default())
+        .unwrap()
+        .working
+        .lines
+        .iter()
+        .map(|line| line.label.english())
+        .collect();
+    for label in [
+        "headlamp",
+        "horn, in no sum",
+        "Load resistors, one side",
+        "Load, standing, lights on, at 12.6 V",
+        "Into the battery, riding with lights, at 3 000 rpm",
+        "Full battery flat after",
+    ] {
+        assert!(labels.iter().any(|said| said == label), "{label}: {labels:#?}");
+    }
 }
