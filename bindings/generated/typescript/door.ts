@@ -3772,7 +3772,7 @@ area: Area,
 /**
  * What it works out.
  */
-title: string, 
+title: Message, 
 /**
  * The equation in symbols.
  */
@@ -3792,7 +3792,7 @@ source: Source,
 /**
  * Where it holds.
  */
-range: string, };
+range: Message, };
 
 /**
  * Length of chain that is free.
@@ -4452,9 +4452,9 @@ export type InputCard = {
  */
 name: string, 
 /**
- * In words, with its unit.
+ * In words.
  */
-label: string, 
+label: Message, 
 /**
  * Symbol in the equation.
  */
@@ -6003,7 +6003,7 @@ name: string,
 /**
  * In words.
  */
-label: string, 
+label: Message, 
 /**
  * Symbol in the equation.
  */
