@@ -18,6 +18,9 @@ pub fn implementation(prefix: &LitStr, input: &DeriveInput) -> Tokens {
         #input
 
         impl From<#name> for ::layshaft_core::message::Message {
+            // Nothing is said in a hurry: a small module comes before speed.
+            #[cold]
+            #[inline(never)]
             fn from(said: #name) -> Self {
                 match said { #(#arms)* }
             }
@@ -34,22 +37,17 @@ fn id(prefix: &LitStr, variant: &Variant) -> String {
     format!("{}-{}", prefix.value(), variant.ident.to_string().to_kebab_case())
 }
 
-/// `Name::Variant { a, b } => Message::new("prefix-variant", vec![("a", a.argument()), …])`. An argument that is not known is
-/// left out, so that a message can ask for it.
+/// `Name::Variant { a, b } => Message::declared(&Declared { … }, vec![a.argument(), …])`.
 fn arm(prefix: &LitStr, name: &syn::Ident, variant: &Variant) -> Tokens {
-    let (id, ident) = (id(prefix, variant), &variant.ident);
+    let (declared, ident) = (declaration(prefix, variant), &variant.ident);
+    let idents: Vec<_> = variant.fields.iter().filter_map(|field| field.ident.as_ref()).collect();
     match &variant.fields {
-        Fields::Unit => quote!(#name::#ident => ::layshaft_core::message::Message::new(#id, Vec::new()),),
-        Fields::Named(fields) => {
-            let idents: Vec<_> = fields.named.iter().filter_map(|field| field.ident.as_ref()).collect();
-            let names = idents.iter().map(|ident| ident.to_string().to_lower_camel_case());
-            quote! {
-                #name::#ident { #(#idents),* } => ::layshaft_core::message::Message::new(
-                    #id,
-                    vec![#((#names, ::layshaft_core::message::Argue::argument(#idents))),*],
-                ),
-            }
-        }
+        Fields::Unit | Fields::Named(_) => quote! {
+            #name::#ident { #(#idents),* } => ::layshaft_core::message::Message::declared(
+                &#declared,
+                vec![#(::layshaft_core::message::Argue::argument(#idents)),*],
+            ),
+        },
         Fields::Unnamed(fields) => Error::new_spanned(fields, "an argument of a message has a name").to_compile_error(),
     }
 }

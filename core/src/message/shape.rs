@@ -3,6 +3,7 @@
 use layshaft_wire::wire;
 use serde::{Deserialize, Serialize};
 
+use super::Declared;
 use crate::units::Unit;
 
 /// Something to say: which message, and what goes into it.
@@ -23,10 +24,16 @@ pub struct Message {
 const AS_ENTERED: &str = "as-entered";
 
 impl Message {
-    /// A message from its id and arguments. Made by `#[message]`.
+    /// A message from its id and arguments.
     pub fn new(id: &str, arguments: Vec<(&str, Argument)>) -> Self {
         let named = arguments.into_iter().map(|(name, value)| NamedArgument { name: name.to_owned(), value });
         Self { message_id: id.to_owned(), arguments: named.collect() }
+    }
+
+    /// A message from its declaration and its arguments in that order. Made by `#[message]`.
+    pub fn declared(declared: &Declared, arguments: Vec<Argument>) -> Self {
+        let names = declared.arguments.iter().map(|(name, _)| *name);
+        Self::new(declared.id, names.zip(arguments).collect())
     }
 
     /// A text that stays as it is: what the owner entered, the name of a standard.

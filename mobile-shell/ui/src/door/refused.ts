@@ -1,17 +1,12 @@
-// A refusal as something that can be thrown.
-import type { Code } from '../../../../bindings/generated/typescript/door.ts';
-import type { DoorRefusal, Trouble } from './backend.ts';
+// A refusal as something that can be thrown. What it says has no words yet: the desk puts it into words.
+import type { DoorRefusal } from './backend.ts';
 
-export class Refused extends Error implements DoorRefusal {
-  readonly code: Code;
-  readonly field: string | null;
-  readonly trouble?: Trouble;
+export class Refused extends Error {
+  readonly refusal: DoorRefusal;
 
   constructor(refusal: DoorRefusal) {
-    super(refusal.message);
+    super(refusal.code);
     this.name = 'Refused';
-    this.code = refusal.code;
-    this.field = refusal.field ?? null;
-    this.trouble = refusal.trouble;
+    this.refusal = refusal;
   }
 }

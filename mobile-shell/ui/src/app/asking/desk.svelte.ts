@@ -1,5 +1,6 @@
 // The desk between the pages and the door: asks, acts, tells pages what went stale, and remembers how to undo.
 import type { Door, DoorRefusal, DoorState } from '../../door/index.ts';
+import { Refused } from '../../door/index.ts';
 import { forgetAnswers, takeAnswer, takeDoor } from './early.ts';
 import type { Command, Outcome, Query, QueryMap, Refusal } from '../../door/wire.ts';
 import { together } from './together.svelte.ts';
@@ -22,9 +23,10 @@ export interface Toast {
 
 /** Whatever was thrown, as a refusal that can be shown, in words. */
 export function asRefusal(thrown: unknown): Refusal {
-  if (thrown && typeof thrown === 'object' && 'code' in thrown && 'message' in thrown) {
-    const { trouble, code } = thrown as DoorRefusal;
-    return trouble ? { code, message: inWords(trouble), field: null } : (worded(thrown) as Refusal);
+  const refusal = thrown instanceof Refused ? thrown.refusal : thrown;
+  if (refusal && typeof refusal === 'object' && 'code' in refusal && 'message' in refusal) {
+    const { trouble, code } = refusal as DoorRefusal;
+    return trouble ? { code, message: inWords(trouble), field: null } : (worded(refusal) as Refusal);
   }
   return { code: 'storage', message: thrown instanceof Error ? thrown.message : String(thrown), field: null };
 }
