@@ -1,18 +1,31 @@
 //! Every message that the core can say, listed once: what the catalogue of a language must have words for.
 
+use crate::bounds;
 use crate::brakes::message::{BleedingMessage, BrakesFinding, BrakesMessage, BrakesRefused, BrakesSource};
 use crate::coating::{CoatingMessage, CureMessage, ProcessMessage};
-use crate::electrical::{ChargingMessage, ChargingPageMessage, ElectricalMessage, ElectricalSource, FuseColour, LoadMessage, LoadPageMessage, WireMessage};
+use crate::electrical::{
+    ChargingMessage, ChargingPageMessage, ElectricalMessage, ElectricalSource, FuseColour, LoadMessage,
+    LoadPageMessage, WireMessage,
+};
 use crate::error::RefusedMessage;
 use crate::events::{EventMessage, EventsMessage};
 use crate::fasteners::{ScrewMessage, ThreadMessage};
 use crate::faults::{CircuitCheckMessage, FaultsMessage, FaultsSource, ReachMessage};
 use crate::fluids::{FillMessage, MixMessage};
-use crate::gearing::message::{ChainMeshMessage, ChainWearMessage, GearingFinding, GearingMessage, GearingRefused, GearingSource, SprocketChoiceMessage, ThrustMessage};
-use crate::harness::{CircuitMessage, FaultMessage, IndicatorMessage, LampsMessage, ModelMessage, SolverMessage, SymptomMessage, WireColour};
+use crate::gearing::message::{
+    ChainMeshMessage, ChainWearMessage, GearingFinding, GearingMessage, GearingRefused, GearingSource,
+    SprocketChoiceMessage, ThrustMessage,
+};
+use crate::harness::{
+    CircuitMessage, FaultMessage, IndicatorMessage, LampsMessage, ModelMessage, SolverMessage, SymptomMessage,
+    WireColour,
+};
 use crate::inspection::{InspectionMessage, PackMessage};
-use crate::message::{ArgumentKind, Declared};
-use crate::plan::{PlanAskedMessage, PlanDateMessage, PlanFindingMessage, PlanNeverFitsMessage, PlanOrderMessage, PlanRefusedMessage, PlanWaitMessage};
+use crate::message::{ArgumentKind, Declared, FieldMessage};
+use crate::plan::{
+    PlanAskedMessage, PlanDateMessage, PlanFindingMessage, PlanNeverFitsMessage, PlanOrderMessage, PlanRefusedMessage,
+    PlanWaitMessage,
+};
 use crate::ripple::message::{RippleFollows, RippleMessage};
 use crate::today::TodayMessage;
 use crate::tyres::message::{TyreCheckMessage, TyresFinding, TyresMessage, TyresRefused, TyresSource};
@@ -20,6 +33,7 @@ use crate::tyres::message::{TyreCheckMessage, TyresFinding, TyresMessage, TyresR
 /// The messages of each enum marked `#[message]`. `tests/suite/words.rs` finds one that is missing here.
 pub const MESSAGES: &[&[Declared]] = &[
     SHARED,
+    bounds::DECLARED,
     BleedingMessage::DECLARED,
     BrakesFinding::DECLARED,
     BrakesMessage::DECLARED,
@@ -40,6 +54,7 @@ pub const MESSAGES: &[&[Declared]] = &[
     FaultMessage::DECLARED,
     FaultsMessage::DECLARED,
     FaultsSource::DECLARED,
+    FieldMessage::DECLARED,
     FillMessage::DECLARED,
     FuseColour::DECLARED,
     GearingFinding::DECLARED,

@@ -7,6 +7,7 @@ use std::fmt;
 use std::str::FromStr;
 
 use crate::error::Refused;
+use crate::message::FieldMessage;
 
 /// A device's id: 64 random bits, drawn once by the host.
 #[derive(Clone, Copy, Debug, Default, PartialEq, Eq, PartialOrd, Ord, Hash)]
@@ -58,7 +59,7 @@ impl FromStr for Stamp {
     fn from_str(text: &str) -> Result<Self, Refused> {
         let bad = || Refused::Unreadable {
             field: "stamp".to_owned(),
-            label: "Stamp".into(),
+            label: FieldMessage::Stamp.into(),
             reason: format!("'{text}' is not three hexadecimal numbers of 16, 8 and 16 digits").into(),
         };
         let parts: Vec<&str> = text.split('-').collect();

@@ -4,6 +4,7 @@ use layshaft_wire::wire;
 
 use crate::check;
 use crate::error::Refused;
+use crate::message::FieldMessage;
 
 /// A photo of something on the bike.
 #[wire(lenient, stored)]
@@ -40,19 +41,19 @@ impl Photo {
         if !PHOTO_MEDIA.contains(&self.media.as_str()) {
             return Err(Refused::Unreadable {
                 field: "media".to_owned(),
-                label: "Photo".into(),
+                label: FieldMessage::Photo.into(),
                 reason: format!("'{}' is not one of {}", self.media, PHOTO_MEDIA.join(", ")).into(),
             });
         }
         if bytes == 0 || bytes > PHOTO_MOST_BYTES {
             return Err(Refused::Unreadable {
                 field: "bytes".to_owned(),
-                label: "Photo".into(),
+                label: FieldMessage::Photo.into(),
                 reason: format!("{bytes} bytes is outside 1 to {PHOTO_MOST_BYTES} bytes").into(),
             });
         }
         if let Some(caption) = &mut self.caption {
-            *caption = check::check_text("caption", "Caption", caption, 400)?;
+            *caption = check::check_text("caption", FieldMessage::Caption, caption, 400)?;
         }
         Ok(self)
     }

@@ -3,7 +3,7 @@
 use chrono::{Datelike, NaiveDate};
 
 use crate::error::Refused;
-use crate::message::{Argue, Argument, ArgumentKind};
+use crate::message::{Argue, Argument, ArgumentKind, FieldMessage};
 
 /// A civil day, counted from 1 January 1970.
 #[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord)]
@@ -76,12 +76,13 @@ const WRITTEN_MS: std::ops::Range<i64> = 946_684_800_000..4_102_444_800_000;
 /// Accepts a moment at which something on a bike can have been done, or none.
 ///
 /// ```
+/// use layshaft_core::message::FieldMessage;
 /// use layshaft_core::time::check_written;
-/// assert!(check_written("takenMs", "When it was measured", Some(1_775_000_000_000)).is_ok());
-/// assert!(check_written("takenMs", "When it was measured", None).is_ok());
-/// assert!(check_written("takenMs", "When it was measured", Some(0)).is_err());
+/// assert!(check_written("takenMs", FieldMessage::WhenItWasMeasured, Some(1_775_000_000_000)).is_ok());
+/// assert!(check_written("takenMs", FieldMessage::WhenItWasMeasured, None).is_ok());
+/// assert!(check_written("takenMs", FieldMessage::WhenItWasMeasured, Some(0)).is_err());
 /// ```
-pub fn check_written(field: &str, label: &str, at_ms: Option<i64>) -> Result<(), Refused> {
+pub fn check_written(field: &str, label: FieldMessage, at_ms: Option<i64>) -> Result<(), Refused> {
     match at_ms {
         Some(at_ms) if !WRITTEN_MS.contains(&at_ms) => Err(Refused::Unreadable {
             field: field.to_owned(),
@@ -95,11 +96,12 @@ pub fn check_written(field: &str, label: &str, at_ms: Option<i64>) -> Result<(),
 /// Accepts a day written `YYYY-MM-DD` that the calendar has, from 1970 to 2100.
 ///
 /// ```
+/// use layshaft_core::message::FieldMessage;
 /// use layshaft_core::time::check_day;
-/// assert!(check_day("expected", "Expected day", "2028-02-29").is_ok());
-/// assert!(check_day("expected", "Expected day", "2026-02-29").is_err());
+/// assert!(check_day("expected", FieldMessage::ExpectedDay, "2028-02-29").is_ok());
+/// assert!(check_day("expected", FieldMessage::ExpectedDay, "2026-02-29").is_err());
 /// ```
-pub fn check_day(field: &str, label: &str, day: &str) -> Result<(), Refused> {
+pub fn check_day(field: &str, label: FieldMessage, day: &str) -> Result<(), Refused> {
     match Day::read(day) {
         Some(_) => Ok(()),
         None => Err(Refused::Unreadable {

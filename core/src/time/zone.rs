@@ -132,6 +132,7 @@ impl Moment {
 #[cfg(test)]
 mod tests {
     use super::*;
+    use crate::message::FieldMessage;
     use crate::time::{Day, check_day};
 
     /// Central European time of 2026: forward on 29 March 01:00 UTC, back on 25 October 01:00 UTC.
@@ -167,7 +168,7 @@ mod tests {
             "1969-12-31",
             "2101-01-01",
         ] {
-            let text = check_day("expected", "Expected day", bad).unwrap_err().english();
+            let text = check_day("expected", FieldMessage::ExpectedDay, bad).unwrap_err().english();
             assert!(text.starts_with("Expected day: ") && text.contains("2026-04-02"), "{text}");
         }
     }

@@ -6,6 +6,7 @@ use super::product::Product;
 use super::stay::Stay;
 use crate::check;
 use crate::error::Refused;
+use crate::message::FieldMessage;
 use crate::time::{Moment, check_written};
 
 /// So far may the clocks of two devices differ, milliseconds.
@@ -52,9 +53,9 @@ impl Coat {
     /// assert!(Coat { ended_ms: Some(0), ..coat }.checked().is_err());
     /// ```
     pub fn checked(mut self) -> Result<Self, Refused> {
-        self.title = check::check_title("title", "On what", &self.title)?;
+        self.title = check::check_title("title", FieldMessage::OnWhat, &self.title)?;
         self.product = self.product.checked()?;
-        check_written("appliedMs", "When it went on", Some(self.applied_ms))?;
+        check_written("appliedMs", FieldMessage::WhenItWentOn, Some(self.applied_ms))?;
         if self.ended_ms.is_some_and(|ended_ms| ended_ms < self.applied_ms) {
             return Err(Refused::Conflict {
                 field: "endedMs".to_owned(),
@@ -81,7 +82,7 @@ pub fn went_on(told_ms: Option<i64>, moment: &Moment) -> Result<i64, Refused> {
     if at_ms > moment.now_ms.saturating_add(CLOCKS_DIFFER_MS) {
         return Err(Refused::Unreadable {
             field: "appliedMs".to_owned(),
-            label: "When it went on".into(),
+            label: FieldMessage::WhenItWentOn.into(),
             reason: format!(
                 "{} lies ahead; give a time up to now, {}",
                 moment.zone.spoken(at_ms),

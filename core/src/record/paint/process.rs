@@ -9,6 +9,7 @@ use super::surface::{PaintedPart, Surface, area_of};
 use crate::bounds;
 use crate::check;
 use crate::error::Refused;
+use crate::message::FieldMessage;
 
 /// What a step of a process lays.
 #[wire(stored)]
@@ -77,7 +78,7 @@ impl Process {
     /// Refused: no step or too many, a coat without a product, a product that [`Product::checked`] refuses, a decal as
     /// the first step or with no clear coat over it.
     pub fn checked(mut self) -> Result<Self, Refused> {
-        self.title = check::check_title("title", "On what", &self.title)?;
+        self.title = check::check_title("title", FieldMessage::OnWhat, &self.title)?;
         bounds::PROCESS_STEPS.check(self.steps.len() as f64)?;
         if !self.surfaces.is_empty() {
             area_of(&self.surfaces)?;
@@ -113,7 +114,7 @@ impl ProcessStep {
         let name = match (self.name.trim(), &product) {
             ("", Some(product)) => product.name.clone(),
             ("", None) => "Decal".to_owned(),
-            (name, _) => check::check_title("steps", "Step", name)?,
+            (name, _) => check::check_title("steps", FieldMessage::Step, name)?,
         };
         match (&product, self.layer) {
             (None, Layer::Base | Layer::Colour | Layer::Clear) => Err(Refused::Missing {

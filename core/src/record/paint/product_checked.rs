@@ -5,6 +5,7 @@ use super::second_time;
 use crate::bounds;
 use crate::check;
 use crate::error::Refused;
+use crate::message::FieldMessage;
 
 impl Product {
     /// The product with its texts trimmed, or the first field that cannot be accepted.
@@ -20,22 +21,22 @@ impl Product {
     /// assert!(shut.checked().is_err());
     /// ```
     pub fn checked(mut self) -> Result<Self, Refused> {
-        self.name = check::check_title("name", "Product", &self.name)?;
+        self.name = check::check_title("name", FieldMessage::Product, &self.name)?;
         let hours = |field, label, value| bounds::CURE_HOURS.named(field, label).check_known(value);
-        hours("touchDryHours", "Touch dry", self.touch_dry_hours)?;
-        hours("recoatFromHours", "Recoat from", self.recoat_from_hours)?;
-        hours("recoatToHours", "Recoat until", self.recoat_to_hours)?;
-        hours("handleHours", "Handle", self.handle_hours)?;
-        hours("fullCureHours", "Full cure", self.full_cure_hours)?;
+        hours("touchDryHours", FieldMessage::TouchDry, self.touch_dry_hours)?;
+        hours("recoatFromHours", FieldMessage::RecoatFrom, self.recoat_from_hours)?;
+        hours("recoatToHours", FieldMessage::RecoatUntil, self.recoat_to_hours)?;
+        hours("handleHours", FieldMessage::Handle, self.handle_hours)?;
+        hours("fullCureHours", FieldMessage::FullCure, self.full_cure_hours)?;
         let degrees = |field, label, value| bounds::TEMPERATURE.named(field, label).check_known(value);
-        degrees("atCelsius", "Temperature of the times", self.at_celsius)?;
-        degrees("lowestCelsius", "Lowest temperature", self.lowest_celsius)?;
-        bounds::HUMIDITY.named("highestHumidity", "Highest humidity").check_known(self.highest_humidity)?;
+        degrees("atCelsius", FieldMessage::TemperatureOfTheTimes, self.at_celsius)?;
+        degrees("lowestCelsius", FieldMessage::LowestTemperature, self.lowest_celsius)?;
+        bounds::HUMIDITY.named("highestHumidity", FieldMessage::HighestHumidity).check_known(self.highest_humidity)?;
         bounds::ACTIVATION.check_known(self.activation_kelvin)?;
         if self.end_hours().is_none() {
             return Err(Refused::Missing {
                 field: "fullCureHours".to_owned(),
-                label: "How long it takes".into(),
+                label: FieldMessage::HowLongItTakes.into(),
                 help: "enter at least one time from the can: touch dry, recoat from, handle or full cure".into(),
             });
         }
@@ -43,7 +44,7 @@ impl Product {
         second_time::check(&self)?;
         self.check_mixing()?;
         if let Some(text) = self.forbids.take().filter(|text| !text.trim().is_empty()) {
-            self.forbids = Some(check::check_text("forbids", "What must wait", &text, 200)?);
+            self.forbids = Some(check::check_text("forbids", FieldMessage::WhatMustWait, &text, 200)?);
         }
         Ok(self)
     }
@@ -93,7 +94,7 @@ impl Product {
     fn check_mixing(&self) -> Result<(), Refused> {
         bounds::POT_LIFE.check_known(self.pot_life_minutes)?;
         bounds::MIX_PARTS.check_known(self.parts_base)?;
-        bounds::MIX_PARTS.named("partsHardener", "Parts of hardener").check_known(self.parts_hardener)?;
+        bounds::MIX_PARTS.named("partsHardener", FieldMessage::PartsOfHardener).check_known(self.parts_hardener)?;
         bounds::THINNER.check_known(self.thinner_percent)?;
         bounds::SOLIDS.check_known(self.solids_percent)?;
         bounds::FILM.check_known(self.dry_micrometres)?;
@@ -106,7 +107,7 @@ impl Product {
         };
         Err(Refused::Missing {
             field: missing.to_owned(),
-            label: "Mixing ratio".into(),
+            label: FieldMessage::MixingRatio.into(),
             help: "enter both sides of the ratio, base and hardener".into(),
         })
     }

@@ -3,6 +3,7 @@
 use super::product::Product;
 use crate::bounds::{self, Bound};
 use crate::error::Refused;
+use crate::message::FieldMessage;
 
 /// 0 °C, kelvin.
 const ZERO_CELSIUS: f64 = 273.15;
@@ -45,22 +46,30 @@ pub(crate) fn first_hours(product: &Product) -> Option<f64> {
 /// Refuses a second temperature that says nothing or that no paint can have.
 pub(crate) fn check(product: &Product) -> Result<(), Refused> {
     let second = |field, label, bound: Bound, value| bound.named(field, label).check_known(value);
-    let celsius = second("secondCelsius", "Second temperature", bounds::TEMPERATURE, product.second_celsius)?;
-    let hours = second("secondHours", "Time at the second temperature", bounds::CURE_HOURS, product.second_hours)?;
-    let missing = |field: &str, label: &str, help: &str| {
+    let celsius =
+        second("secondCelsius", FieldMessage::SecondTemperature, bounds::TEMPERATURE, product.second_celsius)?;
+    let hours =
+        second("secondHours", FieldMessage::TimeAtTheSecondTemperature, bounds::CURE_HOURS, product.second_hours)?;
+    let missing = |field: &str, label: FieldMessage, help: &str| {
         Err(Refused::Missing { field: field.to_owned(), label: label.into(), help: help.into() })
     };
     let (celsius, hours) = match (celsius, hours) {
         (None, None) => return Ok(()),
-        (Some(_), None) => return missing("secondHours", "Time at the second temperature", "enter it from the sheet"),
-        (None, Some(_)) => return missing("secondCelsius", "Second temperature", "enter it from the sheet"),
+        (Some(_), None) => {
+            return missing("secondHours", FieldMessage::TimeAtTheSecondTemperature, "enter it from the sheet");
+        }
+        (None, Some(_)) => return missing("secondCelsius", FieldMessage::SecondTemperature, "enter it from the sheet"),
         (Some(celsius), Some(hours)) => (celsius, hours),
     };
     let Some(at) = product.at_celsius else {
-        return missing("atCelsius", "Temperature of the times", "enter it, to compare the second temperature with");
+        return missing(
+            "atCelsius",
+            FieldMessage::TemperatureOfTheTimes,
+            "enter it, to compare the second temperature with",
+        );
     };
     let Some(first) = first_hours(product) else {
-        return missing("secondHours", "The same time at the first temperature", "enter it, to compare the two");
+        return missing("secondHours", FieldMessage::TimeAtTheFirstTemperature, "enter it, to compare the two");
     };
     let conflict =
         |field: &str, reason: String| Err(Refused::Conflict { field: field.to_owned(), reason: reason.into() });

@@ -13,11 +13,12 @@ use super::diameter::years_of;
 use crate::bounds;
 use crate::check;
 use crate::error::Refused;
+use crate::message::FieldMessage;
 use crate::quantity::{Source, Standing};
 
 /// Field of the code as it crosses the door.
 pub(crate) const FIELD: &str = "dateCode";
-const LABEL: &str = "Date code of the tyre";
+const LABEL: FieldMessage = FieldMessage::DateCodeOfTheTyre;
 /// First year of the code (from memory: May 1971).
 const FIRST_YEAR: i32 = 1971;
 /// Last year in which three figures were allowed, and the last week of it (from memory: until 2 July 2000).

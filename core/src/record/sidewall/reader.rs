@@ -12,6 +12,7 @@ use super::size::{AlphaLetter, Construction, Section, Tube, TyreSize};
 use crate::bounds::{self, Bound};
 use crate::check;
 use crate::error::Refused;
+use crate::message::FieldMessage;
 
 impl TyreSize {
     /// Reads a size as the sidewall has it; refuses with the part that cannot be read.
@@ -28,7 +29,7 @@ impl TyreSize {
 
 /// Reads a whole code.
 fn read(code: &str) -> Result<TyreSize, Refused> {
-    let code = check::check_text("tyre", "Tyre size", code, 40)?;
+    let code = check::check_text("tyre", FieldMessage::TyreSize, code, 40)?;
     let mut reader = Reader { rest: code.chars().map(plain).collect::<Vec<_>>().into_iter().peekable(), code };
     let section = reader.section()?;
     let (size_speed, construction) = reader.between()?;
@@ -299,7 +300,7 @@ impl Reader {
     fn unreadable(&self, part: &str, example: &str) -> Refused {
         Refused::Unreadable {
             field: "tyre".to_owned(),
-            label: "Tyre size".into(),
+            label: FieldMessage::TyreSize.into(),
             reason: format!("in “{}”, {part} cannot be read; {example} is expected there", self.code).into(),
         }
     }

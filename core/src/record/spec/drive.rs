@@ -4,6 +4,7 @@ use layshaft_wire::wire;
 
 use crate::bounds::{self, Bound};
 use crate::error::Refused;
+use crate::message::FieldMessage;
 
 /// Motorcycle chain sizes. The first digit is the pitch in eighths of an inch.
 #[wire(stored)]
@@ -166,9 +167,12 @@ impl Drive {
         bounds::REAR_TEETH.check_known(self.rear_teeth.map(f64::from))?;
         bounds::CHAIN_LINKS.check_known(self.chain_links.map(f64::from))?;
         bounds::CENTRE_DISTANCE.check_known(self.centre_distance_mm)?;
-        let from =
-            bounds::CENTRE_DISTANCE.named("adjusterFromMm", "Adjuster, least").check_known(self.adjuster_from_mm)?;
-        let to = bounds::CENTRE_DISTANCE.named("adjusterToMm", "Adjuster, most").check_known(self.adjuster_to_mm)?;
+        let from = bounds::CENTRE_DISTANCE
+            .named("adjusterFromMm", FieldMessage::AdjusterLeast)
+            .check_known(self.adjuster_from_mm)?;
+        let to = bounds::CENTRE_DISTANCE
+            .named("adjusterToMm", FieldMessage::AdjusterMost)
+            .check_known(self.adjuster_to_mm)?;
         if from.zip(to).is_some_and(|(from, to)| from >= to) {
             return Err(Refused::Conflict {
                 field: "adjusterToMm".to_owned(),
@@ -206,15 +210,15 @@ impl Drive {
 }
 
 const TEETH_LIMITS: [Bound; 4] = [
-    bounds::FRONT_TEETH.named("frontTeethMin", "Fewest teeth in front"),
-    bounds::FRONT_TEETH.named("frontTeethMax", "Most teeth in front"),
-    bounds::REAR_TEETH.named("rearTeethMin", "Fewest teeth behind"),
-    bounds::REAR_TEETH.named("rearTeethMax", "Most teeth behind"),
+    bounds::FRONT_TEETH.named("frontTeethMin", FieldMessage::FewestTeethInFront),
+    bounds::FRONT_TEETH.named("frontTeethMax", FieldMessage::MostTeethInFront),
+    bounds::REAR_TEETH.named("rearTeethMin", FieldMessage::FewestTeethBehind),
+    bounds::REAR_TEETH.named("rearTeethMax", FieldMessage::MostTeethBehind),
 ];
 
 const SLACK: [Bound; 2] = [
-    bounds::CHAIN_SLACK.named("chainSlackFromMm", "Least chain slack"),
-    bounds::CHAIN_SLACK.named("chainSlackToMm", "Most chain slack"),
+    bounds::CHAIN_SLACK.named("chainSlackFromMm", FieldMessage::LeastChainSlack),
+    bounds::CHAIN_SLACK.named("chainSlackToMm", FieldMessage::MostChainSlack),
 ];
 
 fn rising(ends: Option<(f64, f64)>, field: &str, reason: &str) -> Result<(), Refused> {

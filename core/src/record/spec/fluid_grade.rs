@@ -3,6 +3,7 @@
 use layshaft_wire::wire;
 
 use crate::error::Refused;
+use crate::message::FieldMessage;
 
 /// Grades of brake fluid.
 #[wire(stored)]
@@ -45,7 +46,7 @@ impl FluidGrade {
         let plain = |text: &str| text.to_lowercase().replace([' ', '-'], "");
         Self::ALL.into_iter().find(|grade| plain(grade.name()) == plain(text)).ok_or_else(|| Refused::Unreadable {
             field: "fluid".to_owned(),
-            label: "Brake fluid".into(),
+            label: FieldMessage::BrakeFluid.into(),
             reason: format!("“{text}” is none of {}", Self::ALL.map(Self::name).join(", ")).into(),
         })
     }

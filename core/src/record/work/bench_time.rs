@@ -4,6 +4,7 @@ use layshaft_wire::wire;
 
 use crate::bounds;
 use crate::error::Refused;
+use crate::message::FieldMessage;
 use crate::time::check_day;
 
 /// A stretch of bench time on one day of the week.
@@ -143,10 +144,10 @@ impl BenchTime {
             span.check()?;
         }
         for off in &self.days_off {
-            check_day("daysOff", "Day without bench time", &off.day)?;
+            check_day("daysOff", FieldMessage::DayWithoutBenchTime, &off.day)?;
         }
         for extra in self.extra.iter().flatten() {
-            check_day("extra", "Day with more bench time", &extra.day)?;
+            check_day("extra", FieldMessage::DayWithMoreBenchTime, &extra.day)?;
             extra.span().check()?;
         }
         for span in self.helper.iter().flatten() {

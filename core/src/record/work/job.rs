@@ -5,6 +5,7 @@ use layshaft_wire::wire;
 use crate::bounds;
 use crate::check;
 use crate::error::Refused;
+use crate::message::FieldMessage;
 
 /// Where in the rebuild a job belongs.
 #[wire(stored)]
@@ -205,14 +206,14 @@ impl Air {
 impl Job {
     /// The job with its texts trimmed, or the first field that cannot be accepted.
     pub fn checked(mut self) -> Result<Self, Refused> {
-        self.title = check::check_title("title", "Job", &self.title)?;
+        self.title = check::check_title("title", FieldMessage::Job, &self.title)?;
         bounds::HANDS_ON.check(self.hands_on_minutes)?;
         for step in &mut self.steps {
-            step.text = check::check_text("steps", "Step", &step.text, 600)?;
+            step.text = check::check_text("steps", FieldMessage::Step, &step.text, 600)?;
             bounds::CLOCK_MINUTES.check_known(step.clock_minutes)?;
         }
         if let Some(wait) = &mut self.wait {
-            wait.name = check::check_title("wait", "Wait", &wait.name)?;
+            wait.name = check::check_title("wait", FieldMessage::Wait, &wait.name)?;
             bounds::WAIT_HOURS.check_known(wait.hours)?;
             bounds::AT_MOST_HOURS.check_known(wait.at_most_hours)?;
         }
@@ -222,7 +223,7 @@ impl Job {
             bounds::SPOT_HOURS.check_known(taken.hours_after)?;
         }
         for tool in self.tools.iter_mut().flatten() {
-            *tool = check::check_title("tools", "Tool", tool)?;
+            *tool = check::check_title("tools", FieldMessage::Tool, tool)?;
         }
         if let Some(air) = &self.air {
             air.check()?;

@@ -5,6 +5,7 @@ use layshaft_wire::wire;
 use crate::bounds;
 use crate::check;
 use crate::error::Refused;
+use crate::message::FieldMessage;
 
 /// Where a part is.
 #[wire(stored)]
@@ -73,10 +74,10 @@ pub struct Part {
 impl Part {
     /// The part with its title trimmed, or the first field that cannot be accepted.
     pub fn checked(mut self) -> Result<Self, Refused> {
-        self.title = check::check_title("title", "Part", &self.title)?;
+        self.title = check::check_title("title", FieldMessage::Part, &self.title)?;
         bounds::MONEY.check_known(self.price_minor.map(f64::from))?;
         if let Some(day) = &self.expected {
-            crate::time::check_day("expected", "Expected day", day)?;
+            crate::time::check_day("expected", FieldMessage::ExpectedDay, day)?;
         }
         if let Some(delivery) = &self.delivery {
             delivery.check()?;
@@ -88,7 +89,7 @@ impl Part {
 impl Delivery {
     fn check(&self) -> Result<(), Refused> {
         if let Some(day) = &self.ordered {
-            crate::time::check_day("ordered", "Day of the order", day)?;
+            crate::time::check_day("ordered", FieldMessage::DayOfTheOrder, day)?;
         }
         let least = bounds::LEAST_DAYS.check(self.least_days)?;
         let likely = bounds::LIKELY_DAYS.check(self.likely_days)?;
