@@ -2,6 +2,7 @@
 
 use crate::bounds;
 use crate::brakes::message::{BleedingMessage, BrakesFinding, BrakesMessage, BrakesRefused, BrakesSource};
+use crate::changes::ChangesMessage;
 use crate::coating::{CoatingMessage, CureMessage, ProcessMessage};
 use crate::electrical::{
     ChargingMessage, ChargingPageMessage, ElectricalMessage, ElectricalSource, FuseColour, LoadMessage,
@@ -26,7 +27,10 @@ use crate::plan::{
     PlanAskedMessage, PlanDateMessage, PlanFindingMessage, PlanNeverFitsMessage, PlanOrderMessage, PlanRefusedMessage,
     PlanWaitMessage,
 };
+use crate::ready_made::ReadyMadeMessage;
+use crate::record::{JobMessage, PaintMessage, RecordMessage, SidewallMessage, SpecMessage};
 use crate::ripple::message::{RippleFollows, RippleMessage};
+use crate::time::TimeMessage;
 use crate::today::TodayMessage;
 use crate::tyres::message::{TyreCheckMessage, TyresFinding, TyresMessage, TyresRefused, TyresSource};
 
@@ -41,6 +45,7 @@ pub const MESSAGES: &[&[Declared]] = &[
     BrakesSource::DECLARED,
     ChainMeshMessage::DECLARED,
     ChainWearMessage::DECLARED,
+    ChangesMessage::DECLARED,
     ChargingMessage::DECLARED,
     ChargingPageMessage::DECLARED,
     CircuitCheckMessage::DECLARED,
@@ -63,12 +68,14 @@ pub const MESSAGES: &[&[Declared]] = &[
     GearingSource::DECLARED,
     IndicatorMessage::DECLARED,
     InspectionMessage::DECLARED,
+    JobMessage::DECLARED,
     LampsMessage::DECLARED,
     LoadMessage::DECLARED,
     LoadPageMessage::DECLARED,
     MixMessage::DECLARED,
     ModelMessage::DECLARED,
     PackMessage::DECLARED,
+    PaintMessage::DECLARED,
     PlanAskedMessage::DECLARED,
     PlanDateMessage::DECLARED,
     PlanFindingMessage::DECLARED,
@@ -78,15 +85,20 @@ pub const MESSAGES: &[&[Declared]] = &[
     PlanWaitMessage::DECLARED,
     ProcessMessage::DECLARED,
     ReachMessage::DECLARED,
+    ReadyMadeMessage::DECLARED,
+    RecordMessage::DECLARED,
     RefusedMessage::DECLARED,
     RippleFollows::DECLARED,
     RippleMessage::DECLARED,
     ScrewMessage::DECLARED,
+    SidewallMessage::DECLARED,
     SolverMessage::DECLARED,
+    SpecMessage::DECLARED,
     SprocketChoiceMessage::DECLARED,
     SymptomMessage::DECLARED,
     ThreadMessage::DECLARED,
     ThrustMessage::DECLARED,
+    TimeMessage::DECLARED,
     TodayMessage::DECLARED,
     TyreCheckMessage::DECLARED,
     TyresFinding::DECLARED,

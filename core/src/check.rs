@@ -1,7 +1,7 @@
 //! Whether what was given lies inside its range: numbers and texts. A refusal names field, value, range and unit.
 
 use crate::bounds::Bound;
-use crate::error::Refused;
+use crate::error::{Refused, RefusedMessage};
 use crate::message::Message;
 
 impl Bound {
@@ -38,7 +38,7 @@ impl Bound {
             None => Err(Refused::Missing {
                 field: self.field.to_owned(),
                 label: self.label.into(),
-                help: "enter it on the bike".into(),
+                help: RefusedMessage::EnterIt.into(),
             }),
         }
     }

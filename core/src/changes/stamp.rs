@@ -6,6 +6,8 @@
 use std::fmt;
 use std::str::FromStr;
 
+use layshaft_wire::message;
+
 use crate::error::Refused;
 use crate::message::FieldMessage;
 
@@ -53,6 +55,13 @@ impl fmt::Display for Stamp {
     }
 }
 
+/// What is no stamp.
+#[message("changes")]
+pub(crate) enum ChangesMessage {
+    /// A text that is none.
+    NoStamp { text: String },
+}
+
 impl FromStr for Stamp {
     type Err = Refused;
 
@@ -60,7 +69,7 @@ impl FromStr for Stamp {
         let bad = || Refused::Unreadable {
             field: "stamp".to_owned(),
             label: FieldMessage::Stamp.into(),
-            reason: format!("'{text}' is not three hexadecimal numbers of 16, 8 and 16 digits").into(),
+            reason: ChangesMessage::NoStamp { text: text.to_owned() }.into(),
         };
         let parts: Vec<&str> = text.split('-').collect();
         let [millis, count, device] = parts.as_slice() else { return Err(bad()) };

@@ -4,7 +4,8 @@ use heck::ToLowerCamelCase as _;
 use layshaft_wire::wire;
 
 use crate::bounds::{Bound, BoundCard};
-use crate::error::Refused;
+use crate::error::{Refused, none_of};
+use crate::message::Message;
 
 /// What an input of a formula accepts.
 #[derive(Clone, Copy, Debug)]
@@ -91,7 +92,7 @@ impl Accepts {
     /// Checks what stands in an input. The label is the doc comment of its field; a refusal names it without its unit.
     pub(crate) fn check(self, field: &str, label: &str, given: &Given) -> Result<(), Refused> {
         let within = |bound: &Bound, number: f64| {
-            bound.check(number).map(|_| ()).map_err(|refused| refused.named(field, short(label)))
+            bound.check(number).map(|_| ()).map_err(|refused| refused.named(field, Message::as_entered(short(label))))
         };
         match (self, given) {
             (Self::Within(bound), Given::Number(number)) => within(bound, *number),
@@ -100,8 +101,8 @@ impl Accepts {
             }
             (Self::OneOf(words), Given::Text(text)) if !words.contains(text) => Err(Refused::Unreadable {
                 field: field.to_owned(),
-                label: short(label).into(),
-                reason: format!("“{text}” is none of {}", words.join(", ")).into(),
+                label: Message::as_entered(short(label)),
+                reason: none_of(text, words.iter().copied()),
             }),
             _ => Ok(()),
         }

@@ -2,8 +2,9 @@
 
 use layshaft_wire::wire;
 
+use super::message::RecordMessage;
 use crate::check;
-use crate::error::Refused;
+use crate::error::{Refused, none_of};
 use crate::message::FieldMessage;
 
 /// A photo of something on the bike.
@@ -42,14 +43,14 @@ impl Photo {
             return Err(Refused::Unreadable {
                 field: "media".to_owned(),
                 label: FieldMessage::Photo.into(),
-                reason: format!("'{}' is not one of {}", self.media, PHOTO_MEDIA.join(", ")).into(),
+                reason: none_of(&self.media, PHOTO_MEDIA),
             });
         }
         if bytes == 0 || bytes > PHOTO_MOST_BYTES {
             return Err(Refused::Unreadable {
                 field: "bytes".to_owned(),
                 label: FieldMessage::Photo.into(),
-                reason: format!("{bytes} bytes is outside 1 to {PHOTO_MOST_BYTES} bytes").into(),
+                reason: RecordMessage::PhotoBytes { bytes, most: PHOTO_MOST_BYTES }.into(),
             });
         }
         if let Some(caption) = &mut self.caption {

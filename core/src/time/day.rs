@@ -1,6 +1,7 @@
 //! Civil days: read, written, counted and spoken. The calendar is the proleptic Gregorian one (crate `chrono`).
 
 use chrono::{Datelike, NaiveDate};
+use layshaft_wire::message;
 
 use crate::error::Refused;
 use crate::message::{Argue, Argument, ArgumentKind, FieldMessage};
@@ -73,6 +74,15 @@ const CE_TO_1970: i64 = 719_163;
 /// Moments at which something on a bike can have been done: from 2000 to 2099, milliseconds since 1970 (UTC).
 const WRITTEN_MS: std::ops::Range<i64> = 946_684_800_000..4_102_444_800_000;
 
+/// Why a moment or a day is refused.
+#[message("time")]
+pub(crate) enum TimeMessage {
+    /// No moment of this age.
+    NoMoment { ms: String },
+    /// No day of the calendar.
+    NoDay { text: String },
+}
+
 /// Accepts a moment at which something on a bike can have been done, or none.
 ///
 /// ```
@@ -87,7 +97,7 @@ pub fn check_written(field: &str, label: FieldMessage, at_ms: Option<i64>) -> Re
         Some(at_ms) if !WRITTEN_MS.contains(&at_ms) => Err(Refused::Unreadable {
             field: field.to_owned(),
             label: label.into(),
-            reason: format!("{at_ms} ms since 1970 is no moment of the years 2000 to 2099").into(),
+            reason: TimeMessage::NoMoment { ms: at_ms.to_string() }.into(),
         }),
         _ => Ok(()),
     }
@@ -107,7 +117,7 @@ pub fn check_day(field: &str, label: FieldMessage, day: &str) -> Result<(), Refu
         None => Err(Refused::Unreadable {
             field: field.to_owned(),
             label: label.into(),
-            reason: format!("'{day}' is no day; write year-month-day, as in 2026-04-02, from 1970 to 2100").into(),
+            reason: TimeMessage::NoDay { text: day.to_owned() }.into(),
         }),
     }
 }

@@ -86,12 +86,6 @@ impl Zone {
         LocalTime { day: self.day_at(at_ms), minute: u32::try_from(self.minute_at(at_ms)).unwrap_or_default() }
     }
 
-    /// The instant as one says it: “Sat 4 Apr, 18:40”.
-    pub(crate) fn spoken(&self, at_ms: i64) -> String {
-        let minute = self.minute_at(at_ms);
-        format!("{}, {:02}:{:02}", self.day_at(at_ms).spoken(), minute / 60, minute % 60)
-    }
-
     /// The instant at which the clock on the wall shows a day and a minute after midnight.
     ///
     /// Where the clock is put back and shows it twice, the first time counts. Where the clock is put forward past it,

@@ -2,6 +2,7 @@
 
 use layshaft_wire::wire;
 
+use super::message::PaintMessage;
 use super::product::Product;
 use super::stay::Stay;
 use crate::check;
@@ -59,7 +60,7 @@ impl Coat {
         if self.ended_ms.is_some_and(|ended_ms| ended_ms < self.applied_ms) {
             return Err(Refused::Conflict {
                 field: "endedMs".to_owned(),
-                reason: "A coat cannot end before it went on".into(),
+                reason: PaintMessage::CoatEndsTooSoon.into(),
             });
         }
         self.stays = self.stays.into_iter().map(Stay::checked).collect::<Result<_, _>>()?;
@@ -83,11 +84,10 @@ pub fn went_on(told_ms: Option<i64>, moment: &Moment) -> Result<i64, Refused> {
         return Err(Refused::Unreadable {
             field: "appliedMs".to_owned(),
             label: FieldMessage::WhenItWentOn.into(),
-            reason: format!(
-                "{} lies ahead; give a time up to now, {}",
-                moment.zone.spoken(at_ms),
-                moment.zone.spoken(moment.now_ms)
-            )
+            reason: PaintMessage::LiesAhead {
+                at: moment.zone.local_time(at_ms),
+                now: moment.zone.local_time(moment.now_ms),
+            }
             .into(),
         });
     }

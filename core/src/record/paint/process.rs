@@ -3,6 +3,7 @@
 use layshaft_wire::wire;
 
 use super::coat::Coat;
+use super::message::PaintMessage;
 use super::product::Product;
 use super::put_on::PutOn;
 use super::surface::{PaintedPart, Surface, area_of};
@@ -84,14 +85,15 @@ impl Process {
             area_of(&self.surfaces)?;
         }
         self.steps = self.steps.into_iter().map(ProcessStep::checked).collect::<Result<_, _>>()?;
-        let conflict = |reason: &str| Err(Refused::Conflict { field: "steps".to_owned(), reason: reason.into() });
+        let conflict =
+            |reason: PaintMessage| Err(Refused::Conflict { field: "steps".to_owned(), reason: reason.into() });
         if self.steps.first().is_some_and(|first| first.layer == Layer::Decal) {
-            return conflict("A decal needs a coat to lie on");
+            return conflict(PaintMessage::DecalFirst);
         }
         let last_decal = self.steps.iter().rposition(|step| step.layer == Layer::Decal);
         let covered = |decal: usize| self.steps.iter().skip(decal).any(|step| step.layer == Layer::Clear);
         if last_decal.is_some_and(|decal| !covered(decal)) {
-            return conflict("A decal needs a clear coat over it");
+            return conflict(PaintMessage::DecalBare);
         }
         Ok(self)
     }
@@ -119,12 +121,12 @@ impl ProcessStep {
         match (&product, self.layer) {
             (None, Layer::Base | Layer::Colour | Layer::Clear) => Err(Refused::Missing {
                 field: "product".to_owned(),
-                label: format!("Product of “{name}”").into(),
-                help: "choose what goes on, or make the step a decal".into(),
+                label: PaintMessage::ProductOf { step: name }.into(),
+                help: PaintMessage::ChooseProduct.into(),
             }),
             (Some(_), Layer::Decal) => Err(Refused::Conflict {
                 field: "product".to_owned(),
-                reason: format!("“{name}” is a decal: it takes no product").into(),
+                reason: PaintMessage::DecalTakesNone { step: name }.into(),
             }),
             _ => Ok(Self { name, product, ..self }),
         }

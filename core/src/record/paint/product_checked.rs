@@ -1,11 +1,13 @@
 //! Which product sheets are accepted, and why others are refused.
 
+use super::message::PaintMessage;
 use super::product::Product;
 use super::second_time;
 use crate::bounds;
 use crate::check;
 use crate::error::Refused;
-use crate::message::FieldMessage;
+use crate::message::{FieldMessage, Measure};
+use crate::units::Unit;
 
 impl Product {
     /// The product with its texts trimmed, or the first field that cannot be accepted.
@@ -37,7 +39,7 @@ impl Product {
             return Err(Refused::Missing {
                 field: "fullCureHours".to_owned(),
                 label: FieldMessage::HowLongItTakes.into(),
-                help: "enter at least one time from the can: touch dry, recoat from, handle or full cure".into(),
+                help: PaintMessage::EnterATime.into(),
             });
         }
         self.check_order()?;
@@ -51,40 +53,33 @@ impl Product {
 
     /// Times that a coat cannot have.
     fn check_order(&self) -> Result<(), Refused> {
-        let in_order = |first: Option<f64>, then: Option<f64>, field: &str, reason: &str| match (first, then) {
+        type Reason = fn(Measure, Measure) -> PaintMessage;
+        let in_order = |first: Option<f64>, then: Option<f64>, field: &str, reason: Reason| match (first, then) {
             (Some(first), Some(then)) if then < first => {
-                let reason = format!("{reason}: {then} h is before {first} h");
-                Err(Refused::Conflict { field: field.to_owned(), reason: reason.into() })
+                let reason = reason(Unit::Hour.of(first), Unit::Hour.of(then)).into();
+                Err(Refused::Conflict { field: field.to_owned(), reason })
             }
             _ => Ok(()),
         };
-        let window = "The recoat window closes before it opens";
-        in_order(self.recoat_from_hours, self.recoat_to_hours, "recoatToHours", window)?;
-        in_order(
-            self.touch_dry_hours,
-            self.handle_hours,
-            "handleHours",
-            "It cannot be handled before it is touch dry",
-        )?;
-        in_order(
-            self.touch_dry_hours,
-            self.full_cure_hours,
-            "fullCureHours",
-            "It cannot be cured before it is touch dry",
-        )?;
-        in_order(
-            self.handle_hours,
-            self.full_cure_hours,
-            "fullCureHours",
-            "It cannot be cured before it can be handled",
-        )?;
+        in_order(self.recoat_from_hours, self.recoat_to_hours, "recoatToHours", |first, then| {
+            PaintMessage::WindowShutFirst { first, then }
+        })?;
+        in_order(self.touch_dry_hours, self.handle_hours, "handleHours", |first, then| PaintMessage::HandledWet {
+            first,
+            then,
+        })?;
+        in_order(self.touch_dry_hours, self.full_cure_hours, "fullCureHours", |first, then| PaintMessage::CuredWet {
+            first,
+            then,
+        })?;
+        in_order(self.handle_hours, self.full_cure_hours, "fullCureHours", |first, then| {
+            PaintMessage::CuredUnhandled { first, then }
+        })?;
         match (self.lowest_celsius, self.at_celsius) {
             (Some(lowest), Some(at)) if lowest > at => Err(Refused::Conflict {
                 field: "lowestCelsius".to_owned(),
-                reason: format!(
-                    "The lowest temperature, {lowest} °C, is above the {at} °C at which the times on the can hold"
-                )
-                .into(),
+                reason: PaintMessage::LowestAboveTimes { lowest: Unit::Celsius.of(lowest), at: Unit::Celsius.of(at) }
+                    .into(),
             }),
             _ => Ok(()),
         }
@@ -108,7 +103,7 @@ impl Product {
         Err(Refused::Missing {
             field: missing.to_owned(),
             label: FieldMessage::MixingRatio.into(),
-            help: "enter both sides of the ratio, base and hardener".into(),
+            help: PaintMessage::EnterRatio.into(),
         })
     }
 }

@@ -2,6 +2,7 @@
 
 use layshaft_wire::wire;
 
+use super::message::PaintMessage;
 use crate::bounds;
 use crate::error::Refused;
 use crate::message::FieldMessage;
@@ -54,7 +55,7 @@ impl Stay {
             return Err(Refused::Missing {
                 field: "celsius".to_owned(),
                 label: FieldMessage::Temperature.into(),
-                help: "measure it on the surface and enter it".into(),
+                help: PaintMessage::MeasureOnSurface.into(),
             });
         }
         Ok(self)

@@ -10,6 +10,7 @@ use std::fmt;
 use chrono::{Datelike, Duration, NaiveDate, Weekday};
 
 use super::diameter::years_of;
+use super::message::SidewallMessage;
 use crate::bounds;
 use crate::check;
 use crate::error::Refused;
@@ -163,28 +164,19 @@ pub(crate) fn age_days(made: &WeekMade, today: NaiveDate) -> f64 {
 
 /// Where the form of the code comes from.
 pub fn date_source() -> Source {
-    Source::new(
-        "Week and year on the sidewall: three figures until 1999, four since, 64 FR 36807 (8 July 1999)",
-        Standing::Seen,
-    )
+    Source::new(SidewallMessage::SourceDate, Standing::Seen)
 }
 
 /// Where the decades, the triangle and the count of weeks come from.
 pub fn decade_source() -> Source {
-    Source::new(
-        "Three figures from 1971 to mid 2000, a triangle for the 1990s, week 01 from the first Sunday of the year",
-        Standing::Memory,
-    )
+    Source::new(SidewallMessage::SourceDecade, Standing::Memory)
 }
 
 fn unreadable(code: &str) -> Refused {
     Refused::Unreadable {
         field: FIELD.to_owned(),
         label: LABEL.into(),
-        reason: format!(
-            "“{code}” is not three or four figures; week and year are expected, as in 3202, or 324 on old tyres"
-        )
-        .into(),
+        reason: SidewallMessage::DateCode { code: code.to_owned() }.into(),
     }
 }
 

@@ -2,7 +2,7 @@
 
 use layshaft_wire::wire;
 
-use crate::error::Refused;
+use crate::error::{Refused, none_of};
 use crate::message::FieldMessage;
 
 /// Grades of brake fluid.
@@ -47,7 +47,7 @@ impl FluidGrade {
         Self::ALL.into_iter().find(|grade| plain(grade.name()) == plain(text)).ok_or_else(|| Refused::Unreadable {
             field: "fluid".to_owned(),
             label: FieldMessage::BrakeFluid.into(),
-            reason: format!("“{text}” is none of {}", Self::ALL.map(Self::name).join(", ")).into(),
+            reason: none_of(text, Self::ALL.map(Self::name)),
         })
     }
 }

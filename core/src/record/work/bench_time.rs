@@ -2,6 +2,7 @@
 
 use layshaft_wire::wire;
 
+use super::message::JobMessage;
 use crate::bounds;
 use crate::error::Refused;
 use crate::message::FieldMessage;
@@ -98,11 +99,8 @@ impl Span {
         if self.from_minute >= self.to_minute {
             return Err(Refused::Conflict {
                 field: bounds::BENCH_END.field.to_owned(),
-                reason: format!(
-                    "Bench time: it ends at {} and begins at {}; the end must come after the beginning, on the same day",
-                    clock(self.to_minute),
-                    clock(self.from_minute),
-                ).into(),
+                reason: JobMessage::BenchTimeOrder { ends: clock(self.to_minute), begins: clock(self.from_minute) }
+                    .into(),
             });
         }
         Ok(())

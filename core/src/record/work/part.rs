@@ -2,10 +2,12 @@
 
 use layshaft_wire::wire;
 
+use super::message::JobMessage;
 use crate::bounds;
 use crate::check;
 use crate::error::Refused;
 use crate::message::FieldMessage;
+use crate::units::Unit;
 
 /// Where a part is.
 #[wire(stored)]
@@ -97,7 +99,7 @@ impl Delivery {
         if self.long_tail == Some(true) && likely <= 0.0 {
             return Err(Refused::Conflict {
                 field: bounds::LIKELY_DAYS.field.to_owned(),
-                reason: "Delivery: what may take far longer takes more than 0 days as a rule".into(),
+                reason: JobMessage::DeliveryTail.into(),
             });
         }
         if least <= likely && likely <= most {
@@ -105,7 +107,12 @@ impl Delivery {
         }
         Err(Refused::Conflict {
             field: bounds::LIKELY_DAYS.field.to_owned(),
-            reason: format!("Delivery: {least}, {likely} and {most} days must stand in this order").into(),
+            reason: JobMessage::DeliveryOrder {
+                least: Unit::Day.of(least),
+                likely: Unit::Day.of(likely),
+                most: Unit::Day.of(most),
+            }
+            .into(),
         })
     }
 }
