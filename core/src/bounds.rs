@@ -97,10 +97,10 @@ impl Bound {
 /// Declares the ranges, their ids and the list of all of them.
 macro_rules! bounds {
     ($($name:ident $id:ident $field:literal $label:literal $min:literal $max:literal $unit:ident;)*) => {
-        /// What tells an accepted range from every other.
+        /// What tells an accepted range from every other. The line of each is the id of its message in the catalogue.
         #[wire]
         pub enum BoundId {
-            $(#[doc = concat!("Called `", $label, "` in the catalogue.")] $id,)*
+            $(#[doc = $label] $id,)*
         }
 
         $(#[doc = concat!("Range `", stringify!($id), "`, ", $min, " to ", $max, ".")]

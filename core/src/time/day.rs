@@ -1,4 +1,4 @@
-//! Civil days: read, written, counted and spoken. The calendar is the proleptic Gregorian one (crate `chrono`).
+//! Civil days: read, written and counted. The calendar is the proleptic Gregorian one (crate `chrono`).
 
 use chrono::{Datelike, NaiveDate};
 use layshaft_wire::message;
@@ -31,11 +31,6 @@ impl Day {
     /// The day as `YYYY-MM-DD`.
     pub(crate) fn text(self) -> String {
         self.date().format("%Y-%m-%d").to_string()
-    }
-
-    /// The day as one says it: “Sat 4 Apr”.
-    pub(crate) fn spoken(self) -> String {
-        self.date().format("%a %-d %b").to_string()
     }
 
     fn date(self) -> NaiveDate {

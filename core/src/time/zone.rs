@@ -145,7 +145,6 @@ mod tests {
         for (text, weekday) in [("1970-01-01", 4), ("2026-03-29", 7), ("2026-04-04", 6), ("2100-12-31", 5)] {
             assert_eq!((day(text).text(), day(text).weekday()), (text.to_owned(), weekday));
         }
-        assert_eq!(day("2026-04-04").spoken(), "Sat 4 Apr");
     }
 
     #[test]
