@@ -1,8 +1,10 @@
 //! Every message that the core can say, listed once: what the catalogue of a language must have words for.
 
+use crate::bounds;
 use crate::brakes::message::{
     BleedingMessage, BrakesFinding, BrakesMessage, BrakesRefused, BrakesSource, BrakesWorking,
 };
+use crate::changes::ChangesMessage;
 use crate::coating::{CoatingMessage, CoatingWorking, CureMessage, ProcessMessage};
 use crate::electrical::{
     ChargingMessage, ChargingPageMessage, ElectricalMessage, ElectricalSource, ElectricalWorking, FuseColour,
@@ -23,12 +25,15 @@ use crate::harness::{
     SymptomMessage, WireColour,
 };
 use crate::inspection::{InspectionMessage, PackMessage};
-use crate::message::{ArgumentKind, Declared};
+use crate::message::{ArgumentKind, Declared, FieldMessage};
 use crate::plan::{
     PlanAskedMessage, PlanDateMessage, PlanFindingMessage, PlanNeverFitsMessage, PlanOrderMessage, PlanRefusedMessage,
     PlanWaitMessage,
 };
+use crate::ready_made::ReadyMadeMessage;
+use crate::record::{JobMessage, PaintMessage, RecordMessage, SidewallMessage, SpecMessage};
 use crate::ripple::message::{RippleFollows, RippleMessage};
+use crate::time::TimeMessage;
 use crate::today::TodayMessage;
 use crate::tyres::message::{TyreCheckMessage, TyresFinding, TyresMessage, TyresRefused, TyresSource, TyresWorking};
 
@@ -43,6 +48,7 @@ pub const MESSAGES: &[&[Declared]] = &[
     BrakesWorking::DECLARED,
     ChainMeshMessage::DECLARED,
     ChainWearMessage::DECLARED,
+    ChangesMessage::DECLARED,
     ChargingMessage::DECLARED,
     ChargingPageMessage::DECLARED,
     CircuitCheckMessage::DECLARED,
@@ -59,6 +65,7 @@ pub const MESSAGES: &[&[Declared]] = &[
     FaultMessage::DECLARED,
     FaultsMessage::DECLARED,
     FaultsSource::DECLARED,
+    FieldMessage::DECLARED,
     FillMessage::DECLARED,
     FluidsWorking::DECLARED,
     FuseColour::DECLARED,
@@ -70,12 +77,14 @@ pub const MESSAGES: &[&[Declared]] = &[
     HarnessWorking::DECLARED,
     IndicatorMessage::DECLARED,
     InspectionMessage::DECLARED,
+    JobMessage::DECLARED,
     LampsMessage::DECLARED,
     LoadMessage::DECLARED,
     LoadPageMessage::DECLARED,
     MixMessage::DECLARED,
     ModelMessage::DECLARED,
     PackMessage::DECLARED,
+    PaintMessage::DECLARED,
     PlanAskedMessage::DECLARED,
     PlanDateMessage::DECLARED,
     PlanFindingMessage::DECLARED,
@@ -85,17 +94,22 @@ pub const MESSAGES: &[&[Declared]] = &[
     PlanWaitMessage::DECLARED,
     ProcessMessage::DECLARED,
     ReachMessage::DECLARED,
+    ReadyMadeMessage::DECLARED,
+    RecordMessage::DECLARED,
     RefusedMessage::DECLARED,
     RippleFollows::DECLARED,
     RippleMessage::DECLARED,
     ScrewMessage::DECLARED,
+    SidewallMessage::DECLARED,
     SolverMessage::DECLARED,
+    SpecMessage::DECLARED,
     SprocketChoiceMessage::DECLARED,
     SprocketChoiceWorking::DECLARED,
     SymptomMessage::DECLARED,
     ThreadMessage::DECLARED,
     ThrustMessage::DECLARED,
     ThrustWorking::DECLARED,
+    TimeMessage::DECLARED,
     TodayMessage::DECLARED,
     TyreCheckMessage::DECLARED,
     TyresFinding::DECLARED,
@@ -105,6 +119,7 @@ pub const MESSAGES: &[&[Declared]] = &[
     TyresWorking::DECLARED,
     WireColour::DECLARED,
     WireMessage::DECLARED,
+    bounds::DECLARED,
 ];
 
 /// What every area says with.

@@ -1,7 +1,7 @@
 //! Whether what was given lies inside its range: numbers and texts. A refusal names field, value, range and unit.
 
 use crate::bounds::Bound;
-use crate::error::Refused;
+use crate::error::{Refused, RefusedMessage};
 use crate::message::Message;
 
 impl Bound {
@@ -14,7 +14,7 @@ impl Bound {
     /// assert!(FRONT_TEETH.check(f64::NAN).is_err());
     /// ```
     pub fn check(&self, value: f64) -> Result<f64, Refused> {
-        let (field, label) = (self.field.to_owned(), Message::from(self.label));
+        let (field, label) = (self.field.to_owned(), self.label.into());
         let (min, max, unit) = (self.min, self.max, self.unit);
         let bound = self.id;
         if !value.is_finite() {
@@ -38,7 +38,7 @@ impl Bound {
             None => Err(Refused::Missing {
                 field: self.field.to_owned(),
                 label: self.label.into(),
-                help: "enter it on the bike".into(),
+                help: RefusedMessage::EnterIt.into(),
             }),
         }
     }
@@ -63,6 +63,7 @@ pub fn check_text(field: &str, label: impl Into<Message>, text: &str, most: usiz
 mod tests {
     use super::*;
     use crate::bounds::{ALL, REAR_TEETH};
+    use crate::message::FieldMessage;
 
     #[test]
     fn every_range_is_in_order_and_takes_its_ends() {
@@ -82,7 +83,7 @@ mod tests {
 
     #[test]
     fn an_empty_title_is_refused_and_a_good_one_is_trimmed() {
-        assert!(check_title("title", "Title", "  ").is_err());
-        assert_eq!(check_title("title", "Title", " Fork seals "), Ok("Fork seals".to_owned()));
+        assert!(check_title("title", FieldMessage::Title, "  ").is_err());
+        assert_eq!(check_title("title", FieldMessage::Title, " Fork seals "), Ok("Fork seals".to_owned()));
     }
 }

@@ -5,7 +5,7 @@
 use layshaft_wire::{message, wire};
 
 use crate::bounds::BoundId;
-use crate::message::{Measure, Message};
+use crate::message::{Joint, List, Measure, Message};
 use crate::units::Unit;
 
 /// Why something was not accepted. Nothing is stored when one of these comes back.
@@ -105,8 +105,18 @@ pub(crate) enum RefusedMessage {
     Unknown { what: Message, id: String },
     /// A text that cannot be read.
     Unreadable { label: Message, reason: Message },
+    /// A word that is no choice.
+    NoneOf { given: String, choices: List },
+    /// What to do about a value that stands on the bike.
+    EnterIt,
     /// A field of one element of a circuit.
     OfElement { element: String, label: Message },
+}
+
+/// Why a word is refused where only some are known.
+pub(crate) fn none_of<'a>(given: &str, choices: impl IntoIterator<Item = &'a str>) -> Message {
+    let choices = choices.into_iter().map(Message::as_entered).collect();
+    RefusedMessage::NoneOf { given: given.to_owned(), choices: List(Joint::Comma, choices) }.into()
 }
 
 impl Refused {

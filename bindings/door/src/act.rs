@@ -4,6 +4,7 @@ use layshaft_core::error::{Code, Refusal};
 use layshaft_core::time::Moment;
 
 use crate::command::{Command, Outcome};
+use crate::message::DoorMessage;
 use crate::write::{Writing, Written};
 use crate::{Bench, commands, stale};
 
@@ -36,7 +37,7 @@ impl Bench {
     pub fn act(&mut self, id: &str, command: &Command, moment: &Moment) -> Result<Outcome, Refusal> {
         let plain = |c: char| c.is_ascii_alphanumeric() || c == '-';
         if id.is_empty() || id.len() > 64 || !id.chars().all(plain) {
-            return Err(Refusal::new(Code::BadRequest, "a call needs an id of 1 to 64 letters, digits and dashes"));
+            return Err(Refusal::new(Code::BadRequest, DoorMessage::CallId));
         }
         if self.batches.contains(id) {
             // The answer to the first call may never have arrived, so nobody knows what the caller has seen.

@@ -3,11 +3,13 @@
 use std::collections::BTreeSet;
 
 use layshaft_core::changes::{Change, Device, Fields, Ledger, Record, read};
-use layshaft_core::error::{Code, Refusal};
+use layshaft_core::error::{Code, Refusal, Refused};
 use layshaft_core::record::{Bike, Identity, KINDS, assemble, key_of};
 use layshaft_storage::{Opened, Store};
 
+use crate::message::DoorMessage;
 use crate::planned::{Planned, STOOD};
+use layshaft_core::message::Message;
 
 /// Name of the device-local setting that says which bike is open.
 pub(crate) const OPEN: &str = "open";
@@ -85,9 +87,7 @@ impl Bench {
 
     /// The open bike, or a refusal that says that there is none.
     pub(crate) fn open_bike_id(&self) -> Result<&str, Refusal> {
-        self.open
-            .as_deref()
-            .ok_or_else(|| Refusal::new(Code::Unknown, "no bike is open: start one or open the demo bike"))
+        self.open.as_deref().ok_or_else(|| Refusal::new(Code::Unknown, DoorMessage::NoBikeOpen))
     }
 
     /// The ids of all bikes that have an identity, also those put away.
@@ -130,7 +130,12 @@ impl Bench {
 
 /// What says that there is no record with a mark.
 pub(crate) fn no_such<R: Record>(id: &str) -> Refusal {
-    Refusal::new(Code::Unknown, format!("there is no {} with the id {id}", in_a_sentence(R::WORDS)))
+    unknown(Message::as_entered(in_a_sentence(R::WORDS)), id)
+}
+
+/// What says that there is no such thing with an id.
+pub(crate) fn unknown(what: impl Into<Message>, id: &str) -> Refusal {
+    Refused::Unknown { what: what.into(), id: id.to_owned() }.into()
 }
 
 /// Words that begin with a capital letter, as they stand within a sentence.

@@ -1,7 +1,9 @@
 //! The demo bike: read from `fixtures/demo`, written as ordinary facts. Everything about it is invented and says so.
 
+use crate::message::DoorMessage;
 use layshaft_core::changes::{Edit, Record, edits as edits_between};
 use layshaft_core::error::{Code, Refusal};
+use layshaft_core::message::Message;
 use layshaft_core::ready_made::{WorkKind, last_steps, products, ready_made_job};
 use layshaft_core::record::{
     BenchTime, Brake, Climate, Coat, Consumer, Delivery, Drive, Fluid, Identity, Indication, Job, JobState, Part,
@@ -91,7 +93,8 @@ struct DemoReading {
 
 /// The facts of the demo bike, told from this moment.
 pub(crate) fn edits(moment: &Moment) -> Result<Vec<Edit>, Refusal> {
-    let demo: Demo = toml::from_str(ORRIN_TERN).map_err(|error| Refusal::new(Code::BadRequest, error.to_string()))?;
+    let demo: Demo = toml::from_str(ORRIN_TERN)
+        .map_err(|error| Refusal::new(Code::BadRequest, Message::as_entered(error.to_string())))?;
     let ago = |hours: f64| moment.now_ms.saturating_sub((hours * HOUR_MS) as i64);
     let mut facts = Vec::new();
     put(&mut facts, "bike", &demo.identity.checked()?);
@@ -157,8 +160,7 @@ fn told(demo: DemoJob, rank: f64, ago: &impl Fn(f64) -> i64) -> Job {
 }
 
 fn coated(demo: DemoCoat, ago: &impl Fn(f64) -> i64) -> Result<Coat, Refusal> {
-    let missing =
-        || Refusal::new(Code::Unknown, format!("the demo names the product {}, which is not there", demo.product));
+    let missing = || Refusal::new(Code::Unknown, DoorMessage::DemoProduct { product: demo.product.clone() });
     let product = products().into_iter().find(|product| product.name == demo.product).ok_or_else(missing)?;
     Ok(Coat { title: demo.title, product, applied_ms: ago(demo.applied_hours_ago), job: demo.job, ..Coat::default() })
 }

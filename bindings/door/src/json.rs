@@ -6,7 +6,9 @@ use layshaft_wire::wire;
 use serde::Serialize;
 use serde::de::DeserializeOwned;
 
+use crate::message::DoorMessage;
 use crate::{Bench, Command, Query, queries};
+use layshaft_core::message::Message;
 
 /// A call that changes. Sending the same call twice changes once.
 #[wire]
@@ -65,11 +67,12 @@ macro_rules! make_dispatch {
 queries!(make_dispatch);
 
 fn as_value(answer: &impl Serialize) -> Result<serde_json::Value, Refusal> {
-    serde_json::to_value(answer).map_err(|error| Refusal::new(Code::BadRequest, error.to_string()))
+    serde_json::to_value(answer).map_err(|error| Refusal::new(Code::BadRequest, Message::as_entered(error.to_string())))
 }
 
 fn read<T: DeserializeOwned>(text: &str) -> Result<T, Refusal> {
-    serde_json::from_str(text).map_err(|error| Refusal::new(Code::BadRequest, format!("not understood: {error}")))
+    serde_json::from_str(text)
+        .map_err(|error| Refusal::new(Code::BadRequest, DoorMessage::NotUnderstood { reason: error.to_string() }))
 }
 
 fn write(answer: Result<impl Serialize, Refusal>) -> Result<String, String> {
@@ -80,7 +83,7 @@ fn write(answer: Result<impl Serialize, Refusal>) -> Result<String, String> {
 }
 
 fn text(value: &impl Serialize) -> Result<String, Refusal> {
-    serde_json::to_string(value).map_err(|error| Refusal::new(Code::BadRequest, error.to_string()))
+    serde_json::to_string(value).map_err(|error| Refusal::new(Code::BadRequest, Message::as_entered(error.to_string())))
 }
 
 /// Bytes as base64 text in JSON.

@@ -9,8 +9,10 @@ use layshaft_core::time::Moment;
 use layshaft_storage::set_aside_files;
 
 use crate::Bench;
-use crate::bench::{EXPORTED, in_a_sentence};
+use crate::bench::{EXPORTED, in_a_sentence, unknown};
+use crate::message::DoorMessage;
 use crate::query::*;
+use layshaft_core::message::Message;
 
 impl Bench {
     /// The bikes on this device, and how the data is kept.
@@ -46,10 +48,7 @@ impl Bench {
 
     /// A damaged database that was set aside, to be taken out.
     pub fn set_aside(&self, _: &BareAsk, _: &Moment) -> Result<SetAsideAnswer, Refusal> {
-        let name = self
-            .set_aside
-            .as_ref()
-            .ok_or_else(|| Refusal::new(Code::Unknown, "no damaged file was set aside on this device"))?;
+        let name = self.set_aside.as_ref().ok_or_else(|| Refusal::new(Code::Unknown, DoorMessage::NothingSetAside))?;
         let files = set_aside_files(name)?.into_iter();
         Ok(SetAsideAnswer {
             files: files.map(|file| SetAsideFile { file_name: file.name, bytes: file.bytes }).collect(),
@@ -108,7 +107,7 @@ impl Bench {
                 .iter()
                 .find(|kind| kind.kind == key.kind)
                 .map_or(key.kind.clone(), |kind| in_a_sentence(kind.words));
-            return Err(Refusal::new(Code::Unknown, format!("there is no {words} with the id {}", key.record)));
+            return Err(unknown(Message::as_entered(words), &key.record));
         };
         let mut facts: Vec<Fact> = fields
             .0
@@ -134,7 +133,7 @@ impl Bench {
         let photo: Photo = self.record(&ask.id)?;
         match self.store.attachment(&photo.hash)? {
             Some((_, bytes)) => Ok(PhotoAnswer { photo, bytes }),
-            None => Err(Refusal::new(Code::Unknown, "the bytes of this photo are not on this device")),
+            None => Err(Refusal::new(Code::Unknown, DoorMessage::NoPhotoBytes)),
         }
     }
 

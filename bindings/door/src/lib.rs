@@ -17,6 +17,7 @@ mod commands;
 mod demo;
 mod json;
 mod keep;
+mod message;
 mod planned;
 mod stale;
 mod undo;
@@ -27,6 +28,7 @@ pub use bench::Bench;
 pub use bench::fresh_id;
 pub use command::Command;
 pub use json::{ActCall, AskCall, moment_of};
+pub use message::{HostMessage, MESSAGES};
 pub use query::Query;
 
 #[cfg(feature = "uniffi")]

@@ -10,13 +10,14 @@ use serde_json::Value;
 use crate::Bench;
 use crate::act::{Act, Call};
 use crate::command::Undo;
+use crate::message::DoorMessage;
 use crate::write::Writing;
 
 impl Act for Undo {
     fn write(&self, bench: &Bench, _: &Call) -> Result<Writing, Refusal> {
         let written: Vec<Change> = bench.ledger.changes().filter(|change| change.batch == self.batch).collect();
         let Some(first) = written.first() else {
-            return Err(Refusal::new(Code::Unknown, "there is nothing to take back"));
+            return Err(Refusal::new(Code::Unknown, DoorMessage::NothingToUndo));
         };
         let project = first.key.project.clone();
         let mut by_record: BTreeMap<Key, Vec<Change>> = BTreeMap::new();

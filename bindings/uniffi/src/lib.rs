@@ -13,7 +13,7 @@ use layshaft_core::message::Message;
 use layshaft_core::time::{Moment, Zone};
 use layshaft_door::command::*;
 use layshaft_door::query::*;
-use layshaft_door::{Bench as Door, Command, commands, fresh_id, queries};
+use layshaft_door::{Bench as Door, Command, HostMessage, commands, fresh_id, queries};
 
 uniffi::setup_scaffolding!();
 
@@ -57,7 +57,7 @@ impl Bench {
 
 impl Bench {
     fn lock(&self) -> Result<MutexGuard<'_, Door>, BenchError> {
-        let fault = |_| Refusal::new(Code::Storage, "an earlier call broke off; open the bench again");
+        let fault = |_| Refusal::new(Code::Storage, HostMessage::BrokeOff);
         Ok(self.door.lock().map_err(fault)?)
     }
 }

@@ -9,7 +9,7 @@ use std::cell::RefCell;
 use std::panic;
 
 use layshaft_core::error::{Code, Refusal};
-use layshaft_door::Bench;
+use layshaft_door::{Bench, HostMessage};
 use layshaft_storage::{Store, open_pool};
 use wasm_bindgen::prelude::*;
 
@@ -30,7 +30,7 @@ pub async fn open(directory: String, name: String, fresh: String) -> Result<(), 
 
 async fn open_bench(directory: &str, name: &str, fresh: &str) -> Result<Bench, Refusal> {
     let fresh = u64::from_str_radix(fresh, 16)
-        .map_err(|_| Refusal::new(Code::BadRequest, format!("'{fresh}' is not 16 hexadecimal digits")))?;
+        .map_err(|_| Refusal::new(Code::BadRequest, HostMessage::DeviceMark { text: fresh.to_owned() }))?;
     open_pool(directory).await?;
     Bench::with_store(Store::open_named(name)?, fresh)
 }
@@ -56,7 +56,7 @@ pub fn fault() -> Option<String> {
 fn with_bench(call: impl FnOnce(&mut Bench) -> Result<String, String>) -> Result<String, JsValue> {
     BENCH.with_borrow_mut(|bench| match bench {
         Some(bench) => call(bench).map_err(JsValue::from),
-        None => Err(thrown(Refusal::new(Code::Storage, "the database is not open"))),
+        None => Err(thrown(Refusal::new(Code::Storage, HostMessage::NotOpen))),
     })
 }
 

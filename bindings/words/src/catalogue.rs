@@ -15,6 +15,7 @@ use crate::times::{self, Length, clock, day};
 
 /// The files of the English catalogue that hold what the core says, by name.
 pub const FILES: &[(&str, &str)] = &[
+    ("core/bounds.ftl", include_str!("../../../fixtures/words/en/core/bounds.ftl")),
     ("core/brakes.ftl", include_str!("../../../fixtures/words/en/core/brakes.ftl")),
     ("core/changes.ftl", include_str!("../../../fixtures/words/en/core/changes.ftl")),
     ("core/coating.ftl", include_str!("../../../fixtures/words/en/core/coating.ftl")),
@@ -23,6 +24,7 @@ pub const FILES: &[(&str, &str)] = &[
     ("core/events.ftl", include_str!("../../../fixtures/words/en/core/events.ftl")),
     ("core/fasteners.ftl", include_str!("../../../fixtures/words/en/core/fasteners.ftl")),
     ("core/faults.ftl", include_str!("../../../fixtures/words/en/core/faults.ftl")),
+    ("core/fields.ftl", include_str!("../../../fixtures/words/en/core/fields.ftl")),
     ("core/fluids.ftl", include_str!("../../../fixtures/words/en/core/fluids.ftl")),
     ("core/formulas.ftl", include_str!("../../../fixtures/words/en/core/formulas.ftl")),
     ("core/gearing.ftl", include_str!("../../../fixtures/words/en/core/gearing.ftl")),

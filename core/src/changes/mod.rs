@@ -12,5 +12,6 @@ mod stored;
 pub use change::{Change, Key};
 pub use fold::{Entry, Fields, GONE, History, Ledger, Rival};
 pub use record::{Edit, Record, edits, read};
+pub(crate) use stamp::ChangesMessage;
 pub use stamp::{Device, Stamp};
 pub use stored::{Field, RecordKind, Stored};

@@ -6,7 +6,10 @@
 use std::fmt;
 use std::str::FromStr;
 
+use layshaft_wire::message;
+
 use crate::error::Refused;
+use crate::message::FieldMessage;
 
 /// A device's id: 64 random bits, drawn once by the host.
 #[derive(Clone, Copy, Debug, Default, PartialEq, Eq, PartialOrd, Ord, Hash)]
@@ -52,14 +55,21 @@ impl fmt::Display for Stamp {
     }
 }
 
+/// What is no stamp.
+#[message("changes")]
+pub(crate) enum ChangesMessage {
+    /// A text that is none.
+    NoStamp { text: String },
+}
+
 impl FromStr for Stamp {
     type Err = Refused;
 
     fn from_str(text: &str) -> Result<Self, Refused> {
         let bad = || Refused::Unreadable {
             field: "stamp".to_owned(),
-            label: "Stamp".into(),
-            reason: format!("'{text}' is not three hexadecimal numbers of 16, 8 and 16 digits").into(),
+            label: FieldMessage::Stamp.into(),
+            reason: ChangesMessage::NoStamp { text: text.to_owned() }.into(),
         };
         let parts: Vec<&str> = text.split('-').collect();
         let [millis, count, device] = parts.as_slice() else { return Err(bad()) };

@@ -13,7 +13,7 @@ use super::{Item, Limit, Measure, Pack};
 use crate::bounds;
 use crate::check;
 use crate::error::Refused;
-use crate::message::Message;
+use crate::message::{FieldMessage, Message};
 use crate::quantity::{Source, Standing};
 use crate::units::Unit;
 
@@ -113,7 +113,7 @@ impl WrittenItem {
             check::check_text(&format!("item.{field}"), label, text, most)
         };
         for year in [self.from_year, self.to_year].into_iter().flatten() {
-            let year_of_use = bounds::MODEL_YEAR.named("item.fromYear", "Year of first use");
+            let year_of_use = bounds::MODEL_YEAR.named("item.fromYear", FieldMessage::YearOfFirstUse);
             year_of_use.check(f64::from(year))?;
         }
         if let (Some(from), Some(to)) = (self.from_year, self.to_year)
@@ -163,7 +163,7 @@ fn measure(id: &str, reading: Option<WrittenReading>, derived: Option<WrittenDer
 
 fn check_limit(id: &str, limit: Limit) -> Result<Limit, Refused> {
     for end in [limit.min, limit.max].into_iter().flatten() {
-        bounds::READING.named("item.limit", "Limit of an item").check(end)?;
+        bounds::READING.named("item.limit", FieldMessage::LimitOfAnItem).check(end)?;
     }
     match limit {
         Limit { min: Some(min), max: Some(max) } if min > max => {

@@ -5,9 +5,11 @@
 
 mod argue;
 mod declared;
+mod field;
 mod shape;
 
 pub(crate) use argue::choices;
 pub use argue::{Argue, Duration, List, Measure, camel_name};
 pub use declared::{ArgumentKind, Declared};
+pub use field::FieldMessage;
 pub use shape::{Argument, Joint, Message, NamedArgument};

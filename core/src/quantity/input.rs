@@ -4,7 +4,7 @@ use heck::ToLowerCamelCase as _;
 use layshaft_wire::wire;
 
 use crate::bounds::{Bound, BoundCard};
-use crate::error::Refused;
+use crate::error::{Refused, none_of};
 use crate::message::Message;
 
 /// What an input of a formula accepts.
@@ -102,7 +102,7 @@ impl Accepts {
             (Self::OneOf(words), Given::Text(text)) if !words.contains(text) => Err(Refused::Unreadable {
                 field: field.to_owned(),
                 label: label(),
-                reason: format!("“{text}” is none of {}", words.join(", ")).into(),
+                reason: none_of(text, words.iter().copied()),
             }),
             _ => Ok(()),
         }

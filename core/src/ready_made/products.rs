@@ -4,6 +4,8 @@ use std::sync::OnceLock;
 
 use serde::Deserialize;
 
+use super::message::ReadyMadeMessage;
+use crate::message::Message;
 use crate::quantity::{Source, Standing};
 use crate::record::Product;
 
@@ -68,8 +70,8 @@ pub fn source_of(product: &Product) -> Source {
     let typical = cards().iter().find(|card| card.product == *product).map(|card| card.source.clone());
     match typical {
         Some(source) => source,
-        None if product.typical => Source::new("A typical sheet, since changed; read your can.", Standing::Entered),
-        None => Source::new("Times of the product: your can or data sheet.", Standing::Entered),
+        None if product.typical => Source::new(ReadyMadeMessage::SourceChangedSheet, Standing::Entered),
+        None => Source::new(ReadyMadeMessage::SourceOwnCan, Standing::Entered),
     }
 }
 
@@ -82,7 +84,7 @@ fn cards() -> &'static [Card] {
 fn read(id: &'static str, text: &str) -> Option<Card> {
     let file: SheetFile = toml::from_str(text).ok()?;
     let product = Product { typical: true, ..file.sheet };
-    Some(Card { id, product, source: Source::new(file.source, file.standing) })
+    Some(Card { id, product, source: Source::new(Message::as_entered(file.source), file.standing) })
 }
 
 #[cfg(test)]

@@ -5,6 +5,7 @@ use layshaft_wire::wire;
 use crate::bounds;
 use crate::check;
 use crate::error::Refused;
+use crate::message::FieldMessage;
 
 /// Name, papers and the few figures that rules depend on.
 #[wire(lenient, stored)]
@@ -57,9 +58,11 @@ pub struct Identity {
 impl Identity {
     /// The identity with its texts trimmed, or the first field that cannot be accepted.
     pub fn checked(mut self) -> Result<Self, Refused> {
-        self.name = check::check_title("name", "Name of the bike", &self.name)?;
+        self.name = check::check_title("name", FieldMessage::NameOfTheBike, &self.name)?;
         bounds::MODEL_YEAR.check_known(self.model_year.map(f64::from))?;
-        bounds::MODEL_YEAR.named("firstUsed", "Year of first use").check_known(self.first_used.map(f64::from))?;
+        bounds::MODEL_YEAR
+            .named("firstUsed", FieldMessage::YearOfFirstUse)
+            .check_known(self.first_used.map(f64::from))?;
         bounds::DISPLACEMENT.check_known(self.displacement_cc)?;
         bounds::DRY_MASS.check_known(self.dry_mass_kg)?;
         bounds::PEAK_POWER.check_known(self.peak_power_kw)?;
@@ -67,7 +70,7 @@ impl Identity {
         bounds::PEAK_TORQUE.check_known(self.peak_torque_nm)?;
         bounds::PEAK_TORQUE_RPM.check_known(self.peak_torque_rpm)?;
         if let Some(day) = &self.hoped_for {
-            crate::time::check_day("hopedFor", "Day hoped for", day)?;
+            crate::time::check_day("hopedFor", FieldMessage::DayHopedFor, day)?;
         }
         Ok(self)
     }

@@ -11,6 +11,7 @@ mod card;
 mod circuit;
 mod fault_search;
 mod identity;
+mod message;
 mod paint;
 mod photo;
 mod place;
@@ -24,27 +25,28 @@ pub(crate) use identity::USUAL_LOAD_KG;
 pub use answer::{AnswerWord, ItemAnswer};
 pub use circuit::{Component, ElementChange, OutputAt};
 pub use fault_search::{Evidence, FaultClosing, FaultSearch, Trouble};
+pub(crate) use message::RecordMessage;
 pub use paint::{
     Climate, Coat, CureState, Layer, PaintedPart, Process, ProcessStep, Product, ProductKind, PutOn, RimArea,
     ShellArea, Stay, StayPlace, Surface, TubeArea, activation, area_of, rim_area, shell_area, tube_area, went_on,
 };
-pub(crate) use paint::{IN_THE_HOUSE, first_hours, from_two, laid};
-pub(crate) use sidewall::{AlphaLetter, FIELD, age_days, is_low_section};
+pub(crate) use paint::{IN_THE_HOUSE, PaintMessage, first_hours, from_two, laid};
+pub(crate) use sidewall::{AlphaLetter, FIELD, SidewallMessage, age_days, is_low_section};
 pub use sidewall::{
     Construction, DateCode, OuterDiameter, RollingCircumference, Section, Service, SpeedSymbol, Tube, TyreSize,
     WeekMade, YearsOfDays, age_years, circumference, date_source, decade_source, load_kg, outer_diameter, years_of,
 };
-pub(crate) use spec::power_in_order;
 pub use spec::{
     Brake, BrakeKind, ChainJoint, ChainKind, ChainSize, Consumer, Drive, End, FillKind, Filling, FlasherKind, Fluid,
     FluidGrade, Indication, LampCap, LightSource, OutputPoint, PilotFitting, PowerPoint, Side, Slot, Spec,
     SpeedometerDrive, Supply, Use, Wheel,
 };
-pub(crate) use work::spans_in_order;
+pub(crate) use spec::{SpecMessage, power_in_order};
 pub use work::{
     Air, BenchTime, DayHours, DayOff, Delivery, ExtraTime, Job, JobPlace, JobState, Part, PartState, Span, SpotTaken,
     Stage, Step, Tightening, Wait, WorkSpot,
 };
+pub(crate) use work::{JobMessage, spans_in_order};
 
 pub use assemble::{Bike, assemble, key_of, laid_over, slot};
 pub use card::{FieldCard, RecordCard, record_cards};

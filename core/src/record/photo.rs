@@ -2,8 +2,10 @@
 
 use layshaft_wire::wire;
 
+use super::message::RecordMessage;
 use crate::check;
-use crate::error::Refused;
+use crate::error::{Refused, none_of};
+use crate::message::FieldMessage;
 
 /// A photo of something on the bike.
 #[wire(lenient, stored)]
@@ -40,19 +42,19 @@ impl Photo {
         if !PHOTO_MEDIA.contains(&self.media.as_str()) {
             return Err(Refused::Unreadable {
                 field: "media".to_owned(),
-                label: "Photo".into(),
-                reason: format!("'{}' is not one of {}", self.media, PHOTO_MEDIA.join(", ")).into(),
+                label: FieldMessage::Photo.into(),
+                reason: none_of(&self.media, PHOTO_MEDIA),
             });
         }
         if bytes == 0 || bytes > PHOTO_MOST_BYTES {
             return Err(Refused::Unreadable {
                 field: "bytes".to_owned(),
-                label: "Photo".into(),
-                reason: format!("{bytes} bytes is outside 1 to {PHOTO_MOST_BYTES} bytes").into(),
+                label: FieldMessage::Photo.into(),
+                reason: RecordMessage::PhotoBytes { bytes, most: PHOTO_MOST_BYTES }.into(),
             });
         }
         if let Some(caption) = &mut self.caption {
-            *caption = check::check_text("caption", "Caption", caption, 400)?;
+            *caption = check::check_text("caption", FieldMessage::Caption, caption, 400)?;
         }
         Ok(self)
     }

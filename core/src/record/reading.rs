@@ -6,6 +6,7 @@ use crate::bounds;
 use crate::changes::{Field, Stored};
 use crate::check;
 use crate::error::Refused;
+use crate::message::FieldMessage;
 use crate::time::check_written;
 use crate::units::Unit;
 
@@ -39,9 +40,9 @@ impl Stored for Unit {
 impl Reading {
     /// The reading, or the first field that cannot be accepted.
     pub fn checked(mut self) -> Result<Self, Refused> {
-        self.what = check::check_title("what", "What was measured", &self.what)?;
+        self.what = check::check_title("what", FieldMessage::WhatWasMeasured, &self.what)?;
         bounds::READING.check(self.value)?;
-        check_written("takenMs", "When it was measured", self.taken_ms)?;
+        check_written("takenMs", FieldMessage::WhenItWasMeasured, self.taken_ms)?;
         Ok(self)
     }
 }

@@ -1,9 +1,10 @@
-//! Civil days: read, written, counted and spoken. The calendar is the proleptic Gregorian one (crate `chrono`).
+//! Civil days: read, written and counted. The calendar is the proleptic Gregorian one (crate `chrono`).
 
 use chrono::{Datelike, NaiveDate};
+use layshaft_wire::message;
 
 use crate::error::Refused;
-use crate::message::{Argue, Argument, ArgumentKind};
+use crate::message::{Argue, Argument, ArgumentKind, FieldMessage};
 
 /// A civil day, counted from 1 January 1970.
 #[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord)]
@@ -30,11 +31,6 @@ impl Day {
     /// The day as `YYYY-MM-DD`.
     pub(crate) fn text(self) -> String {
         self.date().format("%Y-%m-%d").to_string()
-    }
-
-    /// The day as one says it: “Sat 4 Apr”.
-    pub(crate) fn spoken(self) -> String {
-        self.date().format("%a %-d %b").to_string()
     }
 
     fn date(self) -> NaiveDate {
@@ -73,20 +69,30 @@ const CE_TO_1970: i64 = 719_163;
 /// Moments at which something on a bike can have been done: from 2000 to 2099, milliseconds since 1970 (UTC).
 const WRITTEN_MS: std::ops::Range<i64> = 946_684_800_000..4_102_444_800_000;
 
+/// Why a moment or a day is refused.
+#[message("time")]
+pub(crate) enum TimeMessage {
+    /// No moment of this age.
+    NoMoment { ms: String },
+    /// No day of the calendar.
+    NoDay { text: String },
+}
+
 /// Accepts a moment at which something on a bike can have been done, or none.
 ///
 /// ```
+/// use layshaft_core::message::FieldMessage;
 /// use layshaft_core::time::check_written;
-/// assert!(check_written("takenMs", "When it was measured", Some(1_775_000_000_000)).is_ok());
-/// assert!(check_written("takenMs", "When it was measured", None).is_ok());
-/// assert!(check_written("takenMs", "When it was measured", Some(0)).is_err());
+/// assert!(check_written("takenMs", FieldMessage::WhenItWasMeasured, Some(1_775_000_000_000)).is_ok());
+/// assert!(check_written("takenMs", FieldMessage::WhenItWasMeasured, None).is_ok());
+/// assert!(check_written("takenMs", FieldMessage::WhenItWasMeasured, Some(0)).is_err());
 /// ```
-pub fn check_written(field: &str, label: &str, at_ms: Option<i64>) -> Result<(), Refused> {
+pub fn check_written(field: &str, label: FieldMessage, at_ms: Option<i64>) -> Result<(), Refused> {
     match at_ms {
         Some(at_ms) if !WRITTEN_MS.contains(&at_ms) => Err(Refused::Unreadable {
             field: field.to_owned(),
             label: label.into(),
-            reason: format!("{at_ms} ms since 1970 is no moment of the years 2000 to 2099").into(),
+            reason: TimeMessage::NoMoment { ms: at_ms.to_string() }.into(),
         }),
         _ => Ok(()),
     }
@@ -95,17 +101,18 @@ pub fn check_written(field: &str, label: &str, at_ms: Option<i64>) -> Result<(),
 /// Accepts a day written `YYYY-MM-DD` that the calendar has, from 1970 to 2100.
 ///
 /// ```
+/// use layshaft_core::message::FieldMessage;
 /// use layshaft_core::time::check_day;
-/// assert!(check_day("expected", "Expected day", "2028-02-29").is_ok());
-/// assert!(check_day("expected", "Expected day", "2026-02-29").is_err());
+/// assert!(check_day("expected", FieldMessage::ExpectedDay, "2028-02-29").is_ok());
+/// assert!(check_day("expected", FieldMessage::ExpectedDay, "2026-02-29").is_err());
 /// ```
-pub fn check_day(field: &str, label: &str, day: &str) -> Result<(), Refused> {
+pub fn check_day(field: &str, label: FieldMessage, day: &str) -> Result<(), Refused> {
     match Day::read(day) {
         Some(_) => Ok(()),
         None => Err(Refused::Unreadable {
             field: field.to_owned(),
             label: label.into(),
-            reason: format!("'{day}' is no day; write year-month-day, as in 2026-04-02, from 1970 to 2100").into(),
+            reason: TimeMessage::NoDay { text: day.to_owned() }.into(),
         }),
     }
 }

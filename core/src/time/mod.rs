@@ -3,7 +3,7 @@
 mod day;
 mod zone;
 
-pub(crate) use day::{Day, LocalTime};
+pub(crate) use day::{Day, LocalTime, TimeMessage};
 pub use day::{check_day, check_written};
 pub(crate) use zone::{DAY_MS, HOUR_MS, MINUTE_MS};
 pub use zone::{Moment, Zone, ZoneShift};

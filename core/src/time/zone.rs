@@ -86,12 +86,6 @@ impl Zone {
         LocalTime { day: self.day_at(at_ms), minute: u32::try_from(self.minute_at(at_ms)).unwrap_or_default() }
     }
 
-    /// The instant as one says it: “Sat 4 Apr, 18:40”.
-    pub(crate) fn spoken(&self, at_ms: i64) -> String {
-        let minute = self.minute_at(at_ms);
-        format!("{}, {:02}:{:02}", self.day_at(at_ms).spoken(), minute / 60, minute % 60)
-    }
-
     /// The instant at which the clock on the wall shows a day and a minute after midnight.
     ///
     /// Where the clock is put back and shows it twice, the first time counts. Where the clock is put forward past it,
@@ -132,6 +126,7 @@ impl Moment {
 #[cfg(test)]
 mod tests {
     use super::*;
+    use crate::message::FieldMessage;
     use crate::time::{Day, check_day};
 
     /// Central European time of 2026: forward on 29 March 01:00 UTC, back on 25 October 01:00 UTC.
@@ -150,7 +145,6 @@ mod tests {
         for (text, weekday) in [("1970-01-01", 4), ("2026-03-29", 7), ("2026-04-04", 6), ("2100-12-31", 5)] {
             assert_eq!((day(text).text(), day(text).weekday()), (text.to_owned(), weekday));
         }
-        assert_eq!(day("2026-04-04").spoken(), "Sat 4 Apr");
     }
 
     #[test]
@@ -167,7 +161,7 @@ mod tests {
             "1969-12-31",
             "2101-01-01",
         ] {
-            let text = check_day("expected", "Expected day", bad).unwrap_err().english();
+            let text = check_day("expected", FieldMessage::ExpectedDay, bad).unwrap_err().english();
             assert!(text.starts_with("Expected day: ") && text.contains("2026-04-02"), "{text}");
         }
     }

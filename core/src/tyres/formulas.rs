@@ -6,6 +6,7 @@ use super::message::{TyresRefused, TyresSource};
 use super::wheel::{scaled_circumference, tyre_source};
 use crate::bounds;
 use crate::error::Refused;
+use crate::message::FieldMessage;
 use crate::quantity::{Accepts, Source, Standing, formula, within};
 use crate::record::{End, SpeedSymbol, SpeedometerDrive, TyreSize, Wheel, load_kg};
 use crate::time::check_day;
@@ -173,7 +174,7 @@ formula! {
         decades "n" None;
     }
     from age_source();
-    it => check_day("day", "Day of asking", &it.day).and_then(|_| {
+    it => check_day("day", FieldMessage::DayOfAsking, &it.day).and_then(|_| {
         let age = tyre_age(&it.date_code, &it.day)?;
         let latest = age.weeks.first().map_or(0.0, |week| f64::from(week.year));
         let count = u32::try_from(age.weeks.len()).unwrap_or(0);

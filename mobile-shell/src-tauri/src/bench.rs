@@ -7,7 +7,7 @@ use std::sync::{Arc, Mutex, MutexGuard, PoisonError};
 use layshaft_core::error::{Code, Refusal};
 use layshaft_core::time::{Moment, Zone};
 use layshaft_door::command::Outcome;
-use layshaft_door::{Bench, moment_of};
+use layshaft_door::{Bench, HostMessage, moment_of};
 use tauri::State;
 
 use crate::notices::{self, Notice};
@@ -30,8 +30,10 @@ impl Desk {
     /// Opens the database in `folder`, which is made if it is not there. `expect` is given all notices that are ahead, each
     /// time they may be others.
     pub fn open(folder: &Path, expect: impl Fn(Vec<Notice>) + Send + 'static) -> Self {
-        let made = std::fs::create_dir_all(folder)
-            .map_err(|error| Refusal::new(Code::Storage, format!("{} cannot be made: {error}", folder.display())));
+        let made = std::fs::create_dir_all(folder).map_err(|error| {
+            let (folder, reason) = (folder.display().to_string(), error.to_string());
+            Refusal::new(Code::Storage, HostMessage::NoFolder { folder, reason })
+        });
         let bench = made.and_then(|()| Bench::open_native(&folder.join(DATABASE)));
         let bench = Arc::new(Mutex::new(bench.map_err(|refusal| serde_json::to_string(&refusal).unwrap_or_default())));
         let (changed, moments) = channel();

@@ -3,10 +3,12 @@
 //! The header's fields and their places: <https://www.sqlite.org/fileformat2.html> (seen).
 
 use layshaft_core::changes::Change;
+use layshaft_core::message::Message;
 use rusqlite::{Connection, MAIN_DB};
 
 use crate::bundle::{Attachment, Bundle};
 use crate::layout::{APPLICATION, NEWEST, upgrade};
+use crate::message::StoreMessage;
 use crate::store::content_hash;
 use crate::{Store, StoreError, rows};
 
@@ -40,15 +42,15 @@ impl Store {
 
 /// Checks all that can be told without SQLite: whose file it is, its layout, and that none of it is missing.
 fn read_header(bytes: &[u8]) -> Result<Header, StoreError> {
-    let none = |reason: &str| StoreError::NotABundle { reason: reason.to_owned() };
+    let none = |reason: StoreMessage| StoreError::NotABundle { reason: reason.into() };
     if bytes.is_empty() {
-        return Err(none("it is empty"));
+        return Err(none(StoreMessage::Empty));
     }
     if !bytes.starts_with(MAGIC) {
-        return Err(none("it is not a SQLite file"));
+        return Err(none(StoreMessage::NoDatabase));
     }
     let cut = |whole: u64| StoreError::DamagedBundle {
-        reason: format!("it is cut short: {} bytes of {whole} are there", bytes.len()),
+        reason: StoreMessage::CutShort { there: bytes.len(), whole: i64::try_from(whole).unwrap_or(i64::MAX) }.into(),
     };
     let number =
         |place: usize| bytes.get(place..place + 4).and_then(|four| four.try_into().ok()).map(u32::from_be_bytes);
@@ -60,7 +62,7 @@ fn read_header(bytes: &[u8]) -> Result<Header, StoreError> {
     let page_bytes = if page == 1 { 65_536 } else { u32::from(page) };
     let header = Header { page_bytes, pages, layout, application };
     if header.application != APPLICATION {
-        return Err(none("it is the database of another program"));
+        return Err(none(StoreMessage::OtherProgram));
     }
     if header.layout > NEWEST {
         return Err(StoreError::NewerSchema { found: header.layout, known: NEWEST });
@@ -90,7 +92,7 @@ fn find_whole(connection: &Connection) -> Result<(), StoreError> {
     let damaged = |reason| StoreError::DamagedBundle { reason };
     let found: String = connection.query_row("PRAGMA integrity_check(1)", [], |row| row.get(0))?;
     if found != "ok" {
-        return Err(damaged(found));
+        return Err(damaged(Message::as_entered(found)));
     }
     for table in ["change", "attachment"] {
         let there: bool = connection.query_row(
@@ -99,7 +101,7 @@ fn find_whole(connection: &Connection) -> Result<(), StoreError> {
             |row| row.get(0),
         )?;
         if !there {
-            return Err(damaged(format!("the table '{table}' is missing")));
+            return Err(damaged(StoreMessage::NoTable { table: table.to_owned() }.into()));
         }
     }
     Ok(())
@@ -113,7 +115,7 @@ fn attachments(connection: &Connection) -> Result<Vec<Attachment>, StoreError> {
     for attachment in &found {
         if content_hash(&attachment.bytes) != attachment.hash {
             return Err(StoreError::DamagedBundle {
-                reason: format!("attachment {} is not what its hash says", attachment.hash),
+                reason: StoreMessage::OtherAttachment { hash: attachment.hash.clone() }.into(),
             });
         }
     }

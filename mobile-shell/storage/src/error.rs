@@ -1,8 +1,11 @@
 //! What can go wrong between the program and its file.
 
 use layshaft_core::error::{Code, Refusal};
+use layshaft_core::message::Message;
 use rusqlite::ErrorCode;
 use thiserror::Error;
+
+use crate::message::StoreMessage;
 
 /// Why something could not be stored, read or taken in. Nothing was changed when one of these comes back.
 #[derive(Clone, Debug, Error, PartialEq)]
@@ -11,13 +14,13 @@ pub enum StoreError {
     #[error("this file is no Layshaft bundle: {reason}")]
     NotABundle {
         /// What gave it away.
-        reason: String,
+        reason: Message,
     },
     /// The bundle is cut short or damaged.
     #[error("this bundle is damaged: {reason}. Nothing was taken in; export it again where it came from")]
     DamagedBundle {
         /// What was found.
-        reason: String,
+        reason: Message,
     },
     /// Written by a newer program.
     #[error(
@@ -33,7 +36,7 @@ pub enum StoreError {
     #[error("the database on this device is damaged: {reason}")]
     Damaged {
         /// What was found.
-        reason: String,
+        reason: Message,
     },
     /// The file belongs to another program.
     #[error("this database belongs to another program; it was left as it is")]
@@ -52,12 +55,12 @@ pub enum StoreError {
     Full,
     /// Anything else that SQLite or the system says.
     #[error("the device could not store or read: {0}")]
-    Sqlite(String),
+    Sqlite(Message),
 }
 
 impl From<rusqlite::Error> for StoreError {
     fn from(error: rusqlite::Error) -> Self {
-        let reason = error.to_string();
+        let reason = Message::as_entered(error.to_string());
         match error.sqlite_error_code() {
             Some(ErrorCode::DatabaseCorrupt | ErrorCode::NotADatabase) => StoreError::Damaged { reason },
             Some(ErrorCode::DatabaseBusy | ErrorCode::DatabaseLocked) => StoreError::Busy,
@@ -80,6 +83,17 @@ impl From<StoreError> for Refusal {
             | StoreError::Full
             | StoreError::Sqlite(_) => Code::Storage,
         };
-        Refusal::new(code, error.to_string())
+        let said = match error {
+            StoreError::NotABundle { reason } => StoreMessage::NotABundle { reason },
+            StoreError::DamagedBundle { reason } => StoreMessage::DamagedBundle { reason },
+            StoreError::NewerSchema { found, known } => StoreMessage::NewerSchema { found, known },
+            StoreError::Damaged { reason } => StoreMessage::Damaged { reason },
+            StoreError::Foreign => StoreMessage::Foreign,
+            StoreError::Clash { stamp } => StoreMessage::Clash { stamp },
+            StoreError::Busy => StoreMessage::Busy,
+            StoreError::Full => StoreMessage::Full,
+            StoreError::Sqlite(reason) => StoreMessage::Failed { reason },
+        };
+        Refusal::new(code, said)
     }
 }

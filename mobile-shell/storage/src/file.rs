@@ -1,11 +1,12 @@
 //! The database as a file of the system: durable, and set aside when it is damaged.
 
-use std::fs;
 use std::path::{Path, PathBuf};
 use std::time::Duration;
+use std::{fs, io};
 
 use rusqlite::Connection;
 
+use crate::message::StoreMessage;
 use crate::{AsideFile, Opened, Store, StoreError};
 
 /// How long to wait for another program that is just writing to the same file.
@@ -34,7 +35,7 @@ pub fn set_aside_files(aside: &str) -> Result<Vec<AsideFile>, StoreError> {
             continue;
         }
         let bytes = fs::read(&from)
-            .map_err(|error| StoreError::Sqlite(format!("{} could not be read: {error}", from.display())))?;
+            .map_err(|error| failed(&from, &error, |file, reason| StoreMessage::NotRead { file, reason }))?;
         files.push(AsideFile { name: from.file_name().unwrap_or_default().to_string_lossy().into_owned(), bytes });
     }
     Ok(files)
@@ -51,6 +52,11 @@ fn open_whole(path: &Path) -> Result<Store, StoreError> {
     })
 }
 
+/// What the system says about a file.
+fn failed(file: &Path, error: &io::Error, say: fn(String, String) -> StoreMessage) -> StoreError {
+    StoreError::Sqlite(say(file.display().to_string(), error.to_string()).into())
+}
+
 /// Renames the file and its companions. The file itself goes last: as long as it is there, it is found damaged again.
 fn set_aside(path: &Path) -> Result<PathBuf, StoreError> {
     let aside = free_name(path);
@@ -58,7 +64,7 @@ fn set_aside(path: &Path) -> Result<PathBuf, StoreError> {
         let from = with_ending(path, ending);
         if from.exists() {
             fs::rename(&from, with_ending(&aside, ending))
-                .map_err(|error| StoreError::Sqlite(format!("{} could not be renamed: {error}", from.display())))?;
+                .map_err(|error| failed(&from, &error, |file, reason| StoreMessage::NotRenamed { file, reason }))?;
         }
     }
     Ok(aside)

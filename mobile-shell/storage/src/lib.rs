@@ -21,12 +21,14 @@ mod rows;
 mod views;
 
 mod error;
+mod message;
 
 pub use bundle::{Attachment, Bundle, Clash, Received};
 pub use commit::Settings;
 pub use error::StoreError;
 #[cfg(not(all(target_family = "wasm", target_os = "unknown")))]
 pub use file::set_aside_files;
+pub use message::MESSAGES;
 #[cfg(all(target_family = "wasm", target_os = "unknown"))]
 pub use pool::{open_pool, set_aside_files};
 pub use store::{AsideFile, Opened, Store, content_hash};

@@ -5,12 +5,14 @@
 
 use std::cell::RefCell;
 
+use layshaft_core::message::Message;
 use rusqlite::Connection;
 use sqlite_wasm_rs::WasmOsCallback;
 use sqlite_wasm_rs::vfs::VfsFilesManager;
 use sqlite_wasm_rs::vfs::transfer::DbTransfer;
 use sqlite_wasm_vfs::sahpool::{OpfsSAHError, OpfsSAHPoolCfgBuilder, OpfsSAHPoolUtil, install};
 
+use crate::message::StoreMessage;
 use crate::{AsideFile, Opened, Store, StoreError};
 
 /// Files of a new pool: a database and its journal, and as many again, so that a damaged one can be set aside.
@@ -84,7 +86,7 @@ fn set_aside(name: &str) -> Result<String, StoreError> {
 fn with_pool<T>(use_it: impl FnOnce(&OpfsSAHPoolUtil) -> Result<T, StoreError>) -> Result<T, StoreError> {
     POOL.with_borrow(|pool| match pool {
         Some(pool) => use_it(pool),
-        None => Err(StoreError::Sqlite("the browser's private file system was not opened first".to_owned())),
+        None => Err(StoreError::Sqlite(StoreMessage::NoPool.into())),
     })
 }
 
@@ -96,5 +98,5 @@ fn from_pool(error: OpfsSAHError) -> StoreError {
     if text.contains("QuotaExceededError") {
         return StoreError::Full;
     }
-    StoreError::Sqlite(text)
+    StoreError::Sqlite(Message::as_entered(text))
 }

@@ -1,9 +1,11 @@
 //! A change as a row of the table, and back.
 
 use layshaft_core::changes::{Change, Key, Stamp};
+use layshaft_core::message::Message;
 use rusqlite::{Connection, Row, params};
 
 use crate::StoreError;
+use crate::message::StoreMessage;
 
 /// The columns that make a change, in the order in which they are read here.
 pub const COLUMNS: &str = "project, kind, record, field, value, stamp, seen, batch";
@@ -47,7 +49,7 @@ pub fn add(connection: &Connection, change: &Change) -> Result<Added, StoreError
 }
 
 /// Every change of a database, in the order of its key. `damage` says what an unreadable row means there.
-pub fn all(connection: &Connection, damage: impl Fn(String) -> StoreError) -> Result<Vec<Change>, StoreError> {
+pub fn all(connection: &Connection, damage: impl Fn(Message) -> StoreError) -> Result<Vec<Change>, StoreError> {
     let mut statement =
         connection.prepare(&format!("SELECT {COLUMNS} FROM change ORDER BY project, kind, record, field, stamp"))?;
     let mut rows = statement.query([])?;
@@ -59,7 +61,7 @@ pub fn all(connection: &Connection, damage: impl Fn(String) -> StoreError) -> Re
 }
 
 /// Reads a row. The inner error says what cannot be read in it.
-fn read(row: &Row<'_>) -> Result<Result<Change, String>, StoreError> {
+fn read(row: &Row<'_>) -> Result<Result<Change, Message>, StoreError> {
     let key = Key { project: row.get(0)?, kind: row.get(1)?, record: row.get(2)? };
     let field: String = row.get(3)?;
     let value: String = row.get(4)?;
@@ -68,22 +70,22 @@ fn read(row: &Row<'_>) -> Result<Result<Change, String>, StoreError> {
     let batch: String = row.get(7)?;
     let place = || format!("{}/{}/{}/{field} at {stamp}", key.project, key.kind, key.record);
     let read = || {
-        Ok::<_, String>((
-            serde_json::from_str(&value).map_err(|error| error.to_string())?,
+        Ok::<_, Message>((
+            serde_json::from_str(&value).map_err(|error| Message::as_entered(error.to_string()))?,
             read_stamp(&stamp)?,
             seen.as_deref().map(read_stamp).transpose()?,
         ))
     };
     Ok(match read() {
         Ok((value, stamp, seen)) => Ok(Change { key, field, value, stamp, seen, batch }),
-        Err(reason) => Err(format!("{}: {reason}", place())),
+        Err(reason) => Err(StoreMessage::BadRow { place: place(), reason }.into()),
     })
 }
 
-fn read_stamp(text: &str) -> Result<Stamp, String> {
-    let stamp: Stamp = text.parse().map_err(|error: layshaft_core::error::Refused| error.to_string())?;
+fn read_stamp(text: &str) -> Result<Stamp, Message> {
+    let stamp: Stamp = text.parse().map_err(|error: layshaft_core::error::Refused| error.message())?;
     if stamp.millis > LAST_MILLIS {
-        return Err(format!("the stamp {text} lies after the year 9999"));
+        return Err(StoreMessage::LateStamp { stamp: text.to_owned() }.into());
     }
     Ok(stamp)
 }

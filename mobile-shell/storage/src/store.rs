@@ -3,11 +3,13 @@
 use std::cell::Cell;
 
 use layshaft_core::changes::{Change, Device, RecordKind};
+use layshaft_core::message::Message;
 use rusqlite::{Connection, OptionalExtension};
 use sha2::{Digest, Sha256};
 
 use crate::StoreError;
 use crate::layout::{self, APPLICATION, NEWEST};
+use crate::message::StoreMessage;
 use crate::rows;
 use crate::views::refresh_views;
 
@@ -106,7 +108,7 @@ impl Store {
             .execute("INSERT OR IGNORE INTO meta (name, value) VALUES ('device', ?1)", [format!("{:016x}", fresh.0)])?;
         // Another program on the same file may have been quicker.
         self.device = self.read_device()?;
-        self.device.ok_or_else(|| StoreError::Sqlite("the mark of this device was not kept".to_owned()))
+        self.device.ok_or_else(|| StoreError::Sqlite(StoreMessage::NoMark.into()))
     }
 
     fn read_device(&self) -> Result<Option<Device>, StoreError> {
@@ -117,7 +119,7 @@ impl Store {
         text.map(|text| {
             u64::from_str_radix(&text, 16)
                 .map(Device)
-                .map_err(|_| StoreError::Damaged { reason: format!("the mark of this device reads '{text}'") })
+                .map_err(|_| StoreError::Damaged { reason: StoreMessage::BadMark { text }.into() })
         })
         .transpose()
     }
@@ -180,7 +182,7 @@ fn check(connection: &Connection) -> Result<(), StoreError> {
     for table in ["change", "meta", "setting"] {
         let found: String = connection.query_row(&format!("PRAGMA quick_check({table})"), [], |row| row.get(0))?;
         if found != "ok" {
-            return Err(StoreError::Damaged { reason: found });
+            return Err(StoreError::Damaged { reason: Message::as_entered(found) });
         }
     }
     connection.pragma_update(None, "ignore_check_constraints", false)?;

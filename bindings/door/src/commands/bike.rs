@@ -1,14 +1,16 @@
 //! Starting, opening and describing bikes.
 
 use layshaft_core::changes::Edit;
-use layshaft_core::error::{Code, Refusal};
+use layshaft_core::error::Refusal;
 use layshaft_core::record::{BenchTime, Identity, Place};
 
 use super::changed;
 use crate::act::{Act, Call};
+use crate::bench::unknown;
 use crate::command::{
     BringBikeBack, DescribeBike, DescribePlace, LoadDemo, OpenBike, PutBikeAway, SetBenchTime, StartBike,
 };
+use crate::message::DoorMessage;
 use crate::write::Writing;
 use crate::{Bench, demo};
 
@@ -70,6 +72,6 @@ impl Act for SetBenchTime {
 fn on_shelf(bench: &Bench, id: &str) -> Result<(), Refusal> {
     match bench.bikes().iter().any(|(bike, _, _)| bike == id) {
         true => Ok(()),
-        false => Err(Refusal::new(Code::Unknown, format!("there is no bike with the id {id}"))),
+        false => Err(unknown(DoorMessage::WhatBike, id)),
     }
 }

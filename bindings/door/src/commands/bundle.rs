@@ -8,6 +8,7 @@ use crate::Bench;
 use crate::act::{Act, Call};
 use crate::bench::EXPORTED;
 use crate::command::{NoteExport, ReceiveBundle, Settle};
+use crate::message::DoorMessage;
 use crate::write::Writing;
 
 impl Act for ReceiveBundle {
@@ -20,10 +21,7 @@ impl Act for ReceiveBundle {
         if all_new && !here.is_empty() && !self.as_second_bike {
             let ledger = Ledger::fold(bundle.changes.clone());
             let name = first.map(|project| layshaft_core::record::assemble(&ledger, project).identity.name);
-            return Err(Refusal::new(
-                Code::OtherBike,
-                format!("this bundle holds another bike, “{}”: add it as a second bike?", name.unwrap_or_default()),
-            ));
+            return Err(Refusal::new(Code::OtherBike, DoorMessage::AnotherBike { name: name.unwrap_or_default() }));
         }
         Ok(Writing {
             project: Some(first.cloned().unwrap_or_default()),
@@ -50,7 +48,7 @@ impl Act for Settle {
             .filter(|(key, _)| key.project == project && key.kind == self.record_kind && key.record == self.record)
             .flat_map(|(_, fields)| fields.rivals())
             .find(|rival| rival.field == self.field && rival.stamp.to_string() == self.stamp)
-            .ok_or_else(|| Refusal::new(Code::Unknown, "there is no such value that lost a concurrent edit"))?;
+            .ok_or_else(|| Refusal::new(Code::Unknown, DoorMessage::NoSuchLoss))?;
         Ok(Writing::of(vec![Edit {
             kind: self.record_kind.clone(),
             record: self.record.clone(),

@@ -2,6 +2,7 @@
 
 use layshaft_core::changes::edits;
 use layshaft_core::error::Refusal;
+use layshaft_core::message::FieldMessage;
 use layshaft_core::record::{Coat, Job, Stay, went_on};
 use layshaft_core::time::check_written;
 
@@ -37,7 +38,7 @@ impl Act for EndCure {
 impl Act for MoveCoat {
     fn write(&self, bench: &Bench, call: &Call) -> Result<Writing, Refusal> {
         let coat: Coat = bench.record(&self.id)?;
-        check_written("fromMs", "From when on", self.from_ms)?;
+        check_written("fromMs", FieldMessage::FromWhenOn, self.from_ms)?;
         let from_ms = self.from_ms.unwrap_or(call.moment.now_ms);
         let stay = Stay { from_ms, place: self.place, celsius: self.celsius }.checked()?;
         let moved = Coat { stays: [coat.stays.clone(), vec![stay]].concat(), ..coat }.checked()?;

@@ -8,9 +8,11 @@ use layshaft_core::record::{Job, JobState, Part};
 use super::change;
 use crate::Bench;
 use crate::act::{Act, Call};
+use crate::bench::unknown;
 use crate::command::{
     AddJob, AddReadyMade, BeginJob, BringJobBack, ChangeJob, FinishJob, LackTool, PutJobAway, ReopenJob, TickStep,
 };
+use crate::message::DoorMessage;
 use crate::query::JobTool;
 use crate::write::Writing;
 
@@ -24,7 +26,7 @@ fn placed(bench: &Bench, id: &str, job: &Job) -> Result<Job, Refusal> {
         let title = bench.record::<Job>(through).map(|job| job.title).unwrap_or_default();
         return Err(Refused::Conflict {
             field: "after".to_owned(),
-            reason: format!("“{}” cannot follow “{title}”, because that one follows it already", job.title).into(),
+            reason: DoorMessage::CannotFollow { job: job.title.clone(), other: title }.into(),
         }
         .into());
     }
@@ -62,10 +64,7 @@ impl Act for AddReadyMade {
     /// Adds the job behind those of the bike that come before it, and before those that come after it.
     fn write(&self, bench: &Bench, call: &Call) -> Result<Writing, Refusal> {
         let Some(found) = ready_made_job(&self.ready_made) else {
-            return Err(Refusal::new(
-                Code::Unknown,
-                format!("there is no ready-made job with the id {}", self.ready_made),
-            ));
+            return Err(unknown(DoorMessage::WhatReadyMade, &self.ready_made));
         };
         let made_from = |job: &Job, marks: &[String]| job.ready_made.as_ref().is_some_and(|mark| marks.contains(mark));
         let jobs = || bench.bike.jobs.iter();
@@ -128,10 +127,12 @@ impl Act for LackTool {
         let job: Job = bench.record(&self.id)?;
         let tools = bench.tools_of(&job);
         match tools.iter().find(|tool| tool.name == self.tool.trim()) {
-            None => Err(Refusal::new(Code::Unknown, format!("“{}” needs no tool “{}”", job.title, self.tool))),
+            None => {
+                Err(Refusal::new(Code::Unknown, DoorMessage::NoSuchTool { job: job.title, tool: self.tool.clone() }))
+            }
             Some(JobTool { part: Some(_), .. }) => {
-                let reason = format!("“{}” is on the list of parts of this job already", self.tool);
-                Err(Refused::Conflict { field: "tool".to_owned(), reason: reason.into() }.into())
+                let reason = DoorMessage::ToolListed { tool: self.tool.clone() }.into();
+                Err(Refused::Conflict { field: "tool".to_owned(), reason }.into())
             }
             Some(tool) => {
                 let part = Part { title: tool.name.clone(), tool: Some(true), ..Part::default() }.checked()?;

@@ -11,6 +11,7 @@ use super::change;
 use crate::Bench;
 use crate::act::{Act, Call};
 use crate::command::{EndProcess, LayCoat, SandCoat, StartProcess};
+use crate::message::DoorMessage;
 use crate::write::Writing;
 
 impl Act for StartProcess {
@@ -31,7 +32,7 @@ impl Act for LayCoat {
         let applied_ms = went_on(self.applied_ms, call.moment)?;
         let sheet = sheet_at(bench, &self.process, applied_ms, call.moment)?;
         let Some(number) = sheet.steps.iter().position(|step| step.next) else {
-            return conflict("process", "Everything of this paint job is on already");
+            return conflict("process", DoorMessage::AllOn);
         };
         if !self.anyway.unwrap_or_default() {
             match sheet.state {
@@ -74,9 +75,12 @@ impl Act for SandCoat {
         match sheet.state {
             ProcessState::Open | ProcessState::SandFirst | ProcessState::Sanded => {}
             ProcessState::TooSoon => {
-                return conflict("process", &format!("It is too soft to be sanded. {}", sheet.sentence));
+                return conflict(
+                    "process",
+                    Message::joined(Joint::Sentences, vec![DoorMessage::TooSoft.into(), sheet.sentence]),
+                );
             }
-            _ => return conflict("process", "There is nothing to sand for a next coat"),
+            _ => return conflict("process", DoorMessage::NothingToSand),
         }
         let sanded = |process: Process| Process { sanded_ms: Some(call.moment.now_ms), ..process };
         Ok(Writing::of(change(bench, &self.process, sanded)?))
@@ -104,7 +108,7 @@ fn sheet_at(bench: &Bench, process: &str, now_ms: i64, moment: &Moment) -> Resul
 fn check_order(bench: &Bench, process: &str, sheet: &ProcessAnswer, applied_ms: i64) -> Result<(), Refusal> {
     bench.record::<Process>(process)?;
     match sheet.steps.iter().filter_map(|step| step.laid_ms).max() {
-        Some(last_ms) if applied_ms < last_ms => conflict("appliedMs", "It cannot go on before what lies below it"),
+        Some(last_ms) if applied_ms < last_ms => conflict("appliedMs", DoorMessage::BeforeWhatLiesBelow),
         _ => Ok(()),
     }
 }

@@ -10,7 +10,7 @@ use crate::coating::judge::on_hold;
 use crate::coating::message::CoatingMessage;
 use crate::coating::{CureAnswer, CureAsk, CurePoint};
 use crate::error::Refused;
-use crate::message::Message;
+use crate::message::{FieldMessage, Message};
 use crate::quantity::{Finding, Working};
 use crate::record::{Bike, CureState, Product, Stay};
 use crate::time::Moment;
@@ -29,7 +29,9 @@ const WITHIN_HOURS: f64 = 1e-6;
 pub fn cure_answer(bike: &Bike, ask: &CureAsk, moment: &Moment) -> Result<CureAnswer, Refused> {
     bounds::TEMPERATURE.check_known(ask.celsius)?;
     bounds::HUMIDITY.check_known(ask.humidity)?;
-    bounds::BAKE_TEMPERATURE.named("surfaceCelsius", "Temperature of the surface").check_known(ask.surface_celsius)?;
+    bounds::BAKE_TEMPERATURE
+        .named("surfaceCelsius", FieldMessage::TemperatureOfTheSurface)
+        .check_known(ask.surface_celsius)?;
     let climate = ClimateLog::of(bike, moment);
     let subject = subject(bike, ask, climate.now_ms())?;
     let climate = climate.with_stays(&subject.stays);

@@ -13,6 +13,7 @@ use crate::fasteners::message::{ScrewMessage, ThreadMessage};
 use crate::fasteners::{
     EngagementAdvice, FastenerAnswer, FastenerAsk, Lubrication, ScrewStrength, TorqueBand, TorquePoint,
 };
+use crate::message::FieldMessage;
 use crate::units::Unit;
 
 /// Works the fastener page out.
@@ -75,7 +76,7 @@ fn pitch(ask: &FastenerAsk) -> Result<f64, Refused> {
     ];
     let mut given = ways.into_iter().flatten();
     match (given.next(), given.next()) {
-        (Some(pitch), None) => bounds::THREAD_PITCH.named("pitchMm", "Pitch").check(pitch),
+        (Some(pitch), None) => bounds::THREAD_PITCH.named("pitchMm", FieldMessage::Pitch).check(pitch),
         (None, _) => bounds::THREAD_PITCH.need(None),
         (Some(_), Some(_)) => {
             Err(Refused::Conflict { field: "pitchMm".to_owned(), reason: ThreadMessage::PitchOneWay.into() })

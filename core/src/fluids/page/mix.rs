@@ -9,6 +9,7 @@ use crate::fluids::formulas::{
 };
 use crate::fluids::message::{FluidsWorking, MixMessage};
 use crate::fluids::{Mix, MixAnswer, MixAsk, MixPart, OtherReading, TwoPartAsk};
+use crate::message::FieldMessage;
 use crate::quantity::{Finding, FindingCode, Line, Source, Standing, Weight, WorkLine};
 use crate::units::Unit;
 
@@ -54,7 +55,7 @@ fn two_parts(ask: &TwoPartAsk) -> Result<MixAnswer, Refused> {
     let amount = if by_weight { bounds::READY_GRAM } else { bounds::READY_ML };
     amount.of("ready").check(ask.ready)?;
     bounds::MIX_PARTS.check(ask.parts_base)?;
-    bounds::MIX_PARTS.named("partsHardener", "Parts of hardener").check(ask.parts_hardener)?;
+    bounds::MIX_PARTS.named("partsHardener", FieldMessage::PartsOfHardener).check(ask.parts_hardener)?;
     bounds::THINNER.check(thinner_percent)?;
     let densities = [
         ("baseDensity", ask.base_density),
@@ -149,7 +150,7 @@ fn shares(mixed: &TwoPart, by_weight: bool, densities: [Option<f64>; 3]) -> Resu
 }
 
 fn thinning(paint_ml: f64, thinner_percent: f64) -> Result<MixAnswer, Refused> {
-    bounds::READY_ML.named("paintMl", "Paint").check(paint_ml)?;
+    bounds::READY_ML.named("paintMl", FieldMessage::Paint).check(paint_ml)?;
     bounds::THINNER.check(thinner_percent)?;
     let thinner = thinner_to_add(paint_ml, thinner_percent);
     Ok(MixAnswer {

@@ -8,6 +8,7 @@ use crate::error::Refused;
 use crate::gearing::formulas::{
     adjuster_used, centre_distance, chain_dimensions, chain_length, free_chain, next_even, pitch, worn_centre_distance,
 };
+use crate::message::FieldMessage;
 use crate::quantity::percent_change;
 use crate::record::{ChainSize, Drive};
 
@@ -98,8 +99,8 @@ impl Axle {
     }
 }
 
-const FROM: Bound = bounds::CENTRE_DISTANCE.named("adjusterFromMm", "Least centre distance of the adjuster");
-const TO: Bound = bounds::CENTRE_DISTANCE.named("adjusterToMm", "Greatest centre distance of the adjuster");
+const FROM: Bound = bounds::CENTRE_DISTANCE.named("adjusterFromMm", FieldMessage::LeastCentre);
+const TO: Bound = bounds::CENTRE_DISTANCE.named("adjusterToMm", FieldMessage::GreatestCentre);
 
 /// Whether the ends of the adjuster were entered the wrong way round.
 pub(crate) fn ends_swapped(drive: &Drive) -> bool {

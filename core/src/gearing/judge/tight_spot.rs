@@ -5,7 +5,7 @@ use layshaft_wire::wire;
 use crate::bounds;
 use crate::error::Refused;
 use crate::gearing::message::{ChainWearMessage, GearingRefused};
-use crate::message::{Measure, Message};
+use crate::message::{FieldMessage, Measure, Message};
 use crate::quantity::{Finding, FindingCode, Judgement, Weight};
 use crate::record::Drive;
 use crate::units::Unit;
@@ -41,8 +41,8 @@ pub(crate) fn tight_spot(
     slack_mm: &[f64],
     (from, to): (Option<f64>, Option<f64>),
 ) -> Result<Option<TightSpot>, Refused> {
-    let least = bounds::CHAIN_SLACK.named("chainSlackFromMm", "Least chain slack");
-    let most = bounds::CHAIN_SLACK.named("chainSlackToMm", "Most chain slack");
+    let least = bounds::CHAIN_SLACK.named("chainSlackFromMm", FieldMessage::LeastChainSlack);
+    let most = bounds::CHAIN_SLACK.named("chainSlackToMm", FieldMessage::MostChainSlack);
     let from_mm = least.check_known(from.or(drive.chain_slack_from_mm))?;
     let to_mm = most.check_known(to.or(drive.chain_slack_to_mm))?;
     if from_mm.zip(to_mm).is_some_and(|(from, to)| from > to) {

@@ -13,7 +13,7 @@ use super::working::working;
 use crate::bounds;
 use crate::error::Refused;
 use crate::gearing::message::{GearingRefused, ThrustMessage};
-use crate::message::Message;
+use crate::message::{FieldMessage, Message};
 use crate::quantity::{Finding, Working};
 use crate::record::{Bike, PowerPoint};
 
@@ -146,7 +146,7 @@ fn cruise_speeds(asked: &[f64]) -> Result<Vec<f64>, Refused> {
             reason: GearingRefused::Cruises { speeds: asked.len(), most: MOST_CRUISES }.into(),
         });
     }
-    let bound = bounds::MOVING_SPEED.named("cruiseKmh", "Cruising speed");
+    let bound = bounds::MOVING_SPEED.named("cruiseKmh", FieldMessage::CruisingSpeed);
     asked.iter().map(|kmh| bound.check(*kmh)).collect()
 }
 

@@ -12,7 +12,7 @@ use crate::error::Refused;
 use crate::gearing::formulas::{engine_speed, road_speed};
 use crate::gearing::judge::{GearTrain, gear_train};
 use crate::gearing::message::{GearingRefused, ThrustMessage};
-use crate::message::Message;
+use crate::message::{FieldMessage, Message};
 use crate::record::{Bike, Identity, PowerPoint, Spec, USUAL_LOAD_KG};
 use crate::tyres::rolling_pair;
 use crate::units::Unit;
@@ -199,6 +199,6 @@ fn rolling(ask: &ThrustAsk, assumptions: &mut Vec<ThrustMessage>) -> Result<Roll
 
 fn density(ask: &ThrustAsk) -> Result<f64, Refused> {
     let altitude = bounds::ALTITUDE.check(ask.altitude_metres.unwrap_or(0.0))?;
-    let celsius = bounds::TEMPERATURE.named("celsius", "Temperature of the air").check_known(ask.celsius)?;
+    let celsius = bounds::TEMPERATURE.named("celsius", FieldMessage::TemperatureOfTheAir).check_known(ask.celsius)?;
     Ok(air_density(altitude, celsius))
 }

@@ -3,6 +3,7 @@
 use crate::bounds;
 use crate::error::Refused;
 use crate::gearing::message::{GearingRefused, ThrustMessage};
+use crate::message::FieldMessage;
 use crate::record::{Identity, PowerPoint};
 use crate::units::Unit;
 
@@ -118,8 +119,9 @@ impl Engine {
             return Ok(Self { limit_rpm: limit, limit_known: limit_rpm.is_some(), peak, shape: Shape::Points(points) });
         }
         let kw = bounds::PEAK_POWER.need(identity.peak_power_kw)?;
-        let rpm =
-            bounds::REV_LIMIT.named("peakPowerRpm", "Engine speed of peak power").need(identity.peak_power_rpm)?;
+        let rpm = bounds::REV_LIMIT
+            .named("peakPowerRpm", FieldMessage::EngineSpeedOfPeakPower)
+            .need(identity.peak_power_rpm)?;
         let nm = bounds::PEAK_TORQUE.check_known(identity.peak_torque_nm)?;
         let at = bounds::PEAK_TORQUE_RPM.check_known(identity.peak_torque_rpm)?;
         let shape = match nm.zip(at) {

@@ -93,7 +93,7 @@ mod tests {
             days_off: vec![DayOff { day: "2026-02-30".to_owned() }],
             ..BenchTime::default()
         };
-        assert!(off.checked().unwrap_err().english().starts_with("Day without bench time: '2026-02-30'"));
+        assert!(off.checked().unwrap_err().english().starts_with("Day without bench time: “2026-02-30”"));
     }
 
     #[test]

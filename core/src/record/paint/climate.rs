@@ -4,6 +4,7 @@ use layshaft_wire::wire;
 
 use crate::bounds;
 use crate::error::Refused;
+use crate::message::FieldMessage;
 use crate::time::check_written;
 
 /// Temperature and humidity where things cure, from a moment on.
@@ -23,7 +24,7 @@ pub struct Climate {
 impl Climate {
     /// The reading, or the first field that cannot be accepted.
     pub fn checked(self) -> Result<Self, Refused> {
-        check_written("fromMs", "From when on", Some(self.from_ms))?;
+        check_written("fromMs", FieldMessage::FromWhenOn, Some(self.from_ms))?;
         bounds::TEMPERATURE.check(self.celsius)?;
         bounds::HUMIDITY.check_known(self.humidity)?;
         Ok(self)

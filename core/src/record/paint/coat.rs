@@ -2,10 +2,12 @@
 
 use layshaft_wire::wire;
 
+use super::message::PaintMessage;
 use super::product::Product;
 use super::stay::Stay;
 use crate::check;
 use crate::error::Refused;
+use crate::message::FieldMessage;
 use crate::time::{Moment, check_written};
 
 /// So far may the clocks of two devices differ, milliseconds.
@@ -52,13 +54,13 @@ impl Coat {
     /// assert!(Coat { ended_ms: Some(0), ..coat }.checked().is_err());
     /// ```
     pub fn checked(mut self) -> Result<Self, Refused> {
-        self.title = check::check_title("title", "On what", &self.title)?;
+        self.title = check::check_title("title", FieldMessage::OnWhat, &self.title)?;
         self.product = self.product.checked()?;
-        check_written("appliedMs", "When it went on", Some(self.applied_ms))?;
+        check_written("appliedMs", FieldMessage::WhenItWentOn, Some(self.applied_ms))?;
         if self.ended_ms.is_some_and(|ended_ms| ended_ms < self.applied_ms) {
             return Err(Refused::Conflict {
                 field: "endedMs".to_owned(),
-                reason: "A coat cannot end before it went on".into(),
+                reason: PaintMessage::CoatEndsTooSoon.into(),
             });
         }
         self.stays = self.stays.into_iter().map(Stay::checked).collect::<Result<_, _>>()?;
@@ -81,12 +83,11 @@ pub fn went_on(told_ms: Option<i64>, moment: &Moment) -> Result<i64, Refused> {
     if at_ms > moment.now_ms.saturating_add(CLOCKS_DIFFER_MS) {
         return Err(Refused::Unreadable {
             field: "appliedMs".to_owned(),
-            label: "When it went on".into(),
-            reason: format!(
-                "{} lies ahead; give a time up to now, {}",
-                moment.zone.spoken(at_ms),
-                moment.zone.spoken(moment.now_ms)
-            )
+            label: FieldMessage::WhenItWentOn.into(),
+            reason: PaintMessage::LiesAhead {
+                at: moment.zone.local_time(at_ms),
+                now: moment.zone.local_time(moment.now_ms),
+            }
             .into(),
         });
     }

@@ -2,6 +2,7 @@
 
 mod climate;
 mod coat;
+mod message;
 mod process;
 mod product;
 mod product_checked;
@@ -12,6 +13,7 @@ mod surface;
 
 pub use climate::Climate;
 pub use coat::{Coat, went_on};
+pub(crate) use message::PaintMessage;
 pub(crate) use process::laid;
 pub use process::{Layer, Process, ProcessStep};
 pub use product::{CureState, Product, ProductKind};

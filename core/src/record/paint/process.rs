@@ -3,12 +3,14 @@
 use layshaft_wire::wire;
 
 use super::coat::Coat;
+use super::message::PaintMessage;
 use super::product::Product;
 use super::put_on::PutOn;
 use super::surface::{PaintedPart, Surface, area_of};
 use crate::bounds;
 use crate::check;
 use crate::error::Refused;
+use crate::message::FieldMessage;
 
 /// What a step of a process lays.
 #[wire(stored)]
@@ -77,20 +79,21 @@ impl Process {
     /// Refused: no step or too many, a coat without a product, a product that [`Product::checked`] refuses, a decal as
     /// the first step or with no clear coat over it.
     pub fn checked(mut self) -> Result<Self, Refused> {
-        self.title = check::check_title("title", "On what", &self.title)?;
+        self.title = check::check_title("title", FieldMessage::OnWhat, &self.title)?;
         bounds::PROCESS_STEPS.check(self.steps.len() as f64)?;
         if !self.surfaces.is_empty() {
             area_of(&self.surfaces)?;
         }
         self.steps = self.steps.into_iter().map(ProcessStep::checked).collect::<Result<_, _>>()?;
-        let conflict = |reason: &str| Err(Refused::Conflict { field: "steps".to_owned(), reason: reason.into() });
+        let conflict =
+            |reason: PaintMessage| Err(Refused::Conflict { field: "steps".to_owned(), reason: reason.into() });
         if self.steps.first().is_some_and(|first| first.layer == Layer::Decal) {
-            return conflict("A decal needs a coat to lie on");
+            return conflict(PaintMessage::DecalFirst);
         }
         let last_decal = self.steps.iter().rposition(|step| step.layer == Layer::Decal);
         let covered = |decal: usize| self.steps.iter().skip(decal).any(|step| step.layer == Layer::Clear);
         if last_decal.is_some_and(|decal| !covered(decal)) {
-            return conflict("A decal needs a clear coat over it");
+            return conflict(PaintMessage::DecalBare);
         }
         Ok(self)
     }
@@ -113,17 +116,17 @@ impl ProcessStep {
         let name = match (self.name.trim(), &product) {
             ("", Some(product)) => product.name.clone(),
             ("", None) => "Decal".to_owned(),
-            (name, _) => check::check_title("steps", "Step", name)?,
+            (name, _) => check::check_title("steps", FieldMessage::Step, name)?,
         };
         match (&product, self.layer) {
             (None, Layer::Base | Layer::Colour | Layer::Clear) => Err(Refused::Missing {
                 field: "product".to_owned(),
-                label: format!("Product of “{name}”").into(),
-                help: "choose what goes on, or make the step a decal".into(),
+                label: PaintMessage::ProductOf { step: name }.into(),
+                help: PaintMessage::ChooseProduct.into(),
             }),
             (Some(_), Layer::Decal) => Err(Refused::Conflict {
                 field: "product".to_owned(),
-                reason: format!("“{name}” is a decal: it takes no product").into(),
+                reason: PaintMessage::DecalTakesNone { step: name }.into(),
             }),
             _ => Ok(Self { name, product, ..self }),
         }

@@ -1,10 +1,13 @@
 //! Which product sheets are accepted, and why others are refused.
 
+use super::message::PaintMessage;
 use super::product::Product;
 use super::second_time;
 use crate::bounds;
 use crate::check;
 use crate::error::Refused;
+use crate::message::{FieldMessage, Measure};
+use crate::units::Unit;
 
 impl Product {
     /// The product with its texts trimmed, or the first field that cannot be accepted.
@@ -20,70 +23,63 @@ impl Product {
     /// assert!(shut.checked().is_err());
     /// ```
     pub fn checked(mut self) -> Result<Self, Refused> {
-        self.name = check::check_title("name", "Product", &self.name)?;
+        self.name = check::check_title("name", FieldMessage::Product, &self.name)?;
         let hours = |field, label, value| bounds::CURE_HOURS.named(field, label).check_known(value);
-        hours("touchDryHours", "Touch dry", self.touch_dry_hours)?;
-        hours("recoatFromHours", "Recoat from", self.recoat_from_hours)?;
-        hours("recoatToHours", "Recoat until", self.recoat_to_hours)?;
-        hours("handleHours", "Handle", self.handle_hours)?;
-        hours("fullCureHours", "Full cure", self.full_cure_hours)?;
+        hours("touchDryHours", FieldMessage::TouchDry, self.touch_dry_hours)?;
+        hours("recoatFromHours", FieldMessage::RecoatFrom, self.recoat_from_hours)?;
+        hours("recoatToHours", FieldMessage::RecoatUntil, self.recoat_to_hours)?;
+        hours("handleHours", FieldMessage::Handle, self.handle_hours)?;
+        hours("fullCureHours", FieldMessage::FullCure, self.full_cure_hours)?;
         let degrees = |field, label, value| bounds::TEMPERATURE.named(field, label).check_known(value);
-        degrees("atCelsius", "Temperature of the times", self.at_celsius)?;
-        degrees("lowestCelsius", "Lowest temperature", self.lowest_celsius)?;
-        bounds::HUMIDITY.named("highestHumidity", "Highest humidity").check_known(self.highest_humidity)?;
+        degrees("atCelsius", FieldMessage::TemperatureOfTheTimes, self.at_celsius)?;
+        degrees("lowestCelsius", FieldMessage::LowestTemperature, self.lowest_celsius)?;
+        bounds::HUMIDITY.named("highestHumidity", FieldMessage::HighestHumidity).check_known(self.highest_humidity)?;
         bounds::ACTIVATION.check_known(self.activation_kelvin)?;
         if self.end_hours().is_none() {
             return Err(Refused::Missing {
                 field: "fullCureHours".to_owned(),
-                label: "How long it takes".into(),
-                help: "enter at least one time from the can: touch dry, recoat from, handle or full cure".into(),
+                label: FieldMessage::HowLongItTakes.into(),
+                help: PaintMessage::EnterATime.into(),
             });
         }
         self.check_order()?;
         second_time::check(&self)?;
         self.check_mixing()?;
         if let Some(text) = self.forbids.take().filter(|text| !text.trim().is_empty()) {
-            self.forbids = Some(check::check_text("forbids", "What must wait", &text, 200)?);
+            self.forbids = Some(check::check_text("forbids", FieldMessage::WhatMustWait, &text, 200)?);
         }
         Ok(self)
     }
 
     /// Times that a coat cannot have.
     fn check_order(&self) -> Result<(), Refused> {
-        let in_order = |first: Option<f64>, then: Option<f64>, field: &str, reason: &str| match (first, then) {
+        type Reason = fn(Measure, Measure) -> PaintMessage;
+        let in_order = |first: Option<f64>, then: Option<f64>, field: &str, reason: Reason| match (first, then) {
             (Some(first), Some(then)) if then < first => {
-                let reason = format!("{reason}: {then} h is before {first} h");
-                Err(Refused::Conflict { field: field.to_owned(), reason: reason.into() })
+                let reason = reason(Unit::Hour.of(first), Unit::Hour.of(then)).into();
+                Err(Refused::Conflict { field: field.to_owned(), reason })
             }
             _ => Ok(()),
         };
-        let window = "The recoat window closes before it opens";
-        in_order(self.recoat_from_hours, self.recoat_to_hours, "recoatToHours", window)?;
-        in_order(
-            self.touch_dry_hours,
-            self.handle_hours,
-            "handleHours",
-            "It cannot be handled before it is touch dry",
-        )?;
-        in_order(
-            self.touch_dry_hours,
-            self.full_cure_hours,
-            "fullCureHours",
-            "It cannot be cured before it is touch dry",
-        )?;
-        in_order(
-            self.handle_hours,
-            self.full_cure_hours,
-            "fullCureHours",
-            "It cannot be cured before it can be handled",
-        )?;
+        in_order(self.recoat_from_hours, self.recoat_to_hours, "recoatToHours", |first, then| {
+            PaintMessage::WindowShutFirst { first, then }
+        })?;
+        in_order(self.touch_dry_hours, self.handle_hours, "handleHours", |first, then| PaintMessage::HandledWet {
+            first,
+            then,
+        })?;
+        in_order(self.touch_dry_hours, self.full_cure_hours, "fullCureHours", |first, then| PaintMessage::CuredWet {
+            first,
+            then,
+        })?;
+        in_order(self.handle_hours, self.full_cure_hours, "fullCureHours", |first, then| {
+            PaintMessage::CuredUnhandled { first, then }
+        })?;
         match (self.lowest_celsius, self.at_celsius) {
             (Some(lowest), Some(at)) if lowest > at => Err(Refused::Conflict {
                 field: "lowestCelsius".to_owned(),
-                reason: format!(
-                    "The lowest temperature, {lowest} °C, is above the {at} °C at which the times on the can hold"
-                )
-                .into(),
+                reason: PaintMessage::LowestAboveTimes { lowest: Unit::Celsius.of(lowest), at: Unit::Celsius.of(at) }
+                    .into(),
             }),
             _ => Ok(()),
         }
@@ -93,7 +89,7 @@ impl Product {
     fn check_mixing(&self) -> Result<(), Refused> {
         bounds::POT_LIFE.check_known(self.pot_life_minutes)?;
         bounds::MIX_PARTS.check_known(self.parts_base)?;
-        bounds::MIX_PARTS.named("partsHardener", "Parts of hardener").check_known(self.parts_hardener)?;
+        bounds::MIX_PARTS.named("partsHardener", FieldMessage::PartsOfHardener).check_known(self.parts_hardener)?;
         bounds::THINNER.check_known(self.thinner_percent)?;
         bounds::SOLIDS.check_known(self.solids_percent)?;
         bounds::FILM.check_known(self.dry_micrometres)?;
@@ -106,8 +102,8 @@ impl Product {
         };
         Err(Refused::Missing {
             field: missing.to_owned(),
-            label: "Mixing ratio".into(),
-            help: "enter both sides of the ratio, base and hardener".into(),
+            label: FieldMessage::MixingRatio.into(),
+            help: PaintMessage::EnterRatio.into(),
         })
     }
 }

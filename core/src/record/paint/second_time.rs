@@ -1,8 +1,11 @@
 //! A second time of a data sheet at another temperature, and how strongly the cure then depends on temperature.
 
+use super::message::PaintMessage;
 use super::product::Product;
 use crate::bounds::{self, Bound};
 use crate::error::Refused;
+use crate::message::FieldMessage;
+use crate::units::Unit;
 
 /// 0 °C, kelvin.
 const ZERO_CELSIUS: f64 = 273.15;
@@ -45,44 +48,55 @@ pub(crate) fn first_hours(product: &Product) -> Option<f64> {
 /// Refuses a second temperature that says nothing or that no paint can have.
 pub(crate) fn check(product: &Product) -> Result<(), Refused> {
     let second = |field, label, bound: Bound, value| bound.named(field, label).check_known(value);
-    let celsius = second("secondCelsius", "Second temperature", bounds::TEMPERATURE, product.second_celsius)?;
-    let hours = second("secondHours", "Time at the second temperature", bounds::CURE_HOURS, product.second_hours)?;
-    let missing = |field: &str, label: &str, help: &str| {
+    let celsius =
+        second("secondCelsius", FieldMessage::SecondTemperature, bounds::TEMPERATURE, product.second_celsius)?;
+    let hours =
+        second("secondHours", FieldMessage::TimeAtTheSecondTemperature, bounds::CURE_HOURS, product.second_hours)?;
+    let missing = |field: &str, label: FieldMessage, help: PaintMessage| {
         Err(Refused::Missing { field: field.to_owned(), label: label.into(), help: help.into() })
     };
     let (celsius, hours) = match (celsius, hours) {
         (None, None) => return Ok(()),
-        (Some(_), None) => return missing("secondHours", "Time at the second temperature", "enter it from the sheet"),
-        (None, Some(_)) => return missing("secondCelsius", "Second temperature", "enter it from the sheet"),
+        (Some(_), None) => {
+            return missing("secondHours", FieldMessage::TimeAtTheSecondTemperature, PaintMessage::EnterFromSheet);
+        }
+        (None, Some(_)) => {
+            return missing("secondCelsius", FieldMessage::SecondTemperature, PaintMessage::EnterFromSheet);
+        }
         (Some(celsius), Some(hours)) => (celsius, hours),
     };
     let Some(at) = product.at_celsius else {
-        return missing("atCelsius", "Temperature of the times", "enter it, to compare the second temperature with");
+        return missing("atCelsius", FieldMessage::TemperatureOfTheTimes, PaintMessage::EnterFirstTemperature);
     };
     let Some(first) = first_hours(product) else {
-        return missing("secondHours", "The same time at the first temperature", "enter it, to compare the two");
+        return missing("secondHours", FieldMessage::TimeAtTheFirstTemperature, PaintMessage::EnterFirstTime);
     };
     let conflict =
-        |field: &str, reason: String| Err(Refused::Conflict { field: field.to_owned(), reason: reason.into() });
+        |field: &str, reason: PaintMessage| Err(Refused::Conflict { field: field.to_owned(), reason: reason.into() });
+    let (second_celsius, first_celsius) = (Unit::Celsius.of(celsius), Unit::Celsius.of(at));
+    let (second_hours, first_hours) = (Unit::Hour.of(hours), Unit::Hour.of(first));
     if (celsius - at).abs() < APART {
         return conflict(
             "secondCelsius",
-            format!("{celsius} °C is too close to {at} °C: two temperatures at least {APART} K apart are needed"),
+            PaintMessage::TooClose { second: second_celsius, first: first_celsius, apart: Unit::Kelvin.of(APART) },
         );
     }
     match activation((first, at), (hours, celsius)) {
         None => conflict(
             "secondHours",
-            format!("Warm is quicker: {hours} h at {celsius} °C does not go with {first} h at {at} °C"),
+            PaintMessage::WarmIsQuicker { hours: second_hours, celsius: second_celsius, first_hours, first_celsius },
         ),
         Some(kelvin) if bounds::ACTIVATION.check(kelvin).is_err() => conflict(
             "secondHours",
-            format!(
-                "{hours} h at {celsius} °C against {first} h at {at} °C gives an activation temperature of {kelvin:.0} K, \
-                 outside {:.0} to {:.0} K: look at both times again",
-                bounds::ACTIVATION.min,
-                bounds::ACTIVATION.max
-            ),
+            PaintMessage::NoPaintSo {
+                hours: second_hours,
+                celsius: second_celsius,
+                first_hours,
+                first_celsius,
+                found: Unit::Kelvin.of(kelvin),
+                min: Unit::Kelvin.of(bounds::ACTIVATION.min),
+                max: Unit::Kelvin.of(bounds::ACTIVATION.max),
+            },
         ),
         Some(_) => Ok(()),
     }

@@ -2,8 +2,10 @@
 
 use layshaft_wire::wire;
 
+use super::message::PaintMessage;
 use crate::bounds;
 use crate::error::Refused;
+use crate::message::FieldMessage;
 
 /// Temperature in the house when none is given, °C. An assumption that is said.
 pub(crate) const IN_THE_HOUSE: f64 = 20.0;
@@ -52,8 +54,8 @@ impl Stay {
         if matches!(self.place, StayPlace::HeatLamp | StayPlace::Elsewhere) && self.celsius.is_none() {
             return Err(Refused::Missing {
                 field: "celsius".to_owned(),
-                label: "Temperature".into(),
-                help: "measure it on the surface and enter it".into(),
+                label: FieldMessage::Temperature.into(),
+                help: PaintMessage::MeasureOnSurface.into(),
             });
         }
         Ok(self)

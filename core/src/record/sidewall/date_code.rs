@@ -10,14 +10,16 @@ use std::fmt;
 use chrono::{Datelike, Duration, NaiveDate, Weekday};
 
 use super::diameter::years_of;
+use super::message::SidewallMessage;
 use crate::bounds;
 use crate::check;
 use crate::error::Refused;
+use crate::message::FieldMessage;
 use crate::quantity::{Source, Standing};
 
 /// Field of the code as it crosses the door.
 pub(crate) const FIELD: &str = "dateCode";
-const LABEL: &str = "Date code of the tyre";
+const LABEL: FieldMessage = FieldMessage::DateCodeOfTheTyre;
 /// First year of the code (from memory: May 1971).
 const FIRST_YEAR: i32 = 1971;
 /// Last year in which three figures were allowed, and the last week of it (from memory: until 2 July 2000).
@@ -162,28 +164,19 @@ pub(crate) fn age_days(made: &WeekMade, today: NaiveDate) -> f64 {
 
 /// Where the form of the code comes from.
 pub fn date_source() -> Source {
-    Source::new(
-        "Week and year on the sidewall: three figures until 1999, four since, 64 FR 36807 (8 July 1999)",
-        Standing::Seen,
-    )
+    Source::new(SidewallMessage::SourceDate, Standing::Seen)
 }
 
 /// Where the decades, the triangle and the count of weeks come from.
 pub fn decade_source() -> Source {
-    Source::new(
-        "Three figures from 1971 to mid 2000, a triangle for the 1990s, week 01 from the first Sunday of the year",
-        Standing::Memory,
-    )
+    Source::new(SidewallMessage::SourceDecade, Standing::Memory)
 }
 
 fn unreadable(code: &str) -> Refused {
     Refused::Unreadable {
         field: FIELD.to_owned(),
         label: LABEL.into(),
-        reason: format!(
-            "“{code}” is not three or four figures; week and year are expected, as in 3202, or 324 on old tyres"
-        )
-        .into(),
+        reason: SidewallMessage::DateCode { code: code.to_owned() }.into(),
     }
 }
 

@@ -7,11 +7,13 @@
 use std::iter::Peekable;
 use std::vec::IntoIter;
 
+use super::message::SidewallMessage;
 use super::rating::{Service, SpeedSymbol};
 use super::size::{AlphaLetter, Construction, Section, Tube, TyreSize};
 use crate::bounds::{self, Bound};
 use crate::check;
 use crate::error::Refused;
+use crate::message::FieldMessage;
 
 impl TyreSize {
     /// Reads a size as the sidewall has it; refuses with the part that cannot be read.
@@ -28,11 +30,11 @@ impl TyreSize {
 
 /// Reads a whole code.
 fn read(code: &str) -> Result<TyreSize, Refused> {
-    let code = check::check_text("tyre", "Tyre size", code, 40)?;
+    let code = check::check_text("tyre", FieldMessage::TyreSize, code, 40)?;
     let mut reader = Reader { rest: code.chars().map(plain).collect::<Vec<_>>().into_iter().peekable(), code };
     let section = reader.section()?;
     let (size_speed, construction) = reader.between()?;
-    let rim_code = reader.whole(&RIM, "the rim diameter", "18")?;
+    let rim_code = reader.whole(&RIM, |code| SidewallMessage::Rim { code })?;
     let mut size = TyreSize {
         section,
         construction,
@@ -66,6 +68,9 @@ const INCH_WIDTH: Bound = bounds::TYRE_WIDTH_INCH.of("tyre");
 const LOAD: Bound = bounds::LOAD_INDEX.of("tyre");
 const PLY: Bound = bounds::PLY_RATING.of("tyre");
 
+/// How a part that cannot be read is said, from the whole code.
+type Part = fn(String) -> SidewallMessage;
+
 struct Reader {
     code: String,
     rest: Peekable<IntoIter<char>>,
@@ -79,7 +84,7 @@ impl Reader {
         }
         let whole = self.digits();
         if whole.is_empty() {
-            return Err(self.unreadable("the width", "130, 3.00 or MT"));
+            return Err(self.unreadable(|code| SidewallMessage::Width { code }));
         }
         if self.take('.') {
             return self.decimal_inch(&whole);
@@ -89,9 +94,9 @@ impl Reader {
         if spaced && self.rest.peek().is_some_and(char::is_ascii_digit) {
             return self.fraction_inch(&whole);
         }
-        let width_mm = self.number(&whole, &WIDTH, "the width")?;
+        let width_mm = self.number(&whole, &WIDTH, |code| SidewallMessage::Width { code })?;
         if !self.take('/') {
-            return Err(self.unreadable("the height after the stroke", "/90 (or, for inches, a width such as 3.00)"));
+            return Err(self.unreadable(|code| SidewallMessage::Height { code }));
         }
         Ok(Section::Metric { width_mm, ratio: self.ratio()? })
     }
@@ -102,7 +107,7 @@ impl Reader {
         let known = self.rest.peek().copied().and_then(AlphaLetter::of);
         let Some(letter) = known else {
             let letters = AlphaLetter::all().map(String::from).collect::<Vec<_>>().join(" ");
-            return Err(self.unreadable("the width letter after M", &format!("one of {letters}")));
+            return Err(self.unreadable(|code| SidewallMessage::WidthLetter { code, letters }));
         };
         self.rest.next();
         Ok(Section::Alpha { letter, ratio: self.ratio()? })
@@ -114,7 +119,7 @@ impl Reader {
         let hundredths = match decimals.len() {
             1 => format!("{whole}{decimals}0"),
             2 => format!("{whole}{decimals}"),
-            _ => return Err(self.unreadable("the width in inches", "two decimals as in 3.00")),
+            _ => return Err(self.unreadable(|code| SidewallMessage::WidthInches { code })),
         };
         self.inch(&hundredths)
     }
@@ -127,7 +132,7 @@ impl Reader {
             ("1", "4") => "25",
             ("1", "2") => "50",
             ("3", "4") => "75",
-            _ => return Err(self.unreadable("the fraction of the width in inches", "1/4, 1/2 or 3/4")),
+            _ => return Err(self.unreadable(|code| SidewallMessage::WidthFraction { code })),
         };
         self.inch(&format!("{whole}{hundredths}"))
     }
@@ -135,7 +140,7 @@ impl Reader {
     /// An inch section from hundredths, with the height where it is written.
     fn inch(&mut self, hundredths: &str) -> Result<Section, Refused> {
         let Ok(hundredths) = hundredths.parse::<u32>() else {
-            return Err(self.unreadable("the width in inches", "3.00"));
+            return Err(self.unreadable(|code| SidewallMessage::WidthInches { code }));
         };
         INCH_WIDTH.check(f64::from(hundredths) / 100.0)?;
         // A blank is left standing where no height follows: it parts section and rim, as in 4.00 21.
@@ -151,7 +156,7 @@ impl Reader {
     }
 
     fn ratio(&mut self) -> Result<u32, Refused> {
-        self.whole(&RATIO, "the height in per cent of the width", "90")
+        self.whole(&RATIO, |code| SidewallMessage::Ratio { code })
     }
 
     /// What stands between section and rim: a dash, the construction, a speed symbol.
@@ -182,9 +187,7 @@ impl Reader {
                 .map(|(speed, construction)| (Some(speed), construction)),
             _ => None,
         };
-        read.ok_or_else(|| {
-            self.unreadable("what stands between the section and the rim", "a dash, B or R, perhaps a speed symbol")
-        })
+        read.ok_or_else(|| self.unreadable(|code| SidewallMessage::Between { code }))
     }
 
     /// Everything after the rim, in any order.
@@ -208,23 +211,23 @@ impl Reader {
         let letters = self.word();
         if letters == "PR" && !beyond {
             if size.ply.is_some() {
-                return Err(self.unreadable("the second ply rating", "just one, as 4PR"));
+                return Err(self.unreadable(|code| SidewallMessage::SecondPly { code }));
             }
-            size.ply = Some(self.number(&digits, &PLY, "the ply rating")?);
+            size.ply = Some(self.number(&digits, &PLY, |code| SidewallMessage::Ply { code })?);
             return Ok(());
         }
         let mut letters = letters.chars();
         let speed = match (letters.next().and_then(SpeedSymbol::of), letters.next()) {
             (Some(speed), None) => speed,
-            _ => return Err(self.unreadable("the speed symbol after the load index", "67H")),
+            _ => return Err(self.unreadable(|code| SidewallMessage::Speed { code })),
         };
         self.spaces();
         if beyond && !self.take(')') {
-            return Err(self.unreadable("the bracket round load index and speed symbol", "(73W)"));
+            return Err(self.unreadable(|code| SidewallMessage::Bracket { code }));
         }
-        let load_index = self.number(&digits, &LOAD, "the load index")?;
+        let load_index = self.number(&digits, &LOAD, |code| SidewallMessage::Load { code })?;
         if size.service.is_some() {
-            return Err(self.unreadable("the second load index", "just one load index and speed symbol"));
+            return Err(self.unreadable(|code| SidewallMessage::SecondLoad { code }));
         }
         size.service = Some(Service { load_index, speed, beyond });
         Ok(())
@@ -238,9 +241,8 @@ impl Reader {
             "TL" | "TUBELESS" => return self.tubed(size, Tube::Tubeless),
             "TT" => return self.tubed(size, Tube::TubeType),
             other => {
-                let other = other.to_owned();
-                let part = format!("the mark “{other}” after the rim");
-                return Err(self.unreadable(&part, "M/C, 67H, 4PR, REINF, TL or TT"));
+                let mark = other.to_owned();
+                return Err(self.unreadable(|code| SidewallMessage::Mark { code, mark }));
             }
         }
         Ok(())
@@ -249,26 +251,26 @@ impl Reader {
     /// A mark of tube or tubeless; a tyre cannot be both.
     fn tubed(&self, size: &mut TyreSize, tube: Tube) -> Result<(), Refused> {
         if size.tube.is_some_and(|before| before != tube) {
-            return Err(self.unreadable("TL beside TT", "just one of them"));
+            return Err(self.unreadable(|code| SidewallMessage::TwoTubes { code }));
         }
         size.tube = Some(tube);
         Ok(())
     }
 
-    fn whole(&mut self, bound: &Bound, part: &str, example: &str) -> Result<u32, Refused> {
+    fn whole(&mut self, bound: &Bound, part: Part) -> Result<u32, Refused> {
         self.spaces();
         let digits = self.digits();
         if digits.is_empty() {
-            return Err(self.unreadable(part, example));
+            return Err(self.unreadable(part));
         }
         self.number(&digits, bound, part)
     }
 
-    fn number(&self, digits: &str, bound: &Bound, part: &str) -> Result<u32, Refused> {
+    fn number(&self, digits: &str, bound: &Bound, part: Part) -> Result<u32, Refused> {
         // At most 40 digits come here, and a number of 40 digits still is one for the bound to refuse.
-        let Ok(value) = digits.parse::<f64>() else { return Err(self.unreadable(part, "a number")) };
+        let Ok(value) = digits.parse::<f64>() else { return Err(self.unreadable(part)) };
         bound.check(value)?;
-        digits.parse().map_err(|_| self.unreadable(part, "a number"))
+        digits.parse().map_err(|_| self.unreadable(part))
     }
 
     fn digits(&mut self) -> String {
@@ -296,11 +298,11 @@ impl Reader {
         self.rest.next_if_eq(&wanted).is_some()
     }
 
-    fn unreadable(&self, part: &str, example: &str) -> Refused {
+    fn unreadable(&self, part: impl FnOnce(String) -> SidewallMessage) -> Refused {
         Refused::Unreadable {
             field: "tyre".to_owned(),
-            label: "Tyre size".into(),
-            reason: format!("in “{}”, {part} cannot be read; {example} is expected there", self.code).into(),
+            label: FieldMessage::TyreSize.into(),
+            reason: part(self.code.clone()).into(),
         }
     }
 }

@@ -5,6 +5,7 @@ use layshaft_wire::wire;
 use super::fluid_grade::FluidGrade;
 use crate::bounds;
 use crate::error::Refused;
+use crate::message::FieldMessage;
 
 /// Kind of brake.
 #[wire(stored)]
@@ -73,10 +74,10 @@ impl Brake {
     pub fn checked(self) -> Result<Self, Refused> {
         let rotor = if self.brake == Some(BrakeKind::Drum) { bounds::DRUM } else { bounds::DISC };
         rotor.of("rotorMm").check_known(self.rotor_mm)?;
-        bounds::BORE.named("masterMm", "Bore of the master cylinder").check_known(self.master_mm)?;
+        bounds::BORE.named("masterMm", FieldMessage::BoreOfTheMasterCylinder).check_known(self.master_mm)?;
         bounds::LEVER_RATIO.check_known(self.lever_ratio)?;
         bounds::PISTONS.check_known(self.pistons.map(f64::from))?;
-        bounds::BORE.named("pistonMm", "Piston").check_known(self.piston_mm)?;
+        bounds::BORE.named("pistonMm", FieldMessage::Piston).check_known(self.piston_mm)?;
         bounds::PAD_FRICTION.check_known(self.pad_friction)?;
         bounds::EFFECTIVE_RADIUS.check_known(self.effective_radius_mm)?;
         bounds::PAD_CLEARANCE.check_known(self.pad_clearance_mm)?;

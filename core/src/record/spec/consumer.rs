@@ -6,6 +6,7 @@ use super::lamp_cap::LampCap;
 use crate::bounds;
 use crate::check;
 use crate::error::Refused;
+use crate::message::FieldMessage;
 
 /// When a consumer draws current.
 #[wire(stored)]
@@ -70,7 +71,7 @@ pub struct Consumer {
 impl Consumer {
     /// The consumer with its name trimmed, or the first field that cannot be accepted.
     pub fn checked(mut self) -> Result<Self, Refused> {
-        self.name = check::check_title("name", "Consumer", &self.name)?;
+        self.name = check::check_title("name", FieldMessage::Consumer, &self.name)?;
         bounds::WATTS.check(self.watts)?;
         bounds::COUNT.check(f64::from(self.count))?;
         bounds::TEST_VOLTS.check_known(self.test_volts)?;

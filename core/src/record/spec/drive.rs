@@ -2,8 +2,10 @@
 
 use layshaft_wire::wire;
 
+use super::message::SpecMessage;
 use crate::bounds::{self, Bound};
 use crate::error::Refused;
+use crate::message::FieldMessage;
 
 /// Motorcycle chain sizes. The first digit is the pitch in eighths of an inch.
 #[wire(stored)]
@@ -166,13 +168,16 @@ impl Drive {
         bounds::REAR_TEETH.check_known(self.rear_teeth.map(f64::from))?;
         bounds::CHAIN_LINKS.check_known(self.chain_links.map(f64::from))?;
         bounds::CENTRE_DISTANCE.check_known(self.centre_distance_mm)?;
-        let from =
-            bounds::CENTRE_DISTANCE.named("adjusterFromMm", "Adjuster, least").check_known(self.adjuster_from_mm)?;
-        let to = bounds::CENTRE_DISTANCE.named("adjusterToMm", "Adjuster, most").check_known(self.adjuster_to_mm)?;
+        let from = bounds::CENTRE_DISTANCE
+            .named("adjusterFromMm", FieldMessage::AdjusterLeast)
+            .check_known(self.adjuster_from_mm)?;
+        let to = bounds::CENTRE_DISTANCE
+            .named("adjusterToMm", FieldMessage::AdjusterMost)
+            .check_known(self.adjuster_to_mm)?;
         if from.zip(to).is_some_and(|(from, to)| from >= to) {
             return Err(Refused::Conflict {
                 field: "adjusterToMm".to_owned(),
-                reason: "Adjuster: the greatest centre distance must be above the least".into(),
+                reason: SpecMessage::AdjusterOrder.into(),
             });
         }
         bounds::SPEEDOMETER_OVER.check_known(self.speedometer_over_percent)?;
@@ -192,8 +197,8 @@ impl Drive {
         let [front_min, front_max, rear_min, rear_max] = TEETH_LIMITS;
         let front = known(front_min, self.front_teeth_min)?.zip(known(front_max, self.front_teeth_max)?);
         let rear = known(rear_min, self.rear_teeth_min)?.zip(known(rear_max, self.rear_teeth_max)?);
-        rising(front, "frontTeethMax", "Gearbox sprocket: the most teeth must not be below the fewest")?;
-        rising(rear, "rearTeethMax", "Wheel sprocket: the most teeth must not be below the fewest")
+        rising(front, "frontTeethMax", SpecMessage::FrontTeethOrder)?;
+        rising(rear, "rearTeethMax", SpecMessage::RearTeethOrder)
     }
 
     /// What the manual says about the chain.
@@ -201,23 +206,23 @@ impl Drive {
         bounds::CHAIN_WEAR_LIMIT.check_known(self.chain_wear_limit_percent)?;
         let [from, to] = SLACK;
         let slack = from.check_known(self.chain_slack_from_mm)?.zip(to.check_known(self.chain_slack_to_mm)?);
-        rising(slack, "chainSlackToMm", "Chain slack: the most must not be below the least")
+        rising(slack, "chainSlackToMm", SpecMessage::ChainSlackOrder)
     }
 }
 
 const TEETH_LIMITS: [Bound; 4] = [
-    bounds::FRONT_TEETH.named("frontTeethMin", "Fewest teeth in front"),
-    bounds::FRONT_TEETH.named("frontTeethMax", "Most teeth in front"),
-    bounds::REAR_TEETH.named("rearTeethMin", "Fewest teeth behind"),
-    bounds::REAR_TEETH.named("rearTeethMax", "Most teeth behind"),
+    bounds::FRONT_TEETH.named("frontTeethMin", FieldMessage::FewestTeethInFront),
+    bounds::FRONT_TEETH.named("frontTeethMax", FieldMessage::MostTeethInFront),
+    bounds::REAR_TEETH.named("rearTeethMin", FieldMessage::FewestTeethBehind),
+    bounds::REAR_TEETH.named("rearTeethMax", FieldMessage::MostTeethBehind),
 ];
 
 const SLACK: [Bound; 2] = [
-    bounds::CHAIN_SLACK.named("chainSlackFromMm", "Least chain slack"),
-    bounds::CHAIN_SLACK.named("chainSlackToMm", "Most chain slack"),
+    bounds::CHAIN_SLACK.named("chainSlackFromMm", FieldMessage::LeastChainSlack),
+    bounds::CHAIN_SLACK.named("chainSlackToMm", FieldMessage::MostChainSlack),
 ];
 
-fn rising(ends: Option<(f64, f64)>, field: &str, reason: &str) -> Result<(), Refused> {
+fn rising(ends: Option<(f64, f64)>, field: &str, reason: SpecMessage) -> Result<(), Refused> {
     match ends {
         Some((least, most)) if least > most => {
             Err(Refused::Conflict { field: field.to_owned(), reason: reason.into() })
@@ -235,10 +240,7 @@ pub(crate) fn power_in_order(mut curve: Vec<PowerPoint>) -> Result<Vec<PowerPoin
     curve.sort_by(|a, b| a.rpm.total_cmp(&b.rpm));
     let twice = curve.windows(2).any(|pair| matches!(pair, [a, b] if a.rpm >= b.rpm));
     if twice || curve.len() == 1 {
-        return Err(Refused::Conflict {
-            field: "powerCurve".to_owned(),
-            reason: "Power curve: give two points or more, each at its own engine speed".into(),
-        });
+        return Err(Refused::Conflict { field: "powerCurve".to_owned(), reason: SpecMessage::PowerCurvePoints.into() });
     }
     Ok(curve)
 }

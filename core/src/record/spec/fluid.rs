@@ -5,6 +5,7 @@ use layshaft_wire::wire;
 use crate::bounds;
 use crate::check;
 use crate::error::Refused;
+use crate::message::FieldMessage;
 
 /// On what occasion a filling takes its volume: they differ, because some of the old oil stays behind.
 #[wire(stored)]
@@ -37,7 +38,7 @@ pub struct Fluid {
 impl Fluid {
     /// The filling with its name trimmed, or the first field that cannot be accepted.
     pub fn checked(mut self) -> Result<Self, Refused> {
-        self.name = check::check_title("name", "Filling", &self.name)?;
+        self.name = check::check_title("name", FieldMessage::Filling, &self.name)?;
         bounds::LITRES.check_known(self.litres)?;
         Ok(self)
     }

@@ -2,7 +2,8 @@
 
 use layshaft_wire::wire;
 
-use crate::error::Refused;
+use crate::error::{Refused, none_of};
+use crate::message::FieldMessage;
 
 /// Grades of brake fluid.
 #[wire(stored)]
@@ -45,8 +46,8 @@ impl FluidGrade {
         let plain = |text: &str| text.to_lowercase().replace([' ', '-'], "");
         Self::ALL.into_iter().find(|grade| plain(grade.name()) == plain(text)).ok_or_else(|| Refused::Unreadable {
             field: "fluid".to_owned(),
-            label: "Brake fluid".into(),
-            reason: format!("“{text}” is none of {}", Self::ALL.map(Self::name).join(", ")).into(),
+            label: FieldMessage::BrakeFluid.into(),
+            reason: none_of(text, Self::ALL.map(Self::name)),
         })
     }
 }

@@ -2,6 +2,7 @@
 
 use layshaft_wire::wire;
 
+use super::message::SpecMessage;
 use crate::bounds;
 use crate::error::Refused;
 
@@ -58,8 +59,8 @@ impl Indication {
         bounds::LOAD_RESISTOR.check_known(self.resistor_ohms)?;
         bounds::RESISTORS.check_known(self.resistors_per_side.map(f64::from))?;
         if self.resistors_per_side.is_some_and(|count| count > 0) && self.resistor_ohms.is_none() {
-            let reason = "load resistors are fitted: say how many ohms one has".to_owned();
-            return Err(Refused::Conflict { field: "resistorOhms".to_owned(), reason: reason.into() });
+            let reason = SpecMessage::ResistorOhms.into();
+            return Err(Refused::Conflict { field: "resistorOhms".to_owned(), reason });
         }
         Ok(self)
     }

@@ -4,6 +4,7 @@ use layshaft_wire::wire;
 
 use crate::bounds;
 use crate::error::Refused;
+use crate::message::FieldMessage;
 
 /// One point of the alternator's output.
 #[wire(stored)]
@@ -50,7 +51,7 @@ impl Supply {
         bounds::BATTERY_AH.check_known(self.battery_ah)?;
         bounds::RATED_HOURS.check_known(self.rated_hours)?;
         bounds::PEUKERT.check_known(self.peukert)?;
-        bounds::ENGINE_SPEED.named("idleRpm", "Idle speed").check_known(self.idle_rpm)?;
+        bounds::ENGINE_SPEED.named("idleRpm", FieldMessage::IdleSpeed).check_known(self.idle_rpm)?;
         for point in &self.output {
             bounds::ENGINE_SPEED.of("output").check(point.rpm)?;
             bounds::ALTERNATOR_WATTS.of("output").check(point.watts)?;

@@ -4,6 +4,7 @@ use layshaft_wire::wire;
 
 use crate::bounds;
 use crate::error::Refused;
+use crate::message::FieldMessage;
 use crate::record::sidewall::{DateCode, TyreSize};
 
 /// A wheel with its tyre.
@@ -43,7 +44,7 @@ impl Wheel {
         }
         bounds::CIRCUMFERENCE.check_known(self.circumference_mm)?;
         for size in &self.tube_sizes {
-            TyreSize::read(size).map_err(|refused| refused.named("tubeSizes", "Size printed on the tube"))?;
+            TyreSize::read(size).map_err(|refused| refused.named("tubeSizes", FieldMessage::SizePrintedOnTheTube))?;
         }
         if let Some(code) = &self.date_code {
             DateCode::read(code)?;

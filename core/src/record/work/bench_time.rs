@@ -2,8 +2,10 @@
 
 use layshaft_wire::wire;
 
+use super::message::JobMessage;
 use crate::bounds;
 use crate::error::Refused;
+use crate::message::FieldMessage;
 use crate::time::check_day;
 
 /// A stretch of bench time on one day of the week.
@@ -97,11 +99,8 @@ impl Span {
         if self.from_minute >= self.to_minute {
             return Err(Refused::Conflict {
                 field: bounds::BENCH_END.field.to_owned(),
-                reason: format!(
-                    "Bench time: it ends at {} and begins at {}; the end must come after the beginning, on the same day",
-                    clock(self.to_minute),
-                    clock(self.from_minute),
-                ).into(),
+                reason: JobMessage::BenchTimeOrder { ends: clock(self.to_minute), begins: clock(self.from_minute) }
+                    .into(),
             });
         }
         Ok(())
@@ -143,10 +142,10 @@ impl BenchTime {
             span.check()?;
         }
         for off in &self.days_off {
-            check_day("daysOff", "Day without bench time", &off.day)?;
+            check_day("daysOff", FieldMessage::DayWithoutBenchTime, &off.day)?;
         }
         for extra in self.extra.iter().flatten() {
-            check_day("extra", "Day with more bench time", &extra.day)?;
+            check_day("extra", FieldMessage::DayWithMoreBenchTime, &extra.day)?;
             extra.span().check()?;
         }
         for span in self.helper.iter().flatten() {

@@ -2,9 +2,12 @@
 
 use layshaft_wire::wire;
 
+use super::message::JobMessage;
 use crate::bounds;
 use crate::check;
 use crate::error::Refused;
+use crate::message::FieldMessage;
+use crate::units::Unit;
 
 /// Where in the rebuild a job belongs.
 #[wire(stored)]
@@ -194,7 +197,7 @@ impl Air {
         match self.lowest_celsius.zip(self.highest_celsius) {
             Some((lowest, highest)) if lowest > highest => Err(Refused::Conflict {
                 field: bounds::LOWEST_AIR.field.to_owned(),
-                reason: format!("The lowest temperature, {lowest} °C, must not lie above the highest, {highest} °C")
+                reason: JobMessage::AirOrder { lowest: Unit::Celsius.of(lowest), highest: Unit::Celsius.of(highest) }
                     .into(),
             }),
             _ => Ok(()),
@@ -205,14 +208,14 @@ impl Air {
 impl Job {
     /// The job with its texts trimmed, or the first field that cannot be accepted.
     pub fn checked(mut self) -> Result<Self, Refused> {
-        self.title = check::check_title("title", "Job", &self.title)?;
+        self.title = check::check_title("title", FieldMessage::Job, &self.title)?;
         bounds::HANDS_ON.check(self.hands_on_minutes)?;
         for step in &mut self.steps {
-            step.text = check::check_text("steps", "Step", &step.text, 600)?;
+            step.text = check::check_text("steps", FieldMessage::Step, &step.text, 600)?;
             bounds::CLOCK_MINUTES.check_known(step.clock_minutes)?;
         }
         if let Some(wait) = &mut self.wait {
-            wait.name = check::check_title("wait", "Wait", &wait.name)?;
+            wait.name = check::check_title("wait", FieldMessage::Wait, &wait.name)?;
             bounds::WAIT_HOURS.check_known(wait.hours)?;
             bounds::AT_MOST_HOURS.check_known(wait.at_most_hours)?;
         }
@@ -222,7 +225,7 @@ impl Job {
             bounds::SPOT_HOURS.check_known(taken.hours_after)?;
         }
         for tool in self.tools.iter_mut().flatten() {
-            *tool = check::check_title("tools", "Tool", tool)?;
+            *tool = check::check_title("tools", FieldMessage::Tool, tool)?;
         }
         if let Some(air) = &self.air {
             air.check()?;
@@ -237,20 +240,20 @@ impl Job {
         if self.least_minutes.is_some_and(|least| least > usual) {
             return Err(Refused::Conflict {
                 field: bounds::LEAST_MINUTES.field.to_owned(),
-                reason: format!("The least hands-on time must not be more than the usual {usual} min").into(),
+                reason: JobMessage::LeastAboveUsual { usual: Unit::Minute.of(usual) }.into(),
             });
         }
         if self.most_minutes.is_some_and(|most| most < usual) {
             return Err(Refused::Conflict {
                 field: bounds::MOST_MINUTES.field.to_owned(),
-                reason: format!("The most hands-on time must not be less than the usual {usual} min").into(),
+                reason: JobMessage::MostBelowUsual { usual: Unit::Minute.of(usual) }.into(),
             });
         }
         let limits = self.wait.as_ref().and_then(|wait| Some((wait.hours?, wait.at_most_hours?)));
         if let Some((hours, at_most)) = limits.filter(|(hours, at_most)| at_most < hours) {
             return Err(Refused::Conflict {
                 field: bounds::AT_MOST_HOURS.field.to_owned(),
-                reason: format!("What follows must begin within {at_most} h, and the wait alone takes {hours} h")
+                reason: JobMessage::WaitBeyondLimit { limit: Unit::Hour.of(at_most), wait: Unit::Hour.of(hours) }
                     .into(),
             });
         }

@@ -2,11 +2,13 @@
 
 mod bench_time;
 mod job;
+mod message;
 mod part;
 mod tightening;
 
 pub(crate) use bench_time::spans_in_order;
 pub use bench_time::{BenchTime, DayHours, DayOff, ExtraTime, Span};
 pub use job::{Air, Job, JobPlace, JobState, SpotTaken, Stage, Step, Wait, WorkSpot};
+pub(crate) use message::JobMessage;
 pub use part::{Delivery, Part, PartState};
 pub use tightening::Tightening;

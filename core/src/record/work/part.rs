@@ -2,9 +2,12 @@
 
 use layshaft_wire::wire;
 
+use super::message::JobMessage;
 use crate::bounds;
 use crate::check;
 use crate::error::Refused;
+use crate::message::FieldMessage;
+use crate::units::Unit;
 
 /// Where a part is.
 #[wire(stored)]
@@ -73,10 +76,10 @@ pub struct Part {
 impl Part {
     /// The part with its title trimmed, or the first field that cannot be accepted.
     pub fn checked(mut self) -> Result<Self, Refused> {
-        self.title = check::check_title("title", "Part", &self.title)?;
+        self.title = check::check_title("title", FieldMessage::Part, &self.title)?;
         bounds::MONEY.check_known(self.price_minor.map(f64::from))?;
         if let Some(day) = &self.expected {
-            crate::time::check_day("expected", "Expected day", day)?;
+            crate::time::check_day("expected", FieldMessage::ExpectedDay, day)?;
         }
         if let Some(delivery) = &self.delivery {
             delivery.check()?;
@@ -88,7 +91,7 @@ impl Part {
 impl Delivery {
     fn check(&self) -> Result<(), Refused> {
         if let Some(day) = &self.ordered {
-            crate::time::check_day("ordered", "Day of the order", day)?;
+            crate::time::check_day("ordered", FieldMessage::DayOfTheOrder, day)?;
         }
         let least = bounds::LEAST_DAYS.check(self.least_days)?;
         let likely = bounds::LIKELY_DAYS.check(self.likely_days)?;
@@ -96,7 +99,7 @@ impl Delivery {
         if self.long_tail == Some(true) && likely <= 0.0 {
             return Err(Refused::Conflict {
                 field: bounds::LIKELY_DAYS.field.to_owned(),
-                reason: "Delivery: what may take far longer takes more than 0 days as a rule".into(),
+                reason: JobMessage::DeliveryTail.into(),
             });
         }
         if least <= likely && likely <= most {
@@ -104,7 +107,12 @@ impl Delivery {
         }
         Err(Refused::Conflict {
             field: bounds::LIKELY_DAYS.field.to_owned(),
-            reason: format!("Delivery: {least}, {likely} and {most} days must stand in this order").into(),
+            reason: JobMessage::DeliveryOrder {
+                least: Unit::Day.of(least),
+                likely: Unit::Day.of(likely),
+                most: Unit::Day.of(most),
+            }
+            .into(),
         })
     }
 }

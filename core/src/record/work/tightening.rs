@@ -5,6 +5,7 @@ use layshaft_wire::wire;
 use crate::bounds;
 use crate::check;
 use crate::error::Refused;
+use crate::message::FieldMessage;
 
 /// The maker's torque for one joint of this bike. It wins over every worked-out figure.
 #[wire(lenient, stored)]
@@ -30,9 +31,9 @@ impl Tightening {
     /// The record with its texts trimmed, or the first field that cannot be accepted: a figure without its source is not
     /// the maker's.
     pub fn checked(mut self) -> Result<Self, Refused> {
-        self.joint = check::check_title("joint", "Joint", &self.joint)?;
+        self.joint = check::check_title("joint", FieldMessage::Joint, &self.joint)?;
         bounds::TORQUE.check(self.torque_nm)?;
-        self.source = check::check_title("source", "Where the maker's torque stands", &self.source)?;
+        self.source = check::check_title("source", FieldMessage::MakersTorqueSource, &self.source)?;
         Ok(self)
     }
 }

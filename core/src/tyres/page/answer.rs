@@ -5,7 +5,7 @@ use layshaft_wire::wire;
 use super::working;
 use crate::bounds;
 use crate::error::Refused;
-use crate::message::Message;
+use crate::message::{FieldMessage, Message};
 use crate::quantity::{Finding, FindingCode, Judgement, Working};
 use crate::record::{Bike, End, Spec, TyreSize, Wheel};
 use crate::time::Moment;
@@ -76,7 +76,7 @@ pub fn tyre_answer(
         None => fitted.clone(),
     };
     let top = bounds::ROAD_SPEED
-        .named("topSpeedKmh", "Top speed")
+        .named("topSpeedKmh", FieldMessage::TopSpeed)
         .check_known(ask.top_speed_kmh)?
         .or_else(|| top_speed(&with_wheel(bike, end, &proposed)));
     let size = size_of(&proposed);

@@ -24,7 +24,7 @@ fn altered(sql: &str) -> Vec<u8> {
 
 fn code(bytes: &[u8]) -> (Code, String) {
     let refusal = Refusal::from(Store::read_bundle(bytes).unwrap_err());
-    (refusal.code, refusal.message.to_string())
+    (refusal.code, layshaft_words::say(&refusal.message).replace("\u{a0}", " "))
 }
 
 #[test]
@@ -82,8 +82,8 @@ fn a_bundle_of_a_newer_program_is_refused_with_both_layouts_named() {
 #[test]
 fn a_bundle_whose_content_cannot_be_is_refused() {
     for (sql, reason) in [
-        ("DROP TABLE attachment", "'attachment' is missing"),
-        ("DROP TABLE change; CREATE VIEW change AS SELECT 1", "'change' is missing"),
+        ("DROP TABLE attachment", "“attachment” is missing"),
+        ("DROP TABLE change; CREATE VIEW change AS SELECT 1", "“change” is missing"),
         ("INSERT INTO attachment VALUES (printf('%064d', 1), 'a/b', x'00')", "not what its hash says"),
         (
             "INSERT INTO change VALUES ('t','k','r','f','1', printf('%016x-%08x-%016x', 1 << 60, 0, 1), NULL, 'b')",

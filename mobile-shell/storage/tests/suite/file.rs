@@ -3,6 +3,7 @@
 use std::fs;
 
 use layshaft_core::changes::Device;
+use layshaft_core::error::Refusal;
 use layshaft_storage::{Store, StoreError, set_aside_files};
 use rusqlite::Connection;
 
@@ -123,7 +124,8 @@ fn what_was_set_aside_is_given_out_with_its_log_and_refused_where_it_is_gone() {
     let told: Vec<(&str, &[u8])> = files.iter().map(|file| (file.name.as_str(), file.bytes.as_slice())).collect();
     assert_eq!(told, [("bench.db.damaged-1", b"main".as_slice()), ("bench.db.damaged-1-wal", b"log".as_slice())]);
     fs::remove_file(&aside).unwrap();
-    let gone = set_aside_files(&aside.display().to_string()).unwrap_err().to_string();
+    let gone = set_aside_files(&aside.display().to_string()).unwrap_err();
+    let gone = layshaft_words::say(&Refusal::from(gone).message);
     assert!(gone.contains("damaged-1 could not be read"), "{gone}");
 }
 

@@ -30,7 +30,10 @@ export function digits(value: number, decimals: number): string {
 }
 
 /** A number with at most so many decimals. */
-export const trimmed = (value: number, decimals: number) => digits(value, decimals).replace(/(\.\d*?)0+$/, '$1').replace(/\.$/, '');
+export const trimmed = (value: number, decimals: number) =>
+  digits(value, decimals)
+    .replace(/(\.\d*?)0+$/, '$1')
+    .replace(/\.$/, '');
 
 /** How many decimals a number gets: as its unit shows, without zeros at the end; as many as it has; so many. */
 export type Decimals = 'of unit' | 'exact' | number;

@@ -108,8 +108,7 @@ const two = (number: number) => String(number).padStart(2, '0');
 /** Time that passes: 40 min, 1.5 h, 31 h, 5 days. */
 function passing(minutes: number): string {
   const hours = minutes / 60;
-  const say = (id: string, length: number, decimals: number) =>
-    format(id, { count: new Count(length), number: trimmed(length, decimals) });
+  const say = (id: string, length: number, decimals: number) => format(id, { count: new Count(length), number: trimmed(length, decimals) });
   if (Math.round(minutes) < 60) return say('duration-minutes', Math.round(minutes), 0);
   if (hours < 72) return say('duration-hours', hours, hours < 9.95 ? 1 : 0);
   return say('duration-days', hours / 24, hours < 239 ? 1 : 0);

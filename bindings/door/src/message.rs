@@ -1,0 +1,73 @@
+//! What the door says when it refuses.
+
+use layshaft_core::message::Declared;
+use layshaft_wire::message;
+
+/// What the door says, and what the hosts around it say.
+pub const MESSAGES: &[&[Declared]] = &[DoorMessage::DECLARED, HostMessage::DECLARED];
+
+/// Why a call is refused.
+#[message("door")]
+pub(crate) enum DoorMessage {
+    /// A call without a usable id.
+    CallId,
+    /// A call that cannot be read.
+    NotUnderstood { reason: String },
+    /// Asked of a bike where none is open.
+    NoBikeOpen,
+    /// No damaged file.
+    NothingSetAside,
+    /// A photo whose file is elsewhere.
+    NoPhotoBytes,
+    /// A command that changed nothing or is not known.
+    NothingToUndo,
+    /// A value that is not there to settle.
+    NoSuchLoss,
+    /// A bundle of a bike that is not here.
+    AnotherBike { name: String },
+    /// A bike, as what is not there.
+    WhatBike,
+    /// A ready-made job, as what is not there.
+    WhatReadyMade,
+    /// A pack of an inspection, as what is not there.
+    WhatPack,
+    /// An item of an inspection, as what is not there.
+    WhatItem,
+    /// A job that would come to follow itself.
+    CannotFollow { job: String, other: String },
+    /// A tool that the job does not need.
+    NoSuchTool { job: String, tool: String },
+    /// A tool that is to be bought already.
+    ToolListed { tool: String },
+    /// A paint job with nothing left to lay.
+    AllOn,
+    /// A coat that is too soft; what follows says until when.
+    TooSoft,
+    /// A paint job without a coat to sand.
+    NothingToSand,
+    /// A coat older than the one under it.
+    BeforeWhatLiesBelow,
+    /// A demo that names what is not there.
+    DemoProduct { product: String },
+}
+
+/// Why a host cannot reach the bench: the browser, the window, a script.
+#[message("host")]
+pub enum HostMessage {
+    /// A mark of a device that cannot be read.
+    DeviceMark {
+        /// What was given.
+        text: String,
+    },
+    /// A call before the database is open.
+    NotOpen,
+    /// A folder for the database that cannot be made.
+    NoFolder {
+        /// The folder.
+        folder: String,
+        /// What the system says.
+        reason: String,
+    },
+    /// A call after one that broke off.
+    BrokeOff,
+}
