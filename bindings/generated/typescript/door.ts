@@ -577,7 +577,7 @@ field: string,
 /**
  * Field in words.
  */
-label: string, 
+label: Message, 
 /**
  * Least accepted.
  */
@@ -592,7 +592,7 @@ max: number,
 unit: Unit, };
 
 /**
- * What tells an accepted range from every other.
+ * What tells an accepted range from every other. The line of each is the id of its message in the catalogue.
  */
 export type BoundId = "frontTeeth" | "rearTeeth" | "primaryRatio" | "gearRatio" | "gears" | "chainLinks" | "centreDistance" | "overallRatio" | "pitch" | "revLimit" | "engineSpeed" | "roadSpeed" | "circumference" | "finalRatio" | "sprocketTeeth" | "speedometerOver" | "gear" | "taller" | "pairsShown" | "chainWearLimit" | "chainSlack" | "pitches" | "measuredChain" | "corrector" | "readingFactor" | "peakTorque" | "peakTorqueRpm" | "revPoint" | "crankTorque" | "dragArea" | "driveEfficiency" | "rolling" | "tyrePressure" | "grade" | "headWind" | "altitude" | "airDensity" | "tyreWidth" | "tyreWidthInch" | "aspectRatio" | "sectionHeight" | "outerDiameter" | "ageDays" | "rimCode" | "loadIndex" | "plyRating" | "tyreWeek" | "axleLoad" | "rimWidth" | "watts" | "consumerWatts" | "count" | "duty" | "testVolts" | "systemVolts" | "chargingVolts" | "batteryAh" | "ratedHours" | "peukert" | "amperes" | "restedVolts" | "alternatorWatts" | "temperature" | "bakeTemperature" | "lowestAir" | "highestAir" | "dampestAir" | "humidity" | "cureHours" | "meanRate" | "activation" | "handsOn" | "leastMinutes" | "mostMinutes" | "atMostHours" | "leastDays" | "likelyDays" | "colder" | "mostDays" | "waitHours" | "spotHours" | "modelYear" | "dryMass" | "displacement" | "peakPower" | "bore" | "disc" | "drum" | "leverRatio" | "hydraulicRatio" | "pistons" | "litres" | "money" | "reading" | "compared" | "benchStart" | "benchEnd" | "timeAtHand" | "weekday" | "daysShown" | "padFriction" | "effectiveRadius" | "padClearance" | "hoseLength" | "hoseBore" | "hoseSwell" | "masterStroke" | "camArm" | "camAngle" | "rodTravel" | "shoeShare" | "leverForce" | "wheelRadius" | "ridingMass" | "loadMass" | "roadFriction" | "deceleration" | "brakeEfficiency" | "brakingSpeed" | "reaction" | "stoppingDistance" | "fluidYears" | "waterPercent" | "threadDiameter" | "threadPitch" | "turnsInch" | "threadTurns" | "overLength" | "threadFriction" | "torque" | "nutFactor" | "preloadShare" | "stressArea" | "stress" | "engagedDiameters" | "screwLoad" | "shearStrength" | "engagement" | "cup" | "pours" | "lastPour" | "cups" | "fuel" | "premixParts" | "readyMl" | "readyGram" | "mixParts" | "thinner" | "paintedArea" | "solids" | "film" | "sprayLoss" | "coats" | "can" | "density" | "spreading" | "wireSection" | "wireLength" | "wireBack" | "wireTemperature" | "allowedDrop" | "emf" | "circuitOhms" | "circuitWatts" | "circuitVolts" | "fuseRating" | "meterReading" | "flasherWatts" | "flashRate" | "loadResistor" | "resistors" | "flashes" | "countedSeconds" | "lumens" | "idleVolts" | "fastVolts" | "gravity" | "drain" | "charger" | "harnessAge" | "potLife" | "surfaceLength" | "surfaceGirth" | "surfaceDiameter" | "pieces" | "turningSpeed" | "movingSpeed" | "rollingSpeed" | "elongation" | "rodPull" | "charge" | "steadyDrain" | "flasherLoad" | "flasherContacts" | "wireGauge" | "tailDays" | "quantile" | "saturation" | "emission" | "checkMinutes" | "probability" | "seatDiameter" | "holeDiameter" | "restedReading" | "lengthReading" | "shareReading" | "flashReading" | "speedReading" | "timeReading" | "voltageReading" | "engineReading" | "clockMinutes" | "processSteps";
 
