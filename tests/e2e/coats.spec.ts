@@ -366,7 +366,7 @@ test('measured surfaces make the area, on the mixing page and in a plan of coats
   await sheet.getByRole('button', { name: /^Diameter/ }).click();
   await typeOnPad(page, '2000');
   await sheet.getByRole('button', { name: 'Keep it' }).click();
-  await expect(sheet.getByRole('alert')).toContainText('1 to 1000 mm');
+  await expect(sheet.getByRole('alert')).toContainText('1 to 1 000 mm');
   await sheet.getByRole('button', { name: 'Leave it out' }).click();
   await expect(page.locator('main dl').last()).toContainText('0.298 m²');
 

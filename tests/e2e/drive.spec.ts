@@ -192,17 +192,17 @@ test('a taller gearing needs a corrector, and the page says which', async ({ pag
 });
 
 for (const [page_, label, text, says] of [
-  ['sprockets?goal=taller&tallerPercent=5', 'Taller by', '500', '500 % is outside -50 to 100 %'],
+  ['sprockets?goal=taller&tallerPercent=5', 'Taller by', '500', '500 % is outside −50 to 100 %'],
   ['sprockets?goal=speedAtRpm&engineRpm=6000', 'Road speed', '0', '0 km/h is outside 1 to 300 km/h'],
-  ['sprockets?goal=speedAtRpm&roadSpeedKmh=80', 'Engine speed', '5', '5 rpm is outside 100 to 20000 rpm'],
+  ['sprockets?goal=speedAtRpm&roadSpeedKmh=80', 'Engine speed', '5', '5 rpm is outside 100 to 20 000 rpm'],
   ['chain', 'Pitches measured over', '0', '0 is outside 4 to 200'],
   ['chain', 'Length over them', '300', 'count the pitches and check the size'],
   ['chain', 'Limit of your manual', '9', '9 % is outside 0.2 to 5 %'],
   ['chain', 'Reading 1', '900', '900 mm is outside 0 to 200 mm'],
   ['thrust', 'Drag area with rider', '9', '9 m² is outside 0.1 to 2 m²'],
-  ['thrust', 'Grade', '90', '90 % is outside -30 to 40 %'],
+  ['thrust', 'Grade', '90', '90 % is outside −30 to 40 %'],
   ['thrust', 'Rider, luggage, fluids', '900', '900 kg is outside 0 to 400 kg'],
-  ['thrust', 'Peak power at', '90000', '90000 rpm is outside'],
+  ['thrust', 'Peak power at', '90000', '90 000 rpm is outside'],
   ['thrust?rollingCoefficient=0.02', 'Tyre pressure', '2', 'not both'],
 ] as const) {
   test(`${page_}: ${label} of ${text} is refused beside the field`, async ({ page }) => {

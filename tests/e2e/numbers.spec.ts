@@ -151,16 +151,16 @@ test('a drum wants its cam lever and then says how it stands', async ({ page }) 
 
 for (const [page_, label, text, says] of [
   ['brakes', 'Master cylinder, bore', '0', '0 mm is outside 5 to 80 mm'],
-  ['brakes', 'Force at the lever', '5000', '5000 N is outside 0 to 1000 N'],
+  ['brakes', 'Force at the lever', '5000', '5 000 N is outside 0 to 1 000 N'],
   ['threads?pitchMm=1.25', 'Outer diameter', '90', '90 mm is outside 1.5 to 26 mm'],
   ['threads?diameterMm=9.9', 'Pitch', '9', '9 mm is outside 0.2 to 4 mm'],
   ['filling', 'Another volume', '90', '90 L is outside 0.01 to 60 L'],
-  ['filling', 'A cup of another size', '0', '0 mL is outside 1 to 20000 mL'],
+  ['filling', 'A cup of another size', '0', '0 mL is outside 1 to 20 000 mL'],
   ['mixing', 'Parts of fuel', '2', '2 is outside 10 to 200'],
-  ['mixing?mix=twoPart', 'Parts of hardener', '0', '0 is outside 0.1 to 1000'],
+  ['mixing?mix=twoPart', 'Parts of hardener', '0', '0 is outside 0.1 to 1 000'],
   ['mixing?mix=cover', 'Area', '0', '0 m² is outside 0.001 to 100 m²'],
   ['wire', 'Length to the load', '0', '0 m is outside 0.01 to 30 m'],
-  ['wire', 'Temperature of the wire', '150', '150 °C is outside -30 to 120 °C'],
+  ['wire', 'Temperature of the wire', '150', '150 °C is outside −30 to 120 °C'],
 ] as const) {
   test(`${page_}: ${label} of ${text} is refused beside the field`, async ({ page }) => {
     await goTo(page, `#/numbers/${page_}`);

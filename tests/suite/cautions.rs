@@ -72,6 +72,10 @@ fn no_sentence_anywhere_lets_an_engine_run_under_a_roof() {
     for folder in ["demo", "jobs", "knowledge", "packs"] {
         texts(&root().join("fixtures").join(folder), "toml", &mut all);
     }
+    let mut words = Vec::new();
+    texts(&root().join("fixtures/words"), "ftl", &mut words);
+    // A message of the catalogue goes on where the next line is indented.
+    all.extend(words.into_iter().map(|(path, text)| (path, text.replace("\n    ", " "))));
     assert!(all.iter().filter(|(_, text)| speaks_of(text, &RUNS)).count() > 20, "the words of the search are stale");
     for (path, text) in all {
         assert_eq!(lenient(&text), [""; 0], "{path}");
