@@ -6,6 +6,7 @@ use fluent_syntax::ast::{Entry, Expression, InlineExpression, Message, Pattern, 
 use fluent_syntax::parser::parse;
 use layshaft_core::catalogue::{MESSAGES, formula_ids};
 use layshaft_core::message::{ArgumentKind, Declared};
+use layshaft_core::record::record_cards;
 
 /// What the catalogue says for itself: parts of lists, days, lengths of time, units.
 const OWN: [&str; 11] = [
@@ -78,9 +79,20 @@ fn catalogue() -> BTreeMap<String, Used> {
     all
 }
 
-/// Everything that is said: by the core, the door and the storage.
-fn declared() -> impl Iterator<Item = &'static Declared> {
-    [MESSAGES, layshaft_door::MESSAGES, layshaft_storage::MESSAGES].into_iter().flatten().copied().flatten()
+/// Everything that is said: by the core, the door and the storage, and what names the records and their fields.
+fn declared() -> impl Iterator<Item = Declared> {
+    let said = [MESSAGES, layshaft_door::MESSAGES, layshaft_storage::MESSAGES];
+    said.into_iter().flatten().copied().flatten().copied().chain(of_records())
+}
+
+fn of_records() -> Vec<Declared> {
+    let mut ids = BTreeSet::new();
+    for kind in record_cards() {
+        ids.insert(format!("kind-{}", kind.record_kind));
+        ids.insert(kind.words.message_id);
+        ids.extend(kind.fields.into_iter().map(|field| field.words.message_id));
+    }
+    ids.into_iter().map(|id| Declared { id: id.leak(), arguments: &[] }).collect()
 }
 
 #[test]

@@ -130,18 +130,12 @@ impl Bench {
 
 /// What says that there is no record with a mark.
 pub(crate) fn no_such<R: Record>(id: &str) -> Refusal {
-    unknown(Message::as_entered(in_a_sentence(R::WORDS)), id)
+    unknown(Message::new(R::WITHIN, Vec::new()), id)
 }
 
 /// What says that there is no such thing with an id.
 pub(crate) fn unknown(what: impl Into<Message>, id: &str) -> Refusal {
     Refused::Unknown { what: what.into(), id: id.to_owned() }.into()
-}
-
-/// Words that begin with a capital letter, as they stand within a sentence.
-pub(crate) fn in_a_sentence(words: &str) -> String {
-    let mut letters = words.chars();
-    letters.next().map(|first| first.to_lowercase().to_string() + letters.as_str()).unwrap_or_default()
 }
 
 /// A random number from the hash seeds of the standard library: unique enough to mark a device, and no dependency.

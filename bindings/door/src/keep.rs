@@ -9,7 +9,7 @@ use layshaft_core::time::Moment;
 use layshaft_storage::set_aside_files;
 
 use crate::Bench;
-use crate::bench::{EXPORTED, in_a_sentence, unknown};
+use crate::bench::{EXPORTED, unknown};
 use crate::message::DoorMessage;
 use crate::query::*;
 use layshaft_core::message::Message;
@@ -103,11 +103,13 @@ impl Bench {
         let project = self.open_bike_id()?.to_owned();
         let key = Key { project, kind: ask.record_kind.clone(), record: ask.record.clone() };
         let Some(fields) = self.ledger.fields(&key) else {
-            let words = KINDS
-                .iter()
-                .find(|kind| kind.kind == key.kind)
-                .map_or(key.kind.clone(), |kind| in_a_sentence(kind.words));
-            return Err(unknown(Message::as_entered(words), &key.record));
+            let known = KINDS.iter().any(|kind| kind.kind == key.kind);
+            let what = if known {
+                Message::new(&format!("kind-{}", key.kind), Vec::new())
+            } else {
+                Message::as_entered(&key.kind)
+            };
+            return Err(unknown(what, &key.record));
         };
         let mut facts: Vec<Fact> = fields
             .0

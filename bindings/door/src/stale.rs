@@ -10,12 +10,12 @@ use layshaft_core::record::{Bike, Spec};
 /// Makes of the list of kinds what an answer may be worked out from, and in what a bike differs from what it was.
 macro_rules! make_source {
     (
-        one { $($(#[$one_doc:meta])* $one:ident: $one_type:ident = $one_kind:literal, $one_words:literal;)* }
-        many { $($(#[$many_doc:meta])* $many:ident: $many_type:ident = $many_kind:literal, $many_words:literal;)* }
-        log { $($(#[$log_doc:meta])* $log:ident: $log_type:ident by $by:ident = $log_kind:literal, $log_words:literal;)* }
-        slots { $($slot_type:ident = $slot_kind:literal, $slot_words:literal in
+        one { $($(#[$one_doc:meta])* $one:ident: $one_type:ident = $one_kind:literal;)* }
+        many { $($(#[$many_doc:meta])* $many:ident: $many_type:ident = $many_kind:literal;)* }
+        log { $($(#[$log_doc:meta])* $log:ident: $log_type:ident by $by:ident = $log_kind:literal;)* }
+        slots { $($slot_type:ident = $slot_kind:literal in
             $($(#[$slot_doc:meta])* $slot:ident $slot_name:literal),*;)* }
-        listed { $($listed_type:ident = $listed_kind:literal, $listed_words:literal in
+        listed { $($listed_type:ident = $listed_kind:literal in
             $(#[$listed_doc:meta])* $listed:ident: $card:ident { $inner:ident };)* }
     ) => {
         /// What an answer may be worked out from.

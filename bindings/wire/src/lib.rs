@@ -9,8 +9,8 @@
 //! - `#[wire(lenient)]` on a struct also lets every field be left out (its default stands in): for records that an
 //!   older or newer program may have written with fewer fields.
 //! - `#[wire(stored)]` marks a type of the core that is kept in a record, as the record itself or inside a field: it also
-//!   implements `Stored`, the list of its fields with their words. Each field says how a reader sees it named:
-//!   `#[words("Gearbox sprocket")]`; without that it does not compile.
+//!   implements `Stored`, the list of its fields. What a reader sees is the message `record-<type>-<field>` of the catalogue:
+//!   `record-drive-frontTeeth`.
 //! - `#[message("chain")]` marks an enum of the core whose variants are messages of the catalogue: `TooSlack { slack }` is the
 //!   message `chain-too-slack` with the argument `slack`.
 //! - `#[wire(default)]` on a field lets a script leave that one out: for what has one safe meaning when it is not said,
@@ -35,7 +35,7 @@ pub fn wire(attribute: TokenStream, item: TokenStream) -> TokenStream {
     }
     let lenient = said.contains(&"lenient");
     let mut input = parse_macro_input!(item as DeriveInput);
-    let stored = if said.contains(&"stored") { stored::implementation(&mut input) } else { Tokens::new() };
+    let stored = if said.contains(&"stored") { stored::implementation(&input) } else { Tokens::new() };
     let serde = match &mut input.data {
         Data::Enum(data) => enum_rules(data),
         Data::Struct(data) => {

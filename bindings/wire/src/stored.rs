@@ -4,18 +4,20 @@ use heck::ToLowerCamelCase as _;
 use proc_macro2::TokenStream as Tokens;
 use quote::{quote, quote_spanned};
 use syn::spanned::Spanned;
-use syn::{Data, DeriveInput, Field, Fields, LitStr};
+use syn::{Data, DeriveInput, Field, Fields, Ident};
 
-/// `impl Stored` for a type. Takes the `#[words]` of its fields away, which nobody else would understand.
-pub fn implementation(input: &mut DeriveInput) -> Tokens {
+/// `impl Stored` for a type.
+pub fn implementation(input: &DeriveInput) -> Tokens {
     let name = input.ident.clone();
-    let fields: Vec<Tokens> = match &mut input.data {
-        Data::Struct(data) => data.fields.iter_mut().map(entry).collect(),
+    let fields: Vec<Tokens> = match &input.data {
+        Data::Struct(data) => data.fields.iter().map(|field| entry(&name, field)).collect(),
         Data::Enum(data) => {
             let carries = data.variants.iter().any(|variant| !matches!(variant.fields, Fields::Unit));
             // serde tells the variants with data apart by a field of its own.
-            let tag = carries.then(|| quote!(crate::changes::Field { name: "kind", words: "Kind", within: &[] }));
-            let of_variants = data.variants.iter_mut().flat_map(|variant| variant.fields.iter_mut().map(entry));
+            let tag =
+                carries.then(|| quote!(crate::changes::Field { name: "kind", words: "record-kind", within: &[] }));
+            let of_variants =
+                data.variants.iter().flat_map(|variant| variant.fields.iter().map(|field| entry(&name, field)));
             tag.into_iter().chain(of_variants).collect()
         }
         Data::Union(_) => Vec::new(),
@@ -27,28 +29,12 @@ pub fn implementation(input: &mut DeriveInput) -> Tokens {
     }
 }
 
-/// One field: its name as it is stored, its words, and what its own type holds.
-fn entry(field: &mut Field) -> Tokens {
-    let words = match taken_words(field) {
-        Ok(words) => words,
-        Err(error) => return error,
-    };
+/// One field: its name as it is stored, the id of the message that names it, and what its own type holds.
+fn entry(of_type: &Ident, field: &Field) -> Tokens {
     let name = field.ident.as_ref().map(|ident| ident.to_string().to_lower_camel_case()).unwrap_or_default();
+    let words = format!("record-{}-{name}", of_type.to_string().to_lower_camel_case());
     let of = &field.ty;
     quote_spanned! { of.span() =>
         crate::changes::Field { name: #name, words: #words, within: <#of as crate::changes::Stored>::FIELDS }
-    }
-}
-
-fn taken_words(field: &mut Field) -> Result<LitStr, Tokens> {
-    let at = field.attrs.iter().position(|attribute| attribute.path().is_ident("words"));
-    let span = field.span();
-    match at.map(|at| field.attrs.remove(at).parse_args::<LitStr>()) {
-        Some(Ok(words)) => Ok(words),
-        Some(Err(error)) => Err(error.to_compile_error()),
-        None => {
-            let reason = "a stored field says how a reader sees it named: #[words(\"Gearbox sprocket\")]";
-            Err(quote_spanned!(span => compile_error!(#reason)))
-        }
     }
 }

@@ -12,8 +12,8 @@ use super::stored::Stored;
 pub trait Record: Serialize + DeserializeOwned + Default + Stored {
     /// Kind of the record in the table of changes.
     const KIND: &'static str;
-    /// What a reader sees for the kind.
-    const WORDS: &'static str;
+    /// Id of the message that names the kind within a sentence.
+    const WITHIN: &'static str;
 }
 
 /// A field that shall get a value.

@@ -1,4 +1,4 @@
-//! What a record is made of: the names of its fields as they are stored, and the words in which a reader sees them.
+//! What a record is made of: the names of its fields as they are stored, and the messages that name them.
 
 use super::fold::GONE;
 
@@ -7,7 +7,7 @@ use super::fold::GONE;
 pub struct Field {
     /// Its name in the table of changes.
     pub name: &'static str,
-    /// What a reader sees.
+    /// Id of the message that names it to a reader.
     pub words: &'static str,
     /// The fields of what it holds, where that has any.
     pub within: &'static [Field],
@@ -41,17 +41,17 @@ impl<T: Stored> Stored for Vec<T> {
 pub struct RecordKind {
     /// Its name in the table of changes.
     pub kind: &'static str,
-    /// What a reader sees.
+    /// Id of the message that names it to a reader.
     pub words: &'static str,
     /// Its fields in their order.
     pub fields: &'static [Field],
 }
 
-/// The words for [`GONE`], which every record may have.
-const GONE_WORDS: &str = "Put away";
+/// The message for [`GONE`], which every record may have.
+const GONE_WORDS: &str = "record-gone";
 
 impl RecordKind {
-    /// Every name under which a value stands in a record of this kind, with its words: `wait`, `wait.hours`, and last
+    /// Every name under which a value stands in a record of this kind, with the id of its message: `wait`, `wait.hours`, and last
     /// [`GONE`].
     pub fn words_of_fields(&self) -> Vec<(String, &'static str)> {
         let mut found = Vec::new();

@@ -19,15 +19,11 @@ pub enum AnswerWord {
 #[wire(lenient, stored)]
 pub struct ItemAnswer {
     /// In words.
-    #[words("Answer")]
     pub word: Option<AnswerWord>,
     /// Measured value in the item's unit; where the item measures, it decides, unless the word says “not good”.
-    #[words("Measured")]
     pub value: Option<f64>,
     /// When, milliseconds since 1970 (UTC); the door says it, whatever stands here.
-    #[words("Answered at")]
     pub answered_ms: Option<i64>,
     /// A remark.
-    #[words("Note")]
     pub note: Option<String>,
 }

@@ -8,9 +8,9 @@ use crate::changes::{Fields, Key, Ledger, Record, read};
 /// Makes the bike from the list of kinds, and its reading from the ledger.
 macro_rules! make_bike {
     (
-        one { $($(#[$one_doc:meta])* $one:ident: $one_type:ident = $one_kind:literal, $one_words:literal;)* }
-        many { $($(#[$many_doc:meta])* $many:ident: $many_type:ident = $many_kind:literal, $many_words:literal;)* }
-        log { $($(#[$log_doc:meta])* $log:ident: $log_type:ident by $by:ident = $log_kind:literal, $log_words:literal;)* }
+        one { $($(#[$one_doc:meta])* $one:ident: $one_type:ident = $one_kind:literal;)* }
+        many { $($(#[$many_doc:meta])* $many:ident: $many_type:ident = $many_kind:literal;)* }
+        log { $($(#[$log_doc:meta])* $log:ident: $log_type:ident by $by:ident = $log_kind:literal;)* }
         slots { $($slots:tt)* } listed { $($listed:tt)* }
     ) => {
         /// Everything known about one bike, by the ids of the records.

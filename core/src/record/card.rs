@@ -3,6 +3,7 @@
 use layshaft_wire::wire;
 
 use super::list::KINDS;
+use crate::message::Message;
 
 /// A field in words.
 #[wire]
@@ -10,7 +11,7 @@ pub struct FieldCard {
     /// Its name as it is stored; with a dot where it stands inside another: `wait.hours`.
     pub field: String,
     /// What a reader sees.
-    pub words: String,
+    pub words: Message,
 }
 
 /// A kind of record in words.
@@ -19,17 +20,17 @@ pub struct RecordCard {
     /// Its name as it is stored.
     pub record_kind: String,
     /// What a reader sees.
-    pub words: String,
+    pub words: Message,
     /// Its fields.
     pub fields: Vec<FieldCard>,
 }
 
 /// Every kind in words.
 pub fn record_cards() -> Vec<RecordCard> {
-    let card = |(field, words): (String, &str)| FieldCard { field, words: words.to_owned() };
+    let card = |(field, words): (String, &str)| FieldCard { field, words: Message::new(words, Vec::new()) };
     let of = |kind: &crate::changes::RecordKind| RecordCard {
         record_kind: kind.kind.to_owned(),
-        words: kind.words.to_owned(),
+        words: Message::new(kind.words, Vec::new()),
         fields: kind.words_of_fields().into_iter().map(card).collect(),
     };
     KINDS.iter().map(of).collect()

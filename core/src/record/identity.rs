@@ -11,46 +11,32 @@ use crate::message::FieldMessage;
 #[wire(lenient, stored)]
 pub struct Identity {
     /// What the owner calls it.
-    #[words("Name of the bike")]
     pub name: String,
     /// Make and model as on the papers.
-    #[words("Make and model")]
     pub model: Option<String>,
     /// Model year.
-    #[words("Model year")]
     pub model_year: Option<u32>,
     /// Year in which it was first used on a road; it switches inspection items on and off.
-    #[words("Year of first use")]
     pub first_used: Option<u32>,
     /// Frame number.
-    #[words("Frame number")]
     pub frame_number: Option<String>,
     /// Displacement, cubic centimetres.
-    #[words("Displacement, cm³")]
     pub displacement_cc: Option<f64>,
     /// Dry mass, kilograms.
-    #[words("Dry mass, kg")]
     pub dry_mass_kg: Option<f64>,
     /// Peak power at the crankshaft, kilowatts.
-    #[words("Peak power, kW")]
     pub peak_power_kw: Option<f64>,
     /// Engine speed of peak power, revolutions a minute.
-    #[words("Peak power at, rpm")]
     pub peak_power_rpm: Option<f64>,
     /// Peak torque at the crankshaft, newton metres.
-    #[words("Peak torque, N m")]
     pub peak_torque_nm: Option<f64>,
     /// Engine speed of peak torque, revolutions a minute.
-    #[words("Peak torque at, rpm")]
     pub peak_torque_rpm: Option<f64>,
     /// Inspection pack that the owner means to pass.
-    #[words("Inspection to pass")]
     pub pack: Option<String>,
     /// Day on which the owner hopes to have it inspected, `YYYY-MM-DD`.
-    #[words("Inspection hoped for")]
     pub hoped_for: Option<String>,
     /// Everything about this bike is invented.
-    #[words("Invented")]
     #[wire(default)]
     pub invented: bool,
 }

@@ -4,8 +4,9 @@
 //! data here, [`Bike`](super::Bike) and its reading in `assemble.rs`, [`Spec`](super::Spec) in `spec/side.rs`, and in the door
 //! what a change can make old. The views of a database and the words of the history page come from the kinds as data.
 //!
-//! A line says where a kind stands in the bike, its type, its name in the table of changes (which never changes), and what a
-//! reader sees. The fields and their words stand at the type, marked `#[wire(lenient, stored)]`.
+//! A line says where a kind stands in the bike, its type, and its name in the table of changes (which never changes). The
+//! fields stand at the type, marked `#[wire(lenient, stored)]`. The catalogue names both: `record-job` (`kind-job` within a
+//! sentence), `record-job-title`.
 
 use crate::changes::{Record, RecordKind, Stored};
 
@@ -17,69 +18,69 @@ macro_rules! records {
             // A bike has one of it, under the id `bike`.
             one {
                 /// Who it is.
-                identity: Identity = "bike", "Bike";
+                identity: Identity = "bike";
                 /// Where it stands.
-                place: Place = "place", "Garage";
+                place: Place = "place";
                 /// The mechanic's hours.
-                bench_time: BenchTime = "benchTime", "Bench time";
+                bench_time: BenchTime = "benchTime";
             }
             // Any number, by their ids.
             many {
                 /// Parts.
-                parts: Part = "part", "Part";
+                parts: Part = "part";
                 /// The maker's torques.
-                tightenings: Tightening = "tightening", "Torque";
+                tightenings: Tightening = "tightening";
                 /// Coats that cure or have cured.
-                coats: Coat = "coat", "Coat";
+                coats: Coat = "coat";
                 /// Paint jobs in several coats.
-                processes: Process = "process", "Paint job";
+                processes: Process = "process";
                 /// Measured values.
-                readings: Reading = "reading", "Reading";
+                readings: Reading = "reading";
                 /// Photos.
-                photos: Photo = "photo", "Photo";
+                photos: Photo = "photo";
                 /// Jobs.
-                jobs: Job = "job", "Job";
+                jobs: Job = "job";
                 /// Answers to inspection items, by `pack/item`.
-                answers: ItemAnswer = "answer", "Answer to an inspection item";
+                answers: ItemAnswer = "answer";
                 /// What the owner changed in circuits, by `circuit/element`.
-                circuits: ElementChange = "circuitElement", "Element of a circuit";
+                circuits: ElementChange = "circuitElement";
                 /// Searches for faults.
-                searches: FaultSearch = "faultSearch", "Search for a fault";
+                searches: FaultSearch = "faultSearch";
             }
             // Any number, in the order of a moment.
             log {
                 /// Temperature and humidity log, oldest first.
-                climate: Climate by from_ms = "climate", "Temperature in the garage";
+                climate: Climate by from_ms = "climate";
             }
             // One for each slot of a spec. The id is `standard/slot` or `fitted/slot`; what is not said on the fitted side
             // is as standard.
             slots {
-                Drive = "drive", "Drive train" in
+                Drive = "drive" in
                     /// Drive train.
                     drive "drive";
-                Wheel = "wheel", "Wheel" in
+                Wheel = "wheel" in
                     /// Front wheel.
                     front_wheel "front",
                     /// Rear wheel.
                     rear_wheel "rear";
-                Supply = "supply", "Battery and alternator" in
+                Supply = "supply" in
                     /// Battery and alternator.
                     supply "supply";
-                Brake = "brake", "Brake" in
+                Brake = "brake" in
                     /// Front brake.
                     front_brake "front",
                     /// Rear brake.
                     rear_brake "rear";
-                Indication = "indication", "Indicators" in
+                Indication = "indication" in
                     /// Flasher, pilots and load resistors.
                     indication "indication";
             }
             // Any number in a spec, each under a slot of its own.
             listed {
-                Consumer = "consumer", "Consumer" in
+                Consumer = "consumer" in
                     /// Consumers by their id.
                     consumers: Slot { consumer };
-                Fluid = "fluid", "Filling" in
+                Fluid = "fluid" in
                     /// Fillings by their id.
                     fluids: Filling { fluid };
             }
@@ -90,31 +91,31 @@ macro_rules! records {
 /// Makes of each type a record, and of the list the kinds as data.
 macro_rules! make_kinds {
     (
-        one { $($(#[$one_doc:meta])* $one:ident: $one_type:ident = $one_kind:literal, $one_words:literal;)* }
-        many { $($(#[$many_doc:meta])* $many:ident: $many_type:ident = $many_kind:literal, $many_words:literal;)* }
-        log { $($(#[$log_doc:meta])* $log:ident: $log_type:ident by $by:ident = $log_kind:literal, $log_words:literal;)* }
-        slots { $($slot_type:ident = $slot_kind:literal, $slot_words:literal in
+        one { $($(#[$one_doc:meta])* $one:ident: $one_type:ident = $one_kind:literal;)* }
+        many { $($(#[$many_doc:meta])* $many:ident: $many_type:ident = $many_kind:literal;)* }
+        log { $($(#[$log_doc:meta])* $log:ident: $log_type:ident by $by:ident = $log_kind:literal;)* }
+        slots { $($slot_type:ident = $slot_kind:literal in
             $($(#[$slot_doc:meta])* $slot:ident $slot_name:literal),*;)* }
-        listed { $($listed_type:ident = $listed_kind:literal, $listed_words:literal in
+        listed { $($listed_type:ident = $listed_kind:literal in
             $(#[$listed_doc:meta])* $listed:ident: $card:ident { $inner:ident };)* }
     ) => {
         make_kinds! { @each
-            $($one_type $one_kind $one_words;)*
-            $($slot_type $slot_kind $slot_words;)*
-            $($listed_type $listed_kind $listed_words;)*
-            $($many_type $many_kind $many_words;)*
-            $($log_type $log_kind $log_words;)*
+            $($one_type $one_kind;)*
+            $($slot_type $slot_kind;)*
+            $($listed_type $listed_kind;)*
+            $($many_type $many_kind;)*
+            $($log_type $log_kind;)*
         }
     };
-    (@each $($of:ident $kind:literal $words:literal;)*) => {
+    (@each $($of:ident $kind:literal;)*) => {
         $(impl Record for super::$of {
             const KIND: &'static str = $kind;
-            const WORDS: &'static str = $words;
+            const WITHIN: &'static str = concat!("kind-", $kind);
         })*
 
         /// Every kind of record that a bike can have.
         pub const KINDS: &[RecordKind] = &[
-            $(RecordKind { kind: $kind, words: $words, fields: <super::$of as Stored>::FIELDS },)*
+            $(RecordKind { kind: $kind, words: concat!("record-", $kind), fields: <super::$of as Stored>::FIELDS },)*
         ];
     };
 }
@@ -136,13 +137,13 @@ mod tests {
     }
 
     macro_rules! make_written {
-        (@each $($of:ident $kind:literal $words:literal;)*) => { vec![$(written::<$of>(),)*] };
+        (@each $($of:ident $kind:literal;)*) => { vec![$(written::<$of>(),)*] };
         (
-            one { $($(#[$d1:meta])* $f1:ident: $t1:ident = $k1:literal, $w1:literal;)* }
-            many { $($(#[$d2:meta])* $f2:ident: $t2:ident = $k2:literal, $w2:literal;)* }
-            log { $($(#[$d3:meta])* $f3:ident: $t3:ident by $by:ident = $k3:literal, $w3:literal;)* }
-            slots { $($t4:ident = $k4:literal, $w4:literal in $($(#[$d4:meta])* $f4:ident $s4:literal),*;)* }
-            listed { $($t5:ident = $k5:literal, $w5:literal in $(#[$d5:meta])* $f5:ident: $c5:ident { $i5:ident };)* }
+            one { $($(#[$d1:meta])* $f1:ident: $t1:ident = $k1:literal;)* }
+            many { $($(#[$d2:meta])* $f2:ident: $t2:ident = $k2:literal;)* }
+            log { $($(#[$d3:meta])* $f3:ident: $t3:ident by $by:ident = $k3:literal;)* }
+            slots { $($t4:ident = $k4:literal in $($(#[$d4:meta])* $f4:ident $s4:literal),*;)* }
+            listed { $($t5:ident = $k5:literal in $(#[$d5:meta])* $f5:ident: $c5:ident { $i5:ident };)* }
         ) => { vec![$(written::<$t1>(),)* $(written::<$t2>(),)* $(written::<$t3>(),)* $(written::<$t4>(),)* $(written::<$t5>(),)*] };
     }
 
@@ -170,9 +171,9 @@ mod tests {
     fn what_a_field_holds_is_named_with_it() {
         let job = KINDS.iter().find(|kind| kind.kind == "job").unwrap().words_of_fields();
         let words = |name: &str| job.iter().find(|(found, _)| found == name).map(|(_, words)| *words);
-        assert_eq!(words("handsOnMinutes"), Some("Hands-on time, min"));
-        assert_eq!(words("wait.atMostHours"), Some("What follows begins within, h"));
-        assert_eq!(words("gone"), Some("Put away"));
+        assert_eq!(words("handsOnMinutes"), Some("record-job-handsOnMinutes"));
+        assert_eq!(words("wait.atMostHours"), Some("record-wait-atMostHours"));
+        assert_eq!(words("gone"), Some("record-gone"));
         assert_eq!(words("wait.gone"), None);
     }
 }

@@ -11,22 +11,16 @@ use crate::message::FieldMessage;
 #[wire(lenient, stored)]
 pub struct Photo {
     /// Kind of the record that it shows: `job`, `answer`, `part`, `bike`.
-    #[words("Shows a")]
     pub of_kind: String,
     /// Id of that record.
-    #[words("Shows")]
     pub of: String,
     /// SHA-256 of the bytes, hexadecimal.
-    #[words("Content hash")]
     pub hash: String,
     /// Media type: `image/jpeg`.
-    #[words("File type")]
     pub media: String,
     /// What it shows.
-    #[words("Caption")]
     pub caption: Option<String>,
     /// When, milliseconds since 1970 (UTC).
-    #[words("Taken at")]
     pub taken_ms: i64,
 }
 

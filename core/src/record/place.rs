@@ -9,13 +9,10 @@ use crate::error::Refused;
 #[wire(lenient, stored)]
 pub struct Place {
     /// Usual temperature of the garage by night, °C.
-    #[words("Garage by night, °C")]
     pub night_celsius: Option<f64>,
     /// Usual temperature of the garage by day, °C.
-    #[words("Garage by day, °C")]
     pub day_celsius: Option<f64>,
     /// Usual relative humidity, per cent.
-    #[words("Usual humidity, %")]
     pub humidity: Option<f64>,
 }
 

@@ -14,22 +14,16 @@ use crate::units::Unit;
 #[wire(lenient, stored)]
 pub struct Reading {
     /// What was measured, as a dotted id: `tyre.rear.tread`.
-    #[words("What was measured")]
     pub what: String,
     /// The value.
-    #[words("Value")]
     pub value: f64,
     /// Its unit.
-    #[words("Unit")]
     pub unit: Option<Unit>,
     /// When, milliseconds since 1970 (UTC); left out where it is taken: now.
-    #[words("Measured at")]
     pub taken_ms: Option<i64>,
     /// By whom.
-    #[words("By")]
     pub by: Option<String>,
     /// With what: “digital calliper”.
-    #[words("With")]
     pub how: Option<String>,
 }
 

@@ -8,36 +8,25 @@ use super::component::Component;
 #[wire(lenient, stored)]
 pub struct ElementChange {
     /// What it is called.
-    #[words("What it is called")]
     pub label: Option<String>,
     /// The point it begins at.
-    #[words("From")]
     pub from: Option<String>,
     /// The point it ends at.
-    #[words("To")]
     pub to: Option<String>,
     /// What it is.
-    #[words("What it is")]
     pub component: Option<Component>,
     /// Colour code of a wire.
-    #[words("Colour")]
     pub colour: Option<String>,
     /// Section of a wire, mm².
-    #[words("Section, mm²")]
     pub section_mm2: Option<f64>,
     /// Length of a wire, metres.
-    #[words("Length, m")]
     pub length_metres: Option<f64>,
     /// Resistance of a joint, contact, strap, fuse or resistor, ohms.
-    #[words("Resistance, ohm")]
     pub ohms: Option<f64>,
     /// Plug that a joint belongs to.
-    #[words("Plug")]
     pub plug: Option<String>,
     /// Rating of a fuse, amperes.
-    #[words("Rating, A")]
     pub rated_amperes: Option<f64>,
     /// Whether it is not there on this bike.
-    #[words("Not on this bike")]
     pub taken_off: Option<bool>,
 }

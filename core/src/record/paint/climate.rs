@@ -11,13 +11,10 @@ use crate::time::check_written;
 #[wire(lenient, stored)]
 pub struct Climate {
     /// From when on, milliseconds since 1970 (UTC).
-    #[words("From")]
     pub from_ms: i64,
     /// Temperature, °C.
-    #[words("Temperature, °C")]
     pub celsius: f64,
     /// Relative humidity, per cent.
-    #[words("Humidity, %")]
     pub humidity: Option<f64>,
 }
 

@@ -17,28 +17,20 @@ const CLOCKS_DIFFER_MS: i64 = 60_000;
 #[wire(lenient, stored)]
 pub struct Coat {
     /// On what: “Fuel tank, inside”.
-    #[words("On what")]
     pub title: String,
     /// The product as it was when the coat went on.
-    #[words("Product")]
     pub product: Product,
     /// When it went on, milliseconds since 1970 (UTC).
-    #[words("Put on at")]
     pub applied_ms: i64,
     /// Job that put it on, by its id.
-    #[words("Job")]
     pub job: Option<String>,
     /// When the next coat went on or the clock was ended, milliseconds since 1970 (UTC).
-    #[words("Ended at")]
     pub ended_ms: Option<i64>,
     /// Where it stood and stands, if not in the garage all the time.
-    #[words("Where it stood")]
     pub stays: Vec<Stay>,
     /// The process that it belongs to, by its id.
-    #[words("Paint job")]
     pub process: Option<String>,
     /// Which step of that process it is, from 0.
-    #[words("Coat number, from 0")]
     pub step: Option<u32>,
 }
 

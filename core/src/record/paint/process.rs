@@ -31,16 +31,12 @@ pub enum Layer {
 #[wire(lenient, stored)]
 pub struct ProcessStep {
     /// What it is called: “Second colour”.
-    #[words("What it is called")]
     pub name: String,
     /// What it lays.
-    #[words("Layer")]
     pub layer: Layer,
     /// With what; none for a decal.
-    #[words("Product")]
     pub product: Option<Product>,
     /// When a decal was laid, milliseconds since 1970 (UTC). A coat keeps its own moment.
-    #[words("Laid at")]
     pub done_ms: Option<i64>,
 }
 
@@ -48,28 +44,20 @@ pub struct ProcessStep {
 #[wire(lenient, stored)]
 pub struct Process {
     /// On what: “Fuel tank, outside”.
-    #[words("On what")]
     pub title: String,
     /// What kind of part that is: it decides what has to wait.
-    #[words("Part")]
     pub part: PaintedPart,
     /// The job that it belongs to, by its id.
-    #[words("Job")]
     pub job: Option<String>,
     /// Steps, in order.
-    #[words("Coats")]
     pub steps: Vec<ProcessStep>,
     /// When the topmost coat was last sanded because its window had closed, milliseconds since 1970 (UTC).
-    #[words("Sanded at")]
     pub sanded_ms: Option<i64>,
     /// When it was ended before its time, milliseconds since 1970 (UTC).
-    #[words("Ended at")]
     pub ended_ms: Option<i64>,
     /// What is painted, as measured.
-    #[words("What is painted")]
     pub surfaces: Vec<Surface>,
     /// How it is put on; it tells the usual loss.
-    #[words("Put on with")]
     pub put_on: Option<PutOn>,
 }
 

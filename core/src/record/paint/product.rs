@@ -46,79 +46,54 @@ pub enum ProductKind {
 #[wire(lenient, stored)]
 pub struct Product {
     /// What it is called.
-    #[words("What it is called")]
     pub name: String,
     /// What it is.
-    #[words("What it is")]
     pub product: ProductKind,
     /// Touch dry after, hours.
-    #[words("Touch dry after")]
     pub touch_dry_hours: Option<f64>,
     /// May be recoated from, hours.
-    #[words("Recoat from")]
     pub recoat_from_hours: Option<f64>,
     /// May be recoated until, hours; after that it must be sanded first.
-    #[words("Recoat until")]
     pub recoat_to_hours: Option<f64>,
     /// May be handled after, hours.
-    #[words("Handle after")]
     pub handle_hours: Option<f64>,
     /// Fully cured after, hours.
-    #[words("Full cure after")]
     pub full_cure_hours: Option<f64>,
     /// Temperature at which these times hold, °C.
-    #[words("These times hold at")]
     pub at_celsius: Option<f64>,
     /// Below this it does not cure, °C.
-    #[words("Does not cure below")]
     pub lowest_celsius: Option<f64>,
     /// Above this humidity it must not be put on, per cent.
-    #[words("Not above a humidity of")]
     pub highest_humidity: Option<f64>,
     /// Activation temperature Q = Ea/R from two temperatures of the sheet, kelvin; left out: 5,000 K, an assumption.
-    #[words("Activation temperature, K")]
     pub activation_kelvin: Option<f64>,
     /// What must not be done before full cure: “Do not fit, fill or paint the tank”.
-    #[words("Not before full cure")]
     pub forbids: Option<String>,
     /// Where the figures come from: the can, a data sheet, or a typical sheet of this program.
-    #[words("Typical figures, not those of the can")]
     pub typical: bool,
     /// A second temperature of the sheet, °C: with it the activation temperature is worked out, not assumed.
-    #[words("Second temperature")]
     pub second_celsius: Option<f64>,
     /// How long it takes there, hours.
-    #[words("Takes there")]
     pub second_hours: Option<f64>,
     /// To which state that time runs; left out: to full cure, or to the last time that is known.
-    #[words("Until it is")]
     pub second_of: Option<CureState>,
     /// Once mixed it must be used within, minutes.
-    #[words("Pot life once mixed")]
     pub pot_life_minutes: Option<f64>,
     /// Parts of base.
-    #[words("Parts of base")]
     pub parts_base: Option<f64>,
     /// Parts of hardener.
-    #[words("Parts of hardener")]
     pub parts_hardener: Option<f64>,
     /// The parts are by weight; left out: by volume.
-    #[words("Parts by weight")]
     pub by_weight: Option<bool>,
     /// Thinner, per cent.
-    #[words("Thinner")]
     pub thinner_percent: Option<f64>,
     /// Solids by volume, per cent.
-    #[words("Solids by volume")]
     pub solids_percent: Option<f64>,
     /// Dry film of one coat, µm.
-    #[words("Dry film of one coat")]
     pub dry_micrometres: Option<f64>,
     /// What a litre covers in one coat, as printed, m²/L.
-    #[words("One coat covers")]
     pub spreading_rate: Option<f64>,
     /// What is in the can, mL.
-    #[words("What is in the can")]
     pub can_ml: Option<f64>,
 }
 

@@ -29,13 +29,10 @@ pub enum StayPlace {
 #[wire(lenient, stored)]
 pub struct Stay {
     /// From when on, milliseconds since 1970 (UTC).
-    #[words("From")]
     pub from_ms: i64,
     /// Where.
-    #[words("Where")]
     pub place: StayPlace,
     /// Temperature there, °C; left out: the log in the garage, 20 °C in the house.
-    #[words("Temperature, °C")]
     pub celsius: Option<f64>,
 }
 

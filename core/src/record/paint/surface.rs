@@ -33,40 +33,30 @@ pub enum Surface {
     /// A shell: tank, mudguard, side panel. Length along it, girth across it from edge to edge over the bulge.
     Shell {
         /// Length along the part, following it, mm.
-        #[words("Length, mm")]
         length_mm: f64,
         /// Girth across the part at its widest, mm.
-        #[words("Girth, mm")]
         girth_mm: f64,
         /// Painted inside too.
-        #[words("Both sides")]
         both_sides: bool,
         /// How many alike.
-        #[words("How many")]
         count: u32,
     },
     /// A rim: its diameter, and the girth across it from edge to edge.
     Rim {
         /// Diameter of the rim, mm.
-        #[words("Diameter, mm")]
         diameter_mm: f64,
         /// Girth across the rim, mm; all round it for a rim painted on both faces.
-        #[words("Girth, mm")]
         girth_mm: f64,
         /// How many alike.
-        #[words("How many")]
         count: u32,
     },
     /// A tube or rod: frame tube, spoke, stay, hub.
     Tube {
         /// Outer diameter, mm.
-        #[words("Diameter, mm")]
         diameter_mm: f64,
         /// Length, mm.
-        #[words("Length, mm")]
         length_mm: f64,
         /// How many alike.
-        #[words("How many")]
         count: u32,
     },
 }

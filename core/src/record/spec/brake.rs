@@ -20,52 +20,36 @@ pub enum BrakeKind {
 #[wire(lenient, stored)]
 pub struct Brake {
     /// Kind.
-    #[words("Kind")]
     pub brake: Option<BrakeKind>,
     /// Disc or drum diameter, millimetres.
-    #[words("Disc or drum")]
     pub rotor_mm: Option<f64>,
     /// Bore of the master cylinder, millimetres.
-    #[words("Master cylinder")]
     pub master_mm: Option<f64>,
     /// Lever ratio: lever travel at the fingers for one millimetre at the piston.
-    #[words("Lever ratio")]
     pub lever_ratio: Option<f64>,
     /// Pistons that press on one side of the disc.
-    #[words("Pistons, one side")]
     pub pistons: Option<u32>,
     /// Diameter of one piston, millimetres.
-    #[words("Piston")]
     pub piston_mm: Option<f64>,
     /// Pistons face each other in a fixed caliper; else the caliper slides.
-    #[words("Pistons face each other")]
     pub opposed: Option<bool>,
     /// Friction of the linings against disc or drum.
-    #[words("Friction of the linings")]
     pub pad_friction: Option<f64>,
     /// Distance from the axle at which the pads act, millimetres.
-    #[words("Effective radius")]
     pub effective_radius_mm: Option<f64>,
     /// Running clearance of one pad, millimetres.
-    #[words("Clearance of a pad")]
     pub pad_clearance_mm: Option<f64>,
     /// Length of the hose (and pipe), millimetres.
-    #[words("Length of the hose")]
     pub hose_mm: Option<f64>,
     /// Swelling of one metre of that hose at 69 bar, millilitres.
-    #[words("Swelling of a metre of it at 69 bar")]
     pub hose_swell_ml_m: Option<f64>,
     /// Grade of the fluid.
-    #[words("Brake fluid")]
     pub fluid: Option<FluidGrade>,
     /// Drum: length of the cam lever from the cam to the rod, millimetres.
-    #[words("Cam lever, length")]
     pub cam_arm_mm: Option<f64>,
     /// Drum: angle between rod and cam lever at rest, degrees; below 90 before the lever stands square to the rod.
-    #[words("Cam lever to rod, at rest")]
     pub cam_degrees: Option<f64>,
     /// Drum: both shoes lead (two cams); else one leads and one trails.
-    #[words("Both shoes lead")]
     pub twin_leading: Option<bool>,
 }
 

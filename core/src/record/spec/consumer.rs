@@ -40,31 +40,22 @@ pub enum LightSource {
 #[wire(lenient, stored)]
 pub struct Consumer {
     /// What it is.
-    #[words("What it is")]
     pub name: String,
     /// Watts of one, at its test voltage.
-    #[words("Power of one")]
     pub watts: f64,
     /// How many of them draw together.
-    #[words("How many")]
     pub count: u32,
     /// When.
-    #[words("When it draws")]
     pub used: Option<Use>,
     /// Kind.
-    #[words("Kind")]
     pub source: Option<LightSource>,
     /// Voltage at which the watts hold, volts; 13.5 V for lamps of a 12 V system when not said.
-    #[words("Rated at")]
     pub test_volts: Option<f64>,
     /// Cap of the lamp.
-    #[words("Cap")]
     pub cap: Option<LampCap>,
     /// Light of one lamp at its test voltage, lumens.
-    #[words("Light of one")]
     pub lumens: Option<f64>,
     /// Whether it works only one way round, as many LED lamps do.
-    #[words("Works only one way round")]
     pub polarised: Option<bool>,
 }
 

@@ -63,10 +63,8 @@ pub enum ChainJoint {
 #[wire(stored)]
 pub struct PowerPoint {
     /// Engine speed, revolutions a minute.
-    #[words("Engine speed, rpm")]
     pub rpm: f64,
     /// Power, kilowatts.
-    #[words("Power, kW")]
     pub kw: f64,
 }
 
@@ -74,85 +72,58 @@ pub struct PowerPoint {
 #[wire(lenient, stored)]
 pub struct Drive {
     /// Primary reduction, crankshaft turns for one turn of the clutch.
-    #[words("Primary reduction")]
     pub primary_ratio: Option<f64>,
     /// Gear ratios, first gear first.
-    #[words("Gear ratios")]
     pub gear_ratios: Vec<f64>,
     /// Teeth of the gearbox sprocket.
-    #[words("Gearbox sprocket")]
     pub front_teeth: Option<u32>,
     /// Teeth of the wheel sprocket.
-    #[words("Wheel sprocket")]
     pub rear_teeth: Option<u32>,
     /// Chain size.
-    #[words("Chain")]
     pub chain_size: Option<ChainSize>,
     /// Links of the chain.
-    #[words("Links")]
     pub chain_links: Option<u32>,
     /// Distance between the sprocket centres with that chain, millimetres.
-    #[words("Centre distance")]
     pub centre_distance_mm: Option<f64>,
     /// Least centre distance that the adjuster gives, millimetres.
-    #[words("Adjuster from")]
     pub adjuster_from_mm: Option<f64>,
     /// Greatest centre distance that the adjuster gives, millimetres.
-    #[words("Adjuster to")]
     pub adjuster_to_mm: Option<f64>,
     /// What drives the speedometer.
-    #[words("Speedometer driven by")]
     pub speedometer: Option<SpeedometerDrive>,
     /// How far the speedometer reads high as made, per cent of true speed, where it was measured.
-    #[words("Speedometer reads high by")]
     pub speedometer_over_percent: Option<f64>,
     /// Ratio of the corrector in the speedometer drive, turns out for one turn in; none fitted is 1.
-    #[words("Corrector in the speedometer drive")]
     pub speedometer_corrector: Option<f64>,
     /// Engine speed limit, revolutions a minute.
-    #[words("Engine speed limit")]
     pub rev_limit_rpm: Option<f64>,
     /// Fewest teeth in front before the chain rubs on the swing arm.
-    #[words("Gearbox sprocket, fewest teeth")]
     pub front_teeth_min: Option<u32>,
     /// Most teeth in front that clear crankcase and cover.
-    #[words("Gearbox sprocket, most that clear")]
     pub front_teeth_max: Option<u32>,
     /// Fewest teeth behind that leave room for the bolts.
-    #[words("Wheel sprocket, fewest teeth")]
     pub rear_teeth_min: Option<u32>,
     /// Most teeth behind that clear swing arm and guard.
-    #[words("Wheel sprocket, most that clear")]
     pub rear_teeth_max: Option<u32>,
     /// Chain size that the gearbox sprocket is cut for.
-    #[words("Gearbox sprocket cut for")]
     pub front_sprocket_size: Option<ChainSize>,
     /// Chain size that the wheel sprocket is cut for.
-    #[words("Wheel sprocket cut for")]
     pub rear_sprocket_size: Option<ChainSize>,
     /// Plain or sealed chain.
-    #[words("Chain, kind")]
     pub chain_kind: Option<ChainKind>,
     /// How the chain is joined.
-    #[words("Chain is joined by")]
     pub chain_joint: Option<ChainJoint>,
     /// Wear at which the chain is renewed, per cent, by the manual.
-    #[words("Chain wear limit by the manual")]
     pub chain_wear_limit_percent: Option<f64>,
     /// Least slack that the manual asks for, millimetres.
-    #[words("Chain slack by the manual, from")]
     pub chain_slack_from_mm: Option<f64>,
     /// Most slack that the manual allows, millimetres.
-    #[words("Chain slack by the manual, to")]
     pub chain_slack_to_mm: Option<f64>,
     /// Power at the crankshaft against engine speed, lowest speed first.
-    #[words("Power curve")]
     pub power_curve: Vec<PowerPoint>,
     /// Drag area of machine and rider (coefficient times frontal area), square metres.
-    #[words("Drag area with rider")]
     pub drag_area_m2: Option<f64>,
     /// Share of the crankshaft's power that reaches the rear wheel.
-    #[words("Share of power at the wheel")]
     pub drive_efficiency: Option<f64>,
 }
 

@@ -22,16 +22,12 @@ pub enum FillKind {
 #[wire(lenient, stored)]
 pub struct Fluid {
     /// What is filled: “Engine oil, with filter”.
-    #[words("What it is")]
     pub name: String,
     /// Volume, litres.
-    #[words("Volume")]
     pub litres: Option<f64>,
     /// Grade as the manual says.
-    #[words("Grade")]
     pub grade: Option<String>,
     /// On what occasion it takes that volume.
-    #[words("Volume holds")]
     pub fill: Option<FillKind>,
 }
 

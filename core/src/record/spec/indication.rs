@@ -32,22 +32,16 @@ pub enum PilotFitting {
 #[wire(lenient, stored)]
 pub struct Indication {
     /// What makes the lamps flash.
-    #[words("Flasher")]
     pub flasher: Option<FlasherKind>,
     /// Load of one side that the flasher is made for, watts; left out: that of the lamps as made.
-    #[words("Made for a load of one side of")]
     pub flasher_watts: Option<f64>,
     /// Flashes a minute that an electronic flasher is made for, as its maker says.
-    #[words("Flashes a minute, by its maker")]
     pub flashes_minute: Option<f64>,
     /// How the rider is told.
-    #[words("Pilot lamp")]
     pub pilot: Option<PilotFitting>,
     /// One load resistor, ohms; left out: none is fitted.
-    #[words("Load resistor")]
     pub resistor_ohms: Option<f64>,
     /// Load resistors on each side.
-    #[words("Load resistors on each side")]
     pub resistors_per_side: Option<u32>,
 }
 

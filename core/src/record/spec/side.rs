@@ -38,9 +38,9 @@ choices! { End; }
 macro_rules! make_spec {
     (
         one { $($one:tt)* } many { $($many:tt)* } log { $($log:tt)* }
-        slots { $($slot_type:ident = $slot_kind:literal, $slot_words:literal in
+        slots { $($slot_type:ident = $slot_kind:literal in
             $($(#[$slot_doc:meta])* $slot:ident $slot_name:literal),*;)* }
-        listed { $($listed_type:ident = $listed_kind:literal, $listed_words:literal in
+        listed { $($listed_type:ident = $listed_kind:literal in
             $(#[$listed_doc:meta])* $listed:ident: $card:ident { $inner:ident };)* }
     ) => {
         /// One side of the bike.

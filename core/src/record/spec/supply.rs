@@ -10,10 +10,8 @@ use crate::message::FieldMessage;
 #[wire(stored)]
 pub struct OutputPoint {
     /// Engine speed, revolutions a minute.
-    #[words("Engine speed, rpm")]
     pub rpm: f64,
     /// Output, watts.
-    #[words("Output, W")]
     pub watts: f64,
 }
 
@@ -21,25 +19,18 @@ pub struct OutputPoint {
 #[wire(lenient, stored)]
 pub struct Supply {
     /// Nominal voltage of the system, volts.
-    #[words("System")]
     pub system_volts: Option<f64>,
     /// Voltage that the regulator holds, volts.
-    #[words("Regulated to")]
     pub charging_volts: Option<f64>,
     /// Battery capacity, ampere-hours.
-    #[words("Battery")]
     pub battery_ah: Option<f64>,
     /// Hours of discharge that the capacity is rated for (10 on most motorcycle batteries).
-    #[words("Rated over")]
     pub rated_hours: Option<f64>,
     /// Peukert exponent; 1.2 to 1.3 flooded, 1.05 to 1.15 absorbed glass mat.
-    #[words("Peukert exponent")]
     pub peukert: Option<f64>,
     /// Output against engine speed, lowest speed first.
-    #[words("Output points")]
     pub output: Vec<OutputPoint>,
     /// Idle speed, revolutions a minute.
-    #[words("Idle")]
     pub idle_rpm: Option<f64>,
 }
 

@@ -11,28 +11,20 @@ use crate::record::sidewall::{DateCode, TyreSize};
 #[wire(lenient, stored)]
 pub struct Wheel {
     /// Size as on the sidewall.
-    #[words("Tyre")]
     pub tyre: Option<String>,
     /// Rolling circumference by roll-out with the rider up, millimetres; it overrides the size.
-    #[words("One turn, rolled out")]
     pub circumference_mm: Option<f64>,
     /// Whether a tube is fitted.
-    #[words("Tube")]
     pub tube: Option<bool>,
     /// Sizes that are printed on the tube: it fits those and no others.
-    #[words("Sizes printed on the tube")]
     pub tube_sizes: Vec<String>,
     /// Week and year on the sidewall of the tyre that is fitted: `3202`, or `324` on old tyres.
-    #[words("Last figures of the DOT code")]
     pub date_code: Option<String>,
     /// Load on this wheel with rider and luggage up, kilograms.
-    #[words("Load on the wheel, rider up")]
     pub axle_load_kg: Option<f64>,
     /// Width of the rim between its flanges, inches.
-    #[words("Rim width")]
     pub rim_width_inch: Option<f64>,
     /// Whether the rim hangs in wire spokes.
-    #[words("Spoked")]
     pub spoked: Option<bool>,
 }
 

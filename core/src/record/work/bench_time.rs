@@ -12,13 +12,10 @@ use crate::time::check_day;
 #[wire(stored)]
 pub struct Span {
     /// Day of the week, Monday is 1.
-    #[words("Weekday, Monday is 1")]
     pub weekday: u32,
     /// From, minutes after midnight, local time.
-    #[words("From, minutes after midnight")]
     pub from_minute: u32,
     /// To, minutes after midnight, local time.
-    #[words("To, minutes after midnight")]
     pub to_minute: u32,
 }
 
@@ -26,7 +23,6 @@ pub struct Span {
 #[wire(stored)]
 pub struct DayOff {
     /// The day, `YYYY-MM-DD`.
-    #[words("Day")]
     pub day: String,
 }
 
@@ -34,13 +30,10 @@ pub struct DayOff {
 #[wire(stored)]
 pub struct ExtraTime {
     /// The day, `YYYY-MM-DD`.
-    #[words("Day")]
     pub day: String,
     /// From, minutes after midnight, local time.
-    #[words("From, minutes after midnight")]
     pub from_minute: u32,
     /// To, minutes after midnight, local time.
-    #[words("To, minutes after midnight")]
     pub to_minute: u32,
 }
 
@@ -48,10 +41,8 @@ pub struct ExtraTime {
 #[wire(stored)]
 pub struct DayHours {
     /// From, minutes after midnight, local time.
-    #[words("From, minutes after midnight")]
     pub from_minute: u32,
     /// To, minutes after midnight, local time; before `from` where the hours run over midnight.
-    #[words("To, minutes after midnight")]
     pub to_minute: u32,
 }
 
@@ -59,23 +50,17 @@ pub struct DayHours {
 #[wire(lenient, stored)]
 pub struct BenchTime {
     /// The weekly pattern.
-    #[words("Hours of a usual week")]
     pub spans: Vec<Span>,
     /// Days without bench time.
-    #[words("Days off")]
     pub days_off: Vec<DayOff>,
     /// Bench time on single days, beside the pattern and also on a day off.
-    #[words("More time on single days")]
     pub extra: Option<Vec<ExtraTime>>,
     /// When a second pair of hands is there, by the week; left out: whenever a job asks for it, which the plan says that
     /// it assumes; empty: never.
-    #[words("A helper comes")]
     pub helper: Option<Vec<Span>>,
     /// When there is daylight; left out: 8:00 to 18:00.
-    #[words("Daylight")]
     pub daylight: Option<DayHours>,
     /// When no noise may be made; left out: never.
-    #[words("Quiet hours")]
     pub quiet: Option<DayHours>,
 }
 

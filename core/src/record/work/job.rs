@@ -43,13 +43,10 @@ pub enum JobState {
 #[wire(lenient, stored)]
 pub struct Step {
     /// What to do, in one or two sentences.
-    #[words("What to do")]
     pub text: String,
     /// A caution that stands at this step.
-    #[words("Caution")]
     pub caution: Option<String>,
     /// A clock that starts from this step, minutes.
-    #[words("Clock, min")]
     pub clock_minutes: Option<f64>,
 }
 
@@ -57,16 +54,12 @@ pub struct Step {
 #[wire(lenient, stored)]
 pub struct Wait {
     /// What passes: “liner cures”.
-    #[words("What passes")]
     pub name: String,
     /// Hours when no cure is named.
-    #[words("Hours")]
     pub hours: Option<f64>,
     /// The coating product whose full cure is waited for.
-    #[words("Product")]
     pub product: Option<String>,
     /// What follows must begin within so many hours after the work: a recoat window, a pot life.
-    #[words("What follows begins within, h")]
     pub at_most_hours: Option<f64>,
 }
 
@@ -100,10 +93,8 @@ pub enum WorkSpot {
 #[wire(lenient, stored)]
 pub struct SpotTaken {
     /// Which.
-    #[words("Which")]
     pub spot: WorkSpot,
     /// How long it stays taken after the work, hours; left out: it is free when the work is done.
-    #[words("Stays taken after the work, h")]
     pub hours_after: Option<f64>,
 }
 
@@ -111,13 +102,10 @@ pub struct SpotTaken {
 #[wire(lenient, stored)]
 pub struct Air {
     /// Not colder than this, °C.
-    #[words("Not colder than, °C")]
     pub lowest_celsius: Option<f64>,
     /// Not warmer than this, °C.
-    #[words("Not warmer than, °C")]
     pub highest_celsius: Option<f64>,
     /// Not damper than this relative humidity, per cent.
-    #[words("Not damper than, %")]
     pub highest_humidity: Option<f64>,
 }
 
@@ -125,67 +113,46 @@ pub struct Air {
 #[wire(lenient, stored)]
 pub struct Job {
     /// What is done.
-    #[words("What is done")]
     pub title: String,
     /// Where it belongs.
-    #[words("Stage")]
     pub stage: Stage,
     /// Instructions in order.
-    #[words("Steps")]
     pub steps: Vec<Step>,
     /// Hands-on time, minutes.
-    #[words("Hands-on time, min")]
     pub hands_on_minutes: f64,
     /// How far it is.
-    #[words("State")]
     pub state: JobState,
     /// Steps already done.
-    #[words("Steps done")]
     pub steps_done: u32,
     /// Jobs, by their ids, that must be done (with their wait over) before.
-    #[words("Must be done before it")]
     pub after: Vec<String>,
     /// Parts, by their ids, that must be here before.
-    #[words("Parts it needs")]
     pub parts: Vec<String>,
     /// Wait after the work.
-    #[words("Wait after it")]
     pub wait: Option<Wait>,
     /// When it was done, milliseconds since 1970 (UTC).
-    #[words("Done at")]
     pub done_ms: Option<i64>,
     /// Place in the list, smaller first; ties go by id.
-    #[words("Place in the list")]
     pub rank: f64,
     /// Hands-on time if all goes well, minutes; left out: as the hands-on time.
-    #[words("If all goes well, min")]
     pub least_minutes: Option<f64>,
     /// Hands-on time if much goes wrong, minutes; left out: as the hands-on time.
-    #[words("If much goes wrong, min")]
     pub most_minutes: Option<f64>,
     /// Whether it can be left and taken up again; left out: yes, unless what follows has a time limit.
-    #[words("Can be left and taken up again")]
     pub splittable: Option<bool>,
     /// Where it has to be done; left out: at the bench.
-    #[words("Where")]
     pub place: Option<JobPlace>,
     /// Whether it takes a second pair of hands; left out: no.
-    #[words("Takes two pairs of hands")]
     pub helper: Option<bool>,
     /// The ready-made job, by its id, that it was made from: it names tools and supplies.
-    #[words("Ready-made job")]
     pub ready_made: Option<String>,
     /// Whether it makes noise that the neighbours hear; left out: no.
-    #[words("Noisy")]
     pub noisy: Option<bool>,
     /// What it takes that there is only one of; left out: the spray place where it is done there, else nothing.
-    #[words("Takes up")]
     pub spots: Option<Vec<SpotTaken>>,
     /// What the air has to be like; left out: it does not matter.
-    #[words("Air it needs")]
     pub air: Option<Air>,
     /// Tools to lay out before it begins; left out: those of the ready-made job that it was made from.
-    #[words("Tools")]
     pub tools: Option<Vec<String>>,
 }
 

@@ -28,19 +28,14 @@ pub enum PartState {
 #[wire(lenient, stored)]
 pub struct Delivery {
     /// Day on which it was ordered, `YYYY-MM-DD`; left out: today.
-    #[words("Ordered on")]
     pub ordered: Option<String>,
     /// At best, days.
-    #[words("At best, days")]
     pub least_days: f64,
     /// As a rule, days.
-    #[words("As a rule, days")]
     pub likely_days: f64,
     /// At worst, days.
-    #[words("At worst, days")]
     pub most_days: f64,
     /// One in ten takes longer than that, with no end to it (a customs office, another continent); left out: no.
-    #[words("May be far longer")]
     pub long_tail: Option<bool>,
 }
 
@@ -48,28 +43,20 @@ pub struct Delivery {
 #[wire(lenient, stored)]
 pub struct Part {
     /// What it is.
-    #[words("What it is")]
     pub title: String,
     /// Where it is.
-    #[words("Where it is")]
     pub state: PartState,
     /// Price in the smallest unit of the currency (cents, pence).
-    #[words("Price, cents or pence")]
     pub price_minor: Option<i32>,
     /// Currency by its ISO 4217 code.
-    #[words("Currency")]
     pub currency: Option<String>,
     /// Day on which it should come, `YYYY-MM-DD`.
-    #[words("Expected on")]
     pub expected: Option<String>,
     /// How long it may take.
-    #[words("How long it takes to come")]
     pub delivery: Option<Delivery>,
     /// Anything else.
-    #[words("Note")]
     pub note: Option<String>,
     /// Whether it is a tool, which stays in the garage; left out: no.
-    #[words("A tool")]
     pub tool: Option<bool>,
 }
 

@@ -11,19 +11,14 @@ use crate::message::FieldMessage;
 #[wire(lenient, stored)]
 pub struct Tightening {
     /// The joint: “rear axle nut”.
-    #[words("Joint")]
     pub joint: String,
     /// Torque, N m.
-    #[words("Torque in the maker’s manual, N m")]
     pub torque_nm: f64,
     /// Where it stands: manual and page.
-    #[words("Where it stands")]
     pub source: String,
     /// The thread, where it is known: `M10x1.25`.
-    #[words("Thread")]
     pub thread: Option<String>,
     /// What the maker adds: oil, thread lock, in which order, in how many steps.
-    #[words("What the maker adds")]
     pub note: Option<String>,
 }
 
