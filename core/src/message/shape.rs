@@ -73,12 +73,6 @@ impl PartialEq<String> for Message {
     }
 }
 
-impl From<String> for Message {
-    fn from(text: String) -> Self {
-        Self::as_entered(text)
-    }
-}
-
 impl From<&String> for Message {
     fn from(text: &String) -> Self {
         Self::as_entered(text)

@@ -68,7 +68,7 @@ impl Coat {
 /// use layshaft_core::time::Moment;
 /// let now = Moment { now_ms: 1_775_000_000_000, ..Moment::default() };
 /// assert_eq!(went_on(None, &now).unwrap(), now.now_ms);
-/// assert!(went_on(Some(now.now_ms + 3_600_000), &now).unwrap_err().english().contains("Wed 1 Apr, 00:33"));
+/// assert!(went_on(Some(now.now_ms + 3_600_000), &now).is_err());
 /// ```
 pub fn went_on(told_ms: Option<i64>, moment: &Moment) -> Result<i64, Refused> {
     let at_ms = told_ms.unwrap_or(moment.now_ms);
