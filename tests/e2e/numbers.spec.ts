@@ -295,7 +295,7 @@ test('the handbook finds a formula by a word, and says its symbols, ranges and s
   await expect(page.getByRole('heading', { level: 1 })).toHaveText('Handbook');
   const all = page.getByRole('status').filter({ hasText: /formulas$/ });
   await expect(all).toHaveText(/^\d+ formulas$/);
-  await page.getByLabel('Search').fill('preload yield');
+  await page.getByLabel('Search').fill('preload yield hexagon');
   await expect(all).toHaveText(/^1 of \d+ formulas$/);
   await page.getByText('Preload and torque of a screw').click();
   const entry = page.locator('details[open]');

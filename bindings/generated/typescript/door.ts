@@ -3351,7 +3351,7 @@ field: string,
 /**
  * What a reader sees.
  */
-words: string, };
+words: Message, };
 
 /**
  * A result of a formula.
@@ -7346,7 +7346,7 @@ recordKind: string,
 /**
  * What a reader sees.
  */
-words: string, 
+words: Message, 
 /**
  * Its fields.
  */
