@@ -30,7 +30,7 @@ use crate::plan::{
     PlanAskedMessage, PlanDateMessage, PlanFindingMessage, PlanNeverFitsMessage, PlanOrderMessage, PlanRefusedMessage,
     PlanWaitMessage,
 };
-use crate::ready_made::ReadyMadeMessage;
+use crate::ready_made::ReadyMadeSource;
 use crate::record::{JobMessage, PaintMessage, RecordMessage, SidewallMessage, SpecMessage};
 use crate::ripple::message::{RippleFollows, RippleMessage};
 use crate::time::TimeMessage;
@@ -94,7 +94,7 @@ pub const MESSAGES: &[&[Declared]] = &[
     PlanWaitMessage::DECLARED,
     ProcessMessage::DECLARED,
     ReachMessage::DECLARED,
-    ReadyMadeMessage::DECLARED,
+    ReadyMadeSource::DECLARED,
     RecordMessage::DECLARED,
     RefusedMessage::DECLARED,
     RippleFollows::DECLARED,

@@ -6,7 +6,7 @@ use std::sync::LazyLock;
 use layshaft_wire::wire;
 use serde::Deserialize;
 
-use super::message::ReadyMadeMessage;
+use super::message::ReadyMadeSource;
 use super::products::{source_of, typical_product};
 use crate::quantity::{Source, Standing};
 use crate::record::{Job, Step};
@@ -174,7 +174,7 @@ fn read(mark: &str, text: &str) -> Option<ReadyMade> {
     job.steps.extend(last_steps(&work));
     let wait_source = job.wait.as_ref().map(|wait| match wait.product.as_deref().and_then(typical_product) {
         Some(product) => source_of(&product),
-        None => Source::new(ReadyMadeMessage::SourceCommonPractice, Standing::CommonPractice),
+        None => Source::new(ReadyMadeSource::CommonPractice, Standing::CommonPractice),
     });
     let job = Job { ready_made: Some(mark.to_owned()), ..job };
     Some(ReadyMade { id: mark.to_owned(), job, tools, supplies, follows, work, lays, wait_source })

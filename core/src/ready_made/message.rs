@@ -3,12 +3,12 @@
 use layshaft_wire::message;
 
 /// Where ready-made figures come from.
-#[message("ready-made")]
-pub(crate) enum ReadyMadeMessage {
+#[message("ready-made-source")]
+pub(crate) enum ReadyMadeSource {
     /// Of a wait without a product.
-    SourceCommonPractice,
+    CommonPractice,
     /// Of a typical sheet that the owner changed.
-    SourceChangedSheet,
+    ChangedSheet,
     /// Of the product of the owner.
-    SourceOwnCan,
+    OwnCan,
 }

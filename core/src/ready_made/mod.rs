@@ -5,5 +5,5 @@ mod message;
 mod products;
 
 pub use jobs::{ReadyMade, WorkKind, last_steps, ready_made, ready_made_job};
-pub(crate) use message::ReadyMadeMessage;
+pub(crate) use message::ReadyMadeSource;
 pub use products::{products, source_of, typical_product};

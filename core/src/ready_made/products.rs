@@ -4,7 +4,7 @@ use std::sync::OnceLock;
 
 use serde::Deserialize;
 
-use super::message::ReadyMadeMessage;
+use super::message::ReadyMadeSource;
 use crate::message::Message;
 use crate::quantity::{Source, Standing};
 use crate::record::Product;
@@ -70,8 +70,8 @@ pub fn source_of(product: &Product) -> Source {
     let typical = cards().iter().find(|card| card.product == *product).map(|card| card.source.clone());
     match typical {
         Some(source) => source,
-        None if product.typical => Source::new(ReadyMadeMessage::SourceChangedSheet, Standing::Entered),
-        None => Source::new(ReadyMadeMessage::SourceOwnCan, Standing::Entered),
+        None if product.typical => Source::new(ReadyMadeSource::ChangedSheet, Standing::Entered),
+        None => Source::new(ReadyMadeSource::OwnCan, Standing::Entered),
     }
 }
 
