@@ -13,10 +13,8 @@ macro_rules! make_source {
         one { $($(#[$one_doc:meta])* $one:ident: $one_type:ident = $one_kind:literal;)* }
         many { $($(#[$many_doc:meta])* $many:ident: $many_type:ident = $many_kind:literal;)* }
         log { $($(#[$log_doc:meta])* $log:ident: $log_type:ident by $by:ident = $log_kind:literal;)* }
-        slots { $($slot_type:ident = $slot_kind:literal in
-            $($(#[$slot_doc:meta])* $slot:ident $slot_name:literal),*;)* }
-        listed { $($listed_type:ident = $listed_kind:literal in
-            $(#[$listed_doc:meta])* $listed:ident: $card:ident { $inner:ident };)* }
+        slots { $($slot_type:ident = $slot_kind:literal in $($(#[$slot_doc:meta])* $slot:ident $slot_name:literal),*;)* }
+        listed { $($listed_type:ident = $listed_kind:literal in $(#[$listed_doc:meta])* $listed:ident: $card:ident { $inner:ident };)* }
     ) => {
         /// What an answer may be worked out from.
         #[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord)]

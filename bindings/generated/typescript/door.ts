@@ -5550,6 +5550,14 @@ title: string,
  */
 handsOnMinutes: number, 
 /**
+ * If all goes well, minutes.
+ */
+leastMinutes?: number | null, 
+/**
+ * If much goes wrong, minutes.
+ */
+mostMinutes?: number | null, 
+/**
  * Where it belongs; left out: repair.
  */
 stage?: Stage | null, 
@@ -5558,25 +5566,25 @@ stage?: Stage | null,
  */
 steps: Array<Step>, 
 /**
- * Marks of the jobs to finish before it.
+ * Tools to lay out; left out: those of the ready-made job.
  */
-after: Array<string>, 
+tools?: Array<string> | null, 
+/**
+ * Mark of the ready-made job that names its tools and supplies.
+ */
+readyMade?: string | null, 
 /**
  * Marks of the parts that it needs.
  */
 parts: Array<string>, 
 /**
+ * Marks of the jobs to finish before it.
+ */
+after: Array<string>, 
+/**
  * What passes after the work, without hands.
  */
 wait?: Wait | null, 
-/**
- * If all goes well, minutes.
- */
-leastMinutes?: number | null, 
-/**
- * If much goes wrong, minutes.
- */
-mostMinutes?: number | null, 
 /**
  * It can be left and taken up again; left out: yes, unless what follows has a time limit.
  */
@@ -5586,18 +5594,6 @@ splittable?: boolean | null,
  */
 place?: JobPlace | null, 
 /**
- * It takes a second pair of hands; left out: no.
- */
-helper?: boolean | null, 
-/**
- * Mark of the ready-made job that names its tools and supplies.
- */
-readyMade?: string | null, 
-/**
- * The neighbours hear it; left out: no.
- */
-noisy?: boolean | null, 
-/**
  * What there is only one of and it takes; left out: the spray place where it is done there, else nothing.
  */
 spots?: Array<SpotTaken> | null, 
@@ -5606,9 +5602,13 @@ spots?: Array<SpotTaken> | null,
  */
 air?: Air | null, 
 /**
- * Tools to lay out; left out: those of the ready-made job.
+ * It takes a second pair of hands; left out: no.
  */
-tools?: Array<string> | null, };
+helper?: boolean | null, 
+/**
+ * The neighbours hear it; left out: no.
+ */
+noisy?: boolean | null, };
 
 /**
  * The check to do next.

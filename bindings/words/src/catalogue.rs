@@ -124,7 +124,7 @@ impl Catalogue {
             }
             Argument::Text { text } | Argument::Choice { choice: text } => text.clone().into(),
             Argument::Message { message } => self.say(message).into(),
-            Argument::List { items, joint } => {
+            Argument::Several { items, joint } => {
                 self.joined(items.iter().map(|item| self.say(item)).collect(), *joint).into()
             }
             Argument::Day { day } => self.day(day).into(),

@@ -25,7 +25,7 @@ pub enum Argument {
     Count { count: i64 },
     Text { text: String },
     Message { message: Said },
-    List { items: Vec<Said>, joint: Joint },
+    Several { items: Vec<Said>, joint: Joint },
     Choice { choice: String },
     Day { day: String },
     LocalTime { day: String, minute: u32 },

@@ -73,7 +73,7 @@ arguments! {
     String => Text: text -> Argument::Text { text };
     &str => Text: text -> Argument::Text { text: text.to_owned() };
     Message => Message: message -> Argument::Message { message };
-    List => List: list -> Argument::List { items: list.1, joint: list.0 };
+    List => List: list -> Argument::Several { items: list.1, joint: list.0 };
     bool => Choice: yes -> Argument::Choice { choice: if yes { "yes" } else { "no" }.to_owned() };
     Duration => Duration: long -> Argument::Duration { minutes: long.minutes };
 }

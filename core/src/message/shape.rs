@@ -46,7 +46,7 @@ impl Message {
         if items.len() == 1 {
             return items.remove(0);
         }
-        Self::new("joined", vec![("items", Argument::List { items, joint })])
+        Self::new("joined", vec![("items", Argument::Several { items, joint })])
     }
 }
 
@@ -142,7 +142,7 @@ pub enum Argument {
         message: Message,
     },
     /// Several messages.
-    List {
+    Several {
         /// The messages.
         items: Vec<Message>,
         /// How they are joined.
@@ -191,7 +191,7 @@ impl std::fmt::Display for Argument {
                 f.write_str(text)
             }
             Argument::Message { message } => write!(f, "{message}"),
-            Argument::List { items, .. } => {
+            Argument::Several { items, .. } => {
                 let items: Vec<String> = items.iter().map(ToString::to_string).collect();
                 f.write_str(&items.join("; "))
             }

@@ -17,36 +17,36 @@ pub struct NewJob {
     pub title: String,
     /// Hands-on time, minutes.
     pub hands_on_minutes: f64,
-    /// Where it belongs; left out: repair.
-    pub stage: Option<Stage>,
-    /// Instructions in order.
-    pub steps: Vec<Step>,
-    /// Marks of the jobs to finish before it.
-    pub after: Vec<String>,
-    /// Marks of the parts that it needs.
-    pub parts: Vec<String>,
-    /// What passes after the work, without hands.
-    pub wait: Option<Wait>,
     /// If all goes well, minutes.
     pub least_minutes: Option<f64>,
     /// If much goes wrong, minutes.
     pub most_minutes: Option<f64>,
+    /// Where it belongs; left out: repair.
+    pub stage: Option<Stage>,
+    /// Instructions in order.
+    pub steps: Vec<Step>,
+    /// Tools to lay out; left out: those of the ready-made job.
+    pub tools: Option<Vec<String>>,
+    /// Mark of the ready-made job that names its tools and supplies.
+    pub ready_made: Option<String>,
+    /// Marks of the parts that it needs.
+    pub parts: Vec<String>,
+    /// Marks of the jobs to finish before it.
+    pub after: Vec<String>,
+    /// What passes after the work, without hands.
+    pub wait: Option<Wait>,
     /// It can be left and taken up again; left out: yes, unless what follows has a time limit.
     pub splittable: Option<bool>,
     /// Where it has to be done; left out: at the bench.
     pub place: Option<JobPlace>,
-    /// It takes a second pair of hands; left out: no.
-    pub helper: Option<bool>,
-    /// Mark of the ready-made job that names its tools and supplies.
-    pub ready_made: Option<String>,
-    /// The neighbours hear it; left out: no.
-    pub noisy: Option<bool>,
     /// What there is only one of and it takes; left out: the spray place where it is done there, else nothing.
     pub spots: Option<Vec<SpotTaken>>,
     /// What the air has to be like; left out: it does not matter.
     pub air: Option<Air>,
-    /// Tools to lay out; left out: those of the ready-made job.
-    pub tools: Option<Vec<String>>,
+    /// It takes a second pair of hands; left out: no.
+    pub helper: Option<bool>,
+    /// The neighbours hear it; left out: no.
+    pub noisy: Option<bool>,
 }
 
 impl From<NewJob> for Job {

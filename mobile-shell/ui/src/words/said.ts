@@ -19,7 +19,7 @@ export type Argument =
   | { kind: 'count'; count: number }
   | { kind: 'text'; text: string }
   | { kind: 'message'; message: Said }
-  | { kind: 'list'; items: Said[]; joint: Joint }
+  | { kind: 'several'; items: Said[]; joint: Joint }
   | { kind: 'choice'; choice: string }
   | { kind: 'day'; day: string }
   | { kind: 'localTime'; day: string; minute: number }
@@ -133,7 +133,7 @@ function value(argument: Argument): string | FluentType<unknown> {
       return argument.text;
     case 'message':
       return say(argument.message);
-    case 'list':
+    case 'several':
       return joined(argument.items.map(say), argument.joint);
     case 'choice':
       return argument.choice;
