@@ -1,7 +1,7 @@
 // What the core says comes as the id of a message with its arguments; here it gets its words. The desk puts every answer through
 // this, so that the pages see texts.
 import { FluentBundle, FluentNumber, FluentType } from '@fluent/bundle';
-import type { FluentFunction, FluentResource, FluentValue, Scope } from '@fluent/bundle';
+import type { FluentFunction, FluentResource, FluentValue } from '@fluent/bundle';
 import type { Unit } from '../door/wire.ts';
 import { shown, trimmed, unitCard, withSymbol, type Decimals } from './numbers.ts';
 
@@ -53,7 +53,7 @@ class Span extends FluentType<number> {
 
 /** A count: chooses the plural, and is printed without groups. */
 class Count extends FluentNumber {
-  override toString(_scope?: Scope): string {
+  override toString(): string {
     return String(this.value);
   }
 }
