@@ -1,6 +1,6 @@
 // The desk between the pages and the door: asks, acts, tells pages what went stale, and remembers how to undo.
 import type { Door, DoorRefusal, DoorState } from '../../door/index.ts';
-import { Refused } from '../../door/index.ts';
+import { Refused } from '../../door/refused.ts';
 import { forgetAnswers, takeAnswer, takeDoor } from './early.ts';
 import type { Command, Outcome, Query, QueryMap, Refusal } from '../../door/wire.ts';
 import { together } from './together.svelte.ts';
