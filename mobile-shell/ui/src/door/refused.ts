@@ -3,10 +3,14 @@ import type { DoorRefusal } from './backend.ts';
 
 export class Refused extends Error {
   readonly refusal: DoorRefusal;
+  readonly code: DoorRefusal['code'];
+  readonly field: string | null;
 
   constructor(refusal: DoorRefusal) {
     super(refusal.code);
     this.name = 'Refused';
     this.refusal = refusal;
+    this.code = refusal.code;
+    this.field = refusal.field ?? null;
   }
 }
