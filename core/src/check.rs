@@ -14,16 +14,17 @@ impl Bound {
     /// assert!(FRONT_TEETH.check(f64::NAN).is_err());
     /// ```
     pub fn check(&self, value: f64) -> Result<f64, Refused> {
-        let (field, label) = (self.field.to_owned(), self.label.into());
+        if (self.min..=self.max).contains(&value) { Ok(value) } else { Err(self.refused(value)) }
+    }
+
+    fn refused(&self, value: f64) -> Refused {
+        let (bound, field, label) = (self.id, self.field.to_owned(), self.label.into());
         let (min, max, unit) = (self.min, self.max, self.unit);
-        let bound = self.id;
-        if !value.is_finite() {
-            return Err(Refused::NotANumber { bound, field, label, min, max, unit });
+        if value.is_finite() {
+            Refused::OutOfRange { bound, field, label, value, min, max, unit }
+        } else {
+            Refused::NotANumber { bound, field, label, min, max, unit }
         }
-        if value < min || value > max {
-            return Err(Refused::OutOfRange { bound, field, label, value, min, max, unit });
-        }
-        Ok(value)
     }
 
     /// Like [`check`](Self::check) for a value that may be unknown.

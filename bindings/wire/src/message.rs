@@ -18,9 +18,6 @@ pub fn implementation(prefix: &LitStr, input: &DeriveInput) -> Tokens {
         #input
 
         impl From<#name> for ::layshaft_core::message::Message {
-            // Nothing is said in a hurry: a small module comes before speed.
-            #[cold]
-            #[inline(never)]
             fn from(said: #name) -> Self {
                 match said { #(#arms)* }
             }
@@ -45,7 +42,7 @@ fn arm(prefix: &LitStr, name: &syn::Ident, variant: &Variant) -> Tokens {
         Fields::Unit | Fields::Named(_) => quote! {
             #name::#ident { #(#idents),* } => ::layshaft_core::message::Message::declared(
                 &#declared,
-                vec![#(::layshaft_core::message::Argue::argument(#idents)),*],
+                vec![#(::layshaft_core::message::IntoArgument::argument(#idents)),*],
             ),
         },
         Fields::Unnamed(fields) => Error::new_spanned(fields, "an argument of a message has a name").to_compile_error(),
@@ -57,7 +54,7 @@ fn declaration(prefix: &LitStr, variant: &Variant) -> Tokens {
     let arguments = variant.fields.iter().map(|field| {
         let ident = field.ident.clone().unwrap_or_else(|| format_ident!("unnamed"));
         let (name, of) = (ident.to_string().to_lower_camel_case(), &field.ty);
-        quote!((#name, <#of as ::layshaft_core::message::Argue>::KIND))
+        quote!((#name, <#of as ::layshaft_core::message::IntoArgument>::KIND))
     });
     quote!(::layshaft_core::message::Declared { id: #id, arguments: &[#(#arguments),*] })
 }

@@ -77,64 +77,73 @@ fn stands_alone(definition: &Definition, shown: &OutputDefinition, other: &Outpu
 /// The right side for one result, numbers in place of symbols, followed by what its open symbols are.
 fn equation(definition: &Definition, shown: &OutputDefinition, known: &[Known]) -> String {
     let parts = parts(definition.equation);
-    let named = parts.iter().find(|(left, _)| left == shown.symbol).map(|(_, right)| right.clone());
-    let whole = || match parts.first() {
-        Some((left, right)) if !left.contains(' ') => right.clone(),
-        // Solved for its symbol: both sides are needed.
-        Some((left, right)) => format!("{left} = {right}"),
-        None => definition.equation.to_owned(),
-    };
-    let mut text = match named {
-        Some(right) => right,
-        None if shown.symbol.contains(' ') => shown.symbol.to_owned(),
-        None => whole(),
-    };
+    let mut text = right_side(&parts, definition, shown);
     let mut constants = Vec::new();
-    for (left, right) in parts.iter().filter(|(left, _)| left != shown.symbol) {
+    for (left, right) in parts.iter().filter(|(left, _)| *left != shown.symbol) {
         if known.iter().any(|(symbol, _)| symbol == left) || !symbols(&text).any(|symbol| symbol == *left) {
             continue;
         }
         if right.parse::<f64>().is_ok() {
-            constants.push((left.as_str(), right.as_str()));
+            constants.push((*left, *right));
         } else {
-            text = format!("{text}, {left} = {right}");
+            text.extend([", ", left, " = ", right]);
         }
     }
     let put = |text: &str, at: usize| {
         with_numbers(text, |symbol| {
-            let constant = constants.iter().find(|(left, _)| *left == symbol).map(|(_, right)| (*right).to_owned());
+            let constant = constants.iter().find(|(left, _)| *left == symbol).map(|(_, right)| *right);
             let listed = known.iter().find(|(left, _)| *left == symbol);
-            constant.or_else(|| listed.and_then(|(_, each)| each.get(at).or(each.first()).cloned()))
+            constant.or_else(|| listed.and_then(|(_, each)| each.get(at).or(each.first()).map(String::as_str)))
         })
     };
     let text = match text.split_once("Σ ") {
         Some((before, term)) => {
             let terms = known.iter().map(|(_, each)| each.len()).max().unwrap_or_default();
             let terms: Vec<String> = (0..terms).map(|at| put(term, at)).collect();
-            format!("{}{}", put(before, 0), terms.join(" + "))
+            put(before, 0) + &terms.join(" + ")
         }
         None => put(&text, 0),
     };
     text.replace('·', "×")
 }
 
+/// What stands right of the equals sign for one result.
+fn right_side(parts: &[(&str, &str)], definition: &Definition, shown: &OutputDefinition) -> String {
+    let named = parts.iter().find(|(left, _)| *left == shown.symbol);
+    match (named, parts.first()) {
+        (Some((_, right)), _) => (*right).to_owned(),
+        // The symbol of such a result is an expression itself.
+        (None, _) if shown.symbol.contains(' ') => shown.symbol.to_owned(),
+        (None, Some((left, right))) if !left.contains(' ') => (*right).to_owned(),
+        // Solved for its symbol: both sides are needed.
+        (None, Some((left, right))) => format!("{left} = {right}"),
+        (None, None) => definition.equation.to_owned(),
+    }
+}
+
 /// The parts of an equation, `x = …, y = …`; a comma inside brackets parts nothing.
-fn parts(equation: &str) -> Vec<(String, String)> {
-    let mut parts: Vec<(String, String)> = Vec::new();
-    for piece in equation.split(", ") {
-        match (piece.split_once(" = "), parts.last_mut()) {
-            (Some((left, right)), _) => parts.push((left.to_owned(), right.to_owned())),
-            (None, Some((_, right))) => *right = format!("{right}, {piece}"),
-            (None, None) => {}
-        }
+fn parts(equation: &str) -> Vec<(&str, &str)> {
+    let mut parts: Vec<(&str, &str)> = Vec::new();
+    let mut rest = equation;
+    while let Some((left, after)) = rest.split_once(" = ") {
+        // The part ends at the last comma before the next equals sign; the last one at the end.
+        let next = after.find(" = ").unwrap_or(after.len());
+        let inside = after.get(..next).unwrap_or(after);
+        let end = if next == after.len() { after.len() } else { inside.rfind(", ").unwrap_or(after.len()) };
+        parts.push((left, after.get(..end).unwrap_or(after)));
+        rest = after.get(end..).unwrap_or_default().trim_start_matches(", ");
     }
     parts
 }
 
-/// Whether a letter goes on with a symbol.
+/// Whether a letter goes on with a symbol. Asked of every letter of every line, so the usual ones come first.
 fn within_symbol(letter: char, begun: bool) -> bool {
-    let mark = letter == '_' || letter == '′' || ('₀'..='₉').contains(&letter);
-    letter.is_alphabetic() || mark || (begun && letter.is_ascii_digit())
+    match letter {
+        'a'..='z' | 'A'..='Z' | '_' | '′' | '₀'..='₉' => true,
+        '0'..='9' => begun,
+        '\0'..='\x7f' | '·' | '−' | '×' | '²' | '√' => false,
+        _ => letter.is_alphabetic(),
+    }
 }
 
 /// Every symbol of a text.
@@ -143,19 +152,21 @@ fn symbols(text: &str) -> impl Iterator<Item = &str> {
 }
 
 /// An equation with numbers in place of the symbols that are known.
-fn with_numbers(equation: &str, known: impl Fn(&str) -> Option<String>) -> String {
-    let mut shown = String::new();
-    let mut symbol = String::new();
-    for letter in equation.chars().chain(['\n']) {
-        if within_symbol(letter, !symbol.is_empty()) {
-            symbol.push(letter);
+fn with_numbers<'a>(equation: &'a str, known: impl Fn(&str) -> Option<&'a str>) -> String {
+    let mut shown = String::with_capacity(2 * equation.len());
+    let mut begins = None;
+    for (at, letter) in equation.char_indices().chain([(equation.len(), ' ')]) {
+        if within_symbol(letter, begins.is_some()) {
+            begins = begins.or(Some(at));
             continue;
         }
-        shown.push_str(&known(&symbol).unwrap_or_else(|| symbol.clone()));
-        symbol.clear();
+        if let Some(symbol) = begins.take().and_then(|begins| equation.get(begins..at)) {
+            shown.push_str(known(symbol).unwrap_or(symbol));
+        }
         shown.push(letter);
     }
-    shown.trim_end().to_owned()
+    shown.truncate(shown.trim_end().len());
+    shown
 }
 
 /// A number with at most four decimals; what is entered has fewer, what is worked out is cut there. A small one keeps three
