@@ -30,7 +30,9 @@ use crate::plan::{
     PlanAskedMessage, PlanDateMessage, PlanFindingMessage, PlanNeverFitsMessage, PlanOrderMessage, PlanRefusedMessage,
     PlanWaitMessage,
 };
+use crate::quantity::FormulaSource;
 use crate::ready_made::ReadyMadeSource;
+use crate::record::LampCap;
 use crate::record::{JobMessage, PaintMessage, RecordMessage, SidewallMessage, SpecMessage};
 use crate::ripple::message::{RippleFollows, RippleMessage};
 use crate::time::TimeMessage;
@@ -68,6 +70,7 @@ pub const MESSAGES: &[&[Declared]] = &[
     FieldMessage::DECLARED,
     FillMessage::DECLARED,
     FluidsWorking::DECLARED,
+    FormulaSource::DECLARED,
     FuseColour::DECLARED,
     GearingFinding::DECLARED,
     GearingMessage::DECLARED,
@@ -119,7 +122,6 @@ pub const MESSAGES: &[&[Declared]] = &[
     TyresWorking::DECLARED,
     WireColour::DECLARED,
     WireMessage::DECLARED,
-    bounds::DECLARED,
 ];
 
 /// What every area says with.
@@ -128,13 +130,16 @@ const SHARED: &[Declared] = &[
     Declared { id: "joined", arguments: &[("items", ArgumentKind::List)] },
 ];
 
-/// The ids of what the handbook says of its formulas: what each works out, its inputs, its results, where it holds.
-pub fn formula_ids() -> Vec<String> {
+/// The ids that are made of other names: of each formula what it works out, its inputs, its results and where it holds; the
+/// label of each range, the looks of each lamp cap.
+pub fn made_ids() -> Vec<String> {
     let cards = handbook().into_iter();
     let said = cards.flat_map(|card| {
         let inputs = card.inputs.into_iter().map(|input| input.label);
         let outputs = card.outputs.into_iter().map(|output| output.label);
         [card.title, card.range].into_iter().chain(inputs).chain(outputs)
     });
-    said.map(|message| message.message_id).collect()
+    let labels = bounds::ALL.iter().map(|bound| bound.card().label);
+    let caps = LampCap::ALL.iter().map(|cap| cap.looks());
+    said.chain(labels).chain(caps).map(|message| message.message_id).collect()
 }

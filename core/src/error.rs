@@ -5,7 +5,7 @@
 use layshaft_wire::{message, wire};
 
 use crate::bounds::BoundId;
-use crate::message::{Joint, List, Measure, Message};
+use crate::message::{List, ListStyle, Measure, Message};
 use crate::units::Unit;
 
 /// Why something was not accepted. Nothing is stored when one of these comes back.
@@ -116,7 +116,7 @@ pub(crate) enum RefusedMessage {
 /// Why a word is refused where only some are known.
 pub(crate) fn none_of<'a>(given: &str, choices: impl IntoIterator<Item = &'a str>) -> Message {
     let choices = choices.into_iter().map(Message::as_entered).collect();
-    RefusedMessage::NoneOf { given: given.to_owned(), choices: List(Joint::Comma, choices) }.into()
+    RefusedMessage::NoneOf { given: given.to_owned(), choices: List(ListStyle::Comma, choices) }.into()
 }
 
 impl Refused {

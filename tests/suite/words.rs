@@ -4,7 +4,7 @@ use std::collections::{BTreeMap, BTreeSet};
 
 use fluent_syntax::ast::{Entry, Expression, InlineExpression, Message, Pattern, PatternElement};
 use fluent_syntax::parser::parse;
-use layshaft_core::catalogue::{MESSAGES, formula_ids};
+use layshaft_core::catalogue::{MESSAGES, made_ids};
 use layshaft_core::message::{ArgumentKind, Declared};
 use layshaft_core::record::record_cards;
 
@@ -119,8 +119,7 @@ fn each_message_of_the_core_has_words_and_they_use_what_it_brings() {
             }
         }
     }
-    wrong
-        .extend(formula_ids().into_iter().filter(|id| !catalogue.contains_key(id)).map(|id| format!("{id}: no words")));
+    wrong.extend(made_ids().into_iter().filter(|id| !catalogue.contains_key(id)).map(|id| format!("{id}: no words")));
     assert!(wrong.is_empty(), "{}", wrong.join("\n"));
 }
 
@@ -130,8 +129,8 @@ fn the_catalogue_has_no_words_for_what_nobody_says() {
     assert_eq!(ids.len(), declared().count(), "an id stands twice");
     let of_its_own = |id: &str| OWN.iter().any(|own| id == *own || (own.ends_with('-') && id.starts_with(own)));
     let catalogue = catalogue();
-    let formulas: BTreeSet<String> = formula_ids().into_iter().collect();
-    let said = |id: &str| ids.contains(id) || formulas.contains(id) || of_its_own(id);
+    let made: BTreeSet<String> = made_ids().into_iter().collect();
+    let said = |id: &str| ids.contains(id) || made.contains(id) || of_its_own(id);
     let idle: Vec<&String> = catalogue.keys().filter(|id| !said(id)).collect();
     assert!(idle.is_empty(), "{idle:?}");
 }
@@ -173,4 +172,45 @@ fn every_file_of_the_core_in_the_catalogue_is_read() {
         .collect();
     let read: BTreeSet<String> = layshaft_words::FILES.iter().map(|(name, _)| (*name).to_owned()).collect();
     assert_eq!(there, read);
+}
+
+/// Files whose texts are names of elements of a circuit, to be changed by the owner; they are no sentences.
+const NAMES: [&str; 2] = ["harness/templates/", "harness/diagnosis/fault.rs"];
+
+/// Texts in a piece of Rust that read like a sentence or a label: a capital letter, and a second word.
+fn sentences(code: &str) -> Vec<String> {
+    let lines = code.lines().map(str::trim).filter(|line| !line.starts_with("//") && !line.starts_with("#["));
+    let literals = lines.flat_map(|line| line.split('"').skip(1).step_by(2).map(str::to_owned).collect::<Vec<_>>());
+    let reads = |text: &str| {
+        let mut words =
+            text.split([' ', '\u{a0}']).filter(|word| word.chars().filter(|letter| letter.is_alphabetic()).count() > 1);
+        let first = words.next().unwrap_or_default();
+        let capital =
+            first.starts_with(char::is_uppercase) && !first.chars().skip(1).any(|c| c.is_uppercase() || c.is_numeric());
+        capital && words.next().is_some_and(|word| !word.contains(char::is_uppercase))
+    };
+    // An equation has its words from the handbook's own language of symbols.
+    literals.filter(|text| reads(text) && !text.contains(" = ")).collect()
+}
+
+#[test]
+fn no_sentence_stands_in_the_core_beside_the_catalogue() {
+    assert_eq!(
+        sentences("say(\"The chain is slack.\"); // \"Not this one\"\n//! \"Nor this\"\nid(\"two words\", \"Tern\")"),
+        ["The chain is slack.", "Not this one"]
+    );
+    for (folder, names) in [("core/src", &NAMES[..]), ("bindings/door/src", &[])] {
+        let mut files = Vec::new();
+        crate::architecture::rust_files(&crate::root().join(folder), &mut files);
+        assert!(files.len() > 10);
+        for path in files {
+            let shown = path.display().to_string();
+            let of_tests = shown.ends_with("_tests.rs") || shown.contains("/tests") || shown.contains("/bin/");
+            if of_tests || names.iter().any(|name| shown.contains(name)) {
+                continue;
+            }
+            let code = crate::architecture::without_tests(&std::fs::read_to_string(&path).unwrap());
+            assert_eq!(sentences(&code), [""; 0], "{shown}");
+        }
+    }
 }

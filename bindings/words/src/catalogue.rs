@@ -10,7 +10,7 @@ use unic_langid::LanguageIdentifier;
 
 use crate::functions::{Quantity, Span, exact, quantity, work};
 use crate::numbers::{Decimals, number};
-use crate::said::{Argument, Joint, Said};
+use crate::said::{Argument, ListStyle, Said};
 use crate::times::{self, Length, clock, day};
 
 /// The files of the English catalogue that hold what the core says, by name.
@@ -35,7 +35,6 @@ pub const FILES: &[(&str, &str)] = &[
     ("core/refused.ftl", include_str!("../../../fixtures/words/en/core/refused.ftl")),
     ("core/ripple.ftl", include_str!("../../../fixtures/words/en/core/ripple.ftl")),
     ("core/shared.ftl", include_str!("../../../fixtures/words/en/core/shared.ftl")),
-    ("core/sources.ftl", include_str!("../../../fixtures/words/en/core/sources.ftl")),
     ("core/today.ftl", include_str!("../../../fixtures/words/en/core/today.ftl")),
     ("core/tyres.ftl", include_str!("../../../fixtures/words/en/core/tyres.ftl")),
 ];
@@ -124,8 +123,8 @@ impl Catalogue {
             }
             Argument::Text { text } | Argument::Choice { choice: text } => text.clone().into(),
             Argument::Message { message } => self.say(message).into(),
-            Argument::Several { items, joint } => {
-                self.joined(items.iter().map(|item| self.say(item)).collect(), *joint).into()
+            Argument::Several { items, style } => {
+                self.joined(items.iter().map(|item| self.say(item)).collect(), *style).into()
             }
             Argument::Day { day } => self.day(day).into(),
             Argument::LocalTime { day, minute } => {
@@ -144,12 +143,12 @@ impl Catalogue {
         self.has(&id).then(|| self.format(&id, &arguments))
     }
 
-    fn joined(&self, items: Vec<String>, joint: Joint) -> String {
+    fn joined(&self, items: Vec<String>, style: ListStyle) -> String {
         let last = items.len().saturating_sub(1);
-        let id = |place: usize| match joint {
-            Joint::Sentences => "list-sentences",
-            Joint::And if place == last => "list-and",
-            Joint::Or if place == last => "list-or",
+        let id = |place: usize| match style {
+            ListStyle::Sentences => "list-sentences",
+            ListStyle::And if place == last => "list-and",
+            ListStyle::Or if place == last => "list-or",
             _ => "list-comma",
         };
         let parts = items.into_iter().enumerate();

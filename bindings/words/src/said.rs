@@ -25,7 +25,7 @@ pub enum Argument {
     Count { count: i64 },
     Text { text: String },
     Message { message: Said },
-    Several { items: Vec<Said>, joint: Joint },
+    Several { items: Vec<Said>, style: ListStyle },
     Choice { choice: String },
     Day { day: String },
     LocalTime { day: String, minute: u32 },
@@ -35,7 +35,7 @@ pub enum Argument {
 /// How the parts of a list are joined.
 #[derive(Clone, Copy, Debug, Deserialize, PartialEq)]
 #[serde(rename_all = "camelCase")]
-pub enum Joint {
+pub enum ListStyle {
     And,
     Or,
     Comma,

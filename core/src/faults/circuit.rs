@@ -10,7 +10,7 @@ use super::message::{CircuitCheckMessage, FaultsMessage};
 use crate::bounds;
 use crate::error::Refused;
 use crate::harness::{Fault, Harness, LampLook, Predictions, Setting, fault_places, look_id, look_spoken};
-use crate::message::{Joint, Message};
+use crate::message::{ListStyle, Message};
 use crate::record::Component;
 use crate::units::Unit;
 
@@ -217,7 +217,7 @@ fn caution(setting: &Setting, point: Option<&str>) -> Option<Message> {
         _ => CircuitCheckMessage::CautionProbe,
     });
     let said: Vec<Message> = [starter, engine, probe].into_iter().flatten().map(Into::into).collect();
-    (!said.is_empty()).then(|| Message::joined(Joint::Sentences, said))
+    (!said.is_empty()).then(|| Message::joined(ListStyle::Sentences, said))
 }
 
 /// The likelihoods of the outcomes when one is predicted; all alike when none is.

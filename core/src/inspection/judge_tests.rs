@@ -21,7 +21,7 @@ fn item(measure: Measure) -> Item {
         from_year: None,
         to_year: None,
         above_cc: None,
-        source: Source::new("a rule of the tests", Standing::Invented),
+        source: Source::new(Message::as_entered("a rule of the tests"), Standing::Invented),
     }
 }
 
@@ -36,12 +36,12 @@ fn derived_item(limit: Limit) -> Item {
 fn shown(value: f64, judgement: Judgement) -> Derived {
     let quantity = Quantity {
         id: "shown".into(),
-        label: "Shown at a true 80".into(),
+        label: Message::as_entered("Shown at a true 80"),
         value,
         unit: Unit::KilometreHour,
         judgement,
-        why: Some("it reads low".into()),
-        source: Source::new("the tests", Standing::Invented),
+        why: Some(Message::as_entered("it reads low")),
+        source: Source::new(Message::as_entered("the tests"), Standing::Invented),
     };
     Derived { quantities: vec![quantity], findings: Vec::new() }
 }

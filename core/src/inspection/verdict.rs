@@ -6,7 +6,7 @@ use super::answer::plausible;
 use super::message::InspectionMessage;
 use super::pack::{Item, Limit, Measure};
 use super::wording;
-use crate::message::{Joint, Message};
+use crate::message::{ListStyle, Message};
 use crate::quantity::{Derived, Judgement, Quantity};
 use crate::record::{AnswerWord, ItemAnswer};
 use crate::units::Unit;
@@ -27,7 +27,7 @@ impl Said {
 
 /// One sentence after the other.
 pub(super) fn and(first: impl Into<Message>, second: impl Into<Message>) -> Message {
-    Message::joined(Joint::Sentences, vec![first.into(), second.into()])
+    Message::joined(ListStyle::Sentences, vec![first.into(), second.into()])
 }
 
 /// What the bike itself says about a derived item.

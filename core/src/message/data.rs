@@ -42,11 +42,11 @@ impl Message {
     }
 
     /// Several messages as one.
-    pub fn joined(joint: Joint, mut items: Vec<Message>) -> Self {
+    pub fn joined(style: ListStyle, mut items: Vec<Message>) -> Self {
         if items.len() == 1 {
             return items.remove(0);
         }
-        Self::new("joined", vec![("items", Argument::Several { items, joint })])
+        Self::new("joined", vec![("items", Argument::Several { items, style })])
     }
 }
 
@@ -73,18 +73,6 @@ impl PartialEq<String> for Message {
     }
 }
 
-impl From<&String> for Message {
-    fn from(text: &String) -> Self {
-        Self::as_entered(text)
-    }
-}
-
-impl From<&str> for Message {
-    fn from(text: &str) -> Self {
-        Self::as_entered(text)
-    }
-}
-
 /// For logs and tests, in no language: the id and what goes into it.
 impl std::fmt::Display for Message {
     fn fmt(&self, f: &mut std::fmt::Formatter<'_>) -> std::fmt::Result {
@@ -105,7 +93,7 @@ impl std::fmt::Display for Message {
 
 /// How the parts of a list are joined.
 #[wire]
-pub enum Joint {
+pub enum ListStyle {
     /// The last two by “and”.
     And,
     /// The last two by “or”.
@@ -146,7 +134,7 @@ pub enum Argument {
         /// The messages.
         items: Vec<Message>,
         /// How they are joined.
-        joint: Joint,
+        style: ListStyle,
     },
     /// One of a fixed set. Chooses a form, and is not shown itself.
     Choice {

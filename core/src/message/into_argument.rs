@@ -1,6 +1,6 @@
 //! The types that a field of a message may have: quantities, counts, names, lengths of time, other messages.
 
-use super::{Argument, ArgumentKind, Joint, Message};
+use super::{Argument, ArgumentKind, ListStyle, Message};
 use crate::units::Unit;
 
 /// A number with its unit.
@@ -40,10 +40,10 @@ impl Duration {
 
 /// Several messages, and how they are joined.
 #[derive(Clone, Debug, PartialEq)]
-pub struct List(pub Joint, pub Vec<Message>);
+pub struct List(pub ListStyle, pub Vec<Message>);
 
 /// A type that a field of a message may have.
-pub trait Argue {
+pub trait IntoArgument {
     /// What kind of argument it is.
     const KIND: ArgumentKind;
 
@@ -54,7 +54,7 @@ pub trait Argue {
 /// One line a type: the kind, and how its value becomes an argument.
 macro_rules! arguments {
     ($($type:ty => $kind:ident: $value:ident -> $argument:expr;)*) => {$(
-        impl Argue for $type {
+        impl IntoArgument for $type {
             const KIND: ArgumentKind = ArgumentKind::$kind;
 
             fn argument(self) -> Argument {
@@ -73,7 +73,7 @@ arguments! {
     String => Text: text -> Argument::Text { text };
     &str => Text: text -> Argument::Text { text: text.to_owned() };
     Message => Message: message -> Argument::Message { message };
-    List => List: list -> Argument::Several { items: list.1, joint: list.0 };
+    List => List: list -> Argument::Several { items: list.1, style: list.0 };
     bool => Choice: yes -> Argument::Choice { choice: if yes { "yes" } else { "no" }.to_owned() };
     Duration => Duration: long -> Argument::Duration { minutes: long.minutes };
 }
@@ -81,7 +81,7 @@ arguments! {
 /// Types of the core that choose a form of a message: `choices! { Stage; End; }`.
 macro_rules! choices {
     ($($type:ty;)*) => {$(
-        impl $crate::message::Argue for $type {
+        impl $crate::message::IntoArgument for $type {
             const KIND: $crate::message::ArgumentKind = $crate::message::ArgumentKind::Choice;
 
             fn argument(self) -> $crate::message::Argument {

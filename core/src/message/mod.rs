@@ -3,13 +3,13 @@
 //!
 //! An area declares its messages as an enum marked `#[message]`; each variant is one message, its fields are the arguments.
 
-mod argue;
+mod data;
 mod declared;
 mod field;
-mod shape;
+mod into_argument;
 
-pub(crate) use argue::choices;
-pub use argue::{Argue, Duration, List, Measure, camel_name};
+pub use data::{Argument, ListStyle, Message, NamedArgument};
 pub use declared::{ArgumentKind, Declared};
 pub use field::FieldMessage;
-pub use shape::{Argument, Joint, Message, NamedArgument};
+pub(crate) use into_argument::choices;
+pub use into_argument::{Duration, IntoArgument, List, Measure, camel_name};

@@ -1,5 +1,6 @@
 //! One number beside another, whatever they are of.
 
+use super::formula_source::FormulaSource;
 use super::source::{Source, Standing};
 use crate::bounds;
 use crate::quantity::{formula, within};
@@ -16,7 +17,7 @@ pub fn percent_change(before: f64, after: f64) -> f64 {
 }
 
 fn definition() -> Source {
-    Source::new("Definition", Standing::Computed)
+    Source::new(FormulaSource::Definition, Standing::Computed)
 }
 
 formula! {

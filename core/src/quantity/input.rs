@@ -140,7 +140,7 @@ mod tests {
     #[test]
     fn a_refusal_names_the_input_and_not_the_range() {
         let refused = within(&bounds::CIRCUMFERENCE)
-            .check("newCircumferenceMm", || "Circumference after".into(), &Given::Number(1.0))
+            .check("newCircumferenceMm", || Message::as_entered("Circumference after"), &Given::Number(1.0))
             .unwrap_err();
         assert_eq!(refused.english(), "Circumference after: 1 mm is outside 500 to 3 000 mm");
         assert!(matches!(refused, Refused::OutOfRange { field, .. } if field == "newCircumferenceMm"));
@@ -149,8 +149,8 @@ mod tests {
     #[test]
     fn a_word_that_is_no_choice_is_refused_with_the_choices() {
         let made = Accepts::OneOf(&["solid", "tinned"]);
-        assert!(made.check("conductor", || "Conductor".into(), &Given::Text("solid")).is_ok());
-        let refused = made.check("conductor", || "Conductor".into(), &Given::Text("wet")).unwrap_err();
+        assert!(made.check("conductor", || Message::as_entered("Conductor"), &Given::Text("solid")).is_ok());
+        let refused = made.check("conductor", || Message::as_entered("Conductor"), &Given::Text("wet")).unwrap_err();
         assert_eq!(refused.english(), "Conductor: “wet” is none of solid, tinned");
     }
 }

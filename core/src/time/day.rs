@@ -4,7 +4,7 @@ use chrono::{Datelike, NaiveDate};
 use layshaft_wire::message;
 
 use crate::error::Refused;
-use crate::message::{Argue, Argument, ArgumentKind, FieldMessage};
+use crate::message::{Argument, ArgumentKind, FieldMessage, IntoArgument};
 
 /// A civil day, counted from 1 January 1970.
 #[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord)]
@@ -38,7 +38,7 @@ impl Day {
     }
 }
 
-impl Argue for Day {
+impl IntoArgument for Day {
     const KIND: ArgumentKind = ArgumentKind::Day;
 
     fn argument(self) -> Argument {
@@ -55,7 +55,7 @@ pub(crate) struct LocalTime {
     pub(crate) minute: u32,
 }
 
-impl Argue for LocalTime {
+impl IntoArgument for LocalTime {
     const KIND: ArgumentKind = ArgumentKind::LocalTime;
 
     fn argument(self) -> Argument {

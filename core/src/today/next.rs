@@ -5,7 +5,7 @@ use std::cmp::Reverse;
 use layshaft_wire::wire;
 
 use super::message::TodayMessage;
-use crate::message::{Joint, List, Message};
+use crate::message::{List, ListStyle, Message};
 use crate::plan::{PlanRow, air_needed};
 use crate::record::{Bike, Job, JobPlace, JobState};
 use crate::time::Moment;
@@ -76,7 +76,7 @@ fn why(bike: &Bike, row: &PlanRow, fits: bool, frees: u32, critical: bool) -> Me
         reasons.push(TodayMessage::NothingInTheWay);
     }
     reasons.truncate(2);
-    Message::joined(Joint::Comma, reasons.into_iter().map(Message::from).collect())
+    Message::joined(ListStyle::Comma, reasons.into_iter().map(Message::from).collect())
 }
 
 /// What a job asks of the hour in which it is done.
@@ -89,5 +89,5 @@ fn asks(job: &Job) -> Option<List> {
     let helper = job.helper.filter(|asks| *asks).map(|_| TodayMessage::Helper);
     let of_hour = place.into_iter().chain(helper).map(Message::from);
     let asked: Vec<Message> = of_hour.chain(air_needed(job.air.as_ref())).collect();
-    (!asked.is_empty()).then_some(List(Joint::And, asked))
+    (!asked.is_empty()).then_some(List(ListStyle::And, asked))
 }

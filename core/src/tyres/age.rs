@@ -5,7 +5,7 @@ use layshaft_wire::wire;
 
 use super::message::{TyresMessage, TyresRefused, TyresSource};
 use crate::error::Refused;
-use crate::message::{Joint, Message};
+use crate::message::{ListStyle, Message};
 use crate::quantity::{Judgement, Source, Standing};
 use crate::record::{DateCode, FIELD, WeekMade, age_days, age_years, date_source, decade_source};
 use crate::time::Day;
@@ -94,7 +94,7 @@ fn advice(least: f64, most: f64, short: bool) -> (Judgement, Message) {
     if least >= REPLACE_YEARS {
         let mut said = vec![TyresMessage::Replace { years }.into()];
         said.extend(short.then(|| TyresMessage::DecadeOpen.into()));
-        (Judgement::Outside, Message::joined(Joint::Sentences, said))
+        (Judgement::Outside, Message::joined(ListStyle::Sentences, said))
     } else if most < LOOK_YEARLY_YEARS {
         (Judgement::Fine, TyresMessage::Young { years }.into())
     } else {

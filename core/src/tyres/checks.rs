@@ -3,7 +3,7 @@
 use layshaft_wire::wire;
 
 use super::message::{TyreCheckMessage, TyresSource};
-use crate::message::{Joint, List, Message};
+use crate::message::{List, ListStyle, Message};
 use crate::quantity::{Judgement, Source, Standing};
 use crate::record::{Section, SpeedSymbol, Tube, TyreSize, Wheel, load_kg};
 use crate::units::Unit;
@@ -150,7 +150,7 @@ fn tube_sizes(size: &TyreSize, wheel: &Wheel) -> (Judgement, TyreCheckMessage) {
     if wheel.tube_sizes.is_empty() {
         return (Judgement::Open, TyreCheckMessage::TubeSizesUnknown);
     }
-    let sizes = List(Joint::Comma, wheel.tube_sizes.iter().map(Message::as_entered).collect());
+    let sizes = List(ListStyle::Comma, wheel.tube_sizes.iter().map(Message::as_entered).collect());
     let mut named = wheel.tube_sizes.iter().filter_map(|code| TyreSize::read(code).ok());
     if named.any(|tube| tube.same_dimensions(size)) {
         return (Judgement::Fine, TyreCheckMessage::TubeFits { sizes });

@@ -3,7 +3,7 @@
 use layshaft_core::changes::edits;
 use layshaft_core::coating::{ProcessAnswer, ProcessAsk, ProcessState, against_it, process_answer};
 use layshaft_core::error::{Refusal, Refused};
-use layshaft_core::message::{Joint, Message};
+use layshaft_core::message::{ListStyle, Message};
 use layshaft_core::record::{Coat, Job, Process, ProcessStep, Product, Stay, StayPlace, went_on};
 use layshaft_core::time::Moment;
 
@@ -77,7 +77,7 @@ impl Act for SandCoat {
             ProcessState::TooSoon => {
                 return conflict(
                     "process",
-                    Message::joined(Joint::Sentences, vec![DoorMessage::TooSoft.into(), sheet.sentence]),
+                    Message::joined(ListStyle::Sentences, vec![DoorMessage::TooSoft.into(), sheet.sentence]),
                 );
             }
             _ => return conflict("process", DoorMessage::NothingToSand),
@@ -127,7 +127,7 @@ fn check_air(
         return Ok(());
     }
     let reasons = against.into_iter().map(|finding| finding.text).collect();
-    conflict("process", Message::joined(Joint::Sentences, reasons))
+    conflict("process", Message::joined(ListStyle::Sentences, reasons))
 }
 
 fn decal_on(mut process: Process, number: usize, on_ms: i64) -> Process {

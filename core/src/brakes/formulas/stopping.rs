@@ -9,7 +9,7 @@ use super::sources::uniform;
 use crate::bounds;
 use crate::brakes::message::{BrakesMessage, BrakesRefused, BrakesSource};
 use crate::error::Refused;
-use crate::message::{Joint, List, Message};
+use crate::message::{List, ListStyle, Message};
 use crate::quantity::{Accepts, Source, Standing, formula, within};
 use crate::record::End;
 use crate::units::{GRAVITY, Unit};
@@ -128,7 +128,7 @@ impl DirectiveLine {
             label: BrakesRefused::LabelDirectiveLine.into(),
             reason: BrakesRefused::NoSuchLine {
                 name: name.to_owned(),
-                lines: List(Joint::Comma, DIRECTIVE_LINES.map(|line| Message::as_entered(line.name)).to_vec()),
+                lines: List(ListStyle::Comma, DIRECTIVE_LINES.map(|line| Message::as_entered(line.name)).to_vec()),
             }
             .into(),
         })

@@ -8,7 +8,7 @@ use crate::brakes::formulas::{
 };
 use crate::brakes::judge::{BrakeLine, Effort, fluid_source, ratio_source, swap};
 use crate::brakes::message::{BrakesMessage, BrakesWorking};
-use crate::message::{Joint, Message};
+use crate::message::{ListStyle, Message};
 use crate::quantity::{Line, WorkLine, Working};
 use crate::record::Brake;
 use crate::units::Unit;
@@ -117,6 +117,6 @@ pub(crate) fn working(lines: Vec<WorkLine>, hydraulic: bool, mass: Option<(f64, 
     Working {
         lines,
         sources: first.into_iter().chain([uniform()]).collect(),
-        range: Message::joined(Joint::Sentences, vec![BrakesMessage::Range.into(), mass.into()]),
+        range: Message::joined(ListStyle::Sentences, vec![BrakesMessage::Range.into(), mass.into()]),
     }
 }

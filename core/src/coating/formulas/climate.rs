@@ -6,7 +6,7 @@
 use std::f64::consts::TAU;
 
 use crate::coating::message::CoatingMessage;
-use crate::message::{Joint, Message};
+use crate::message::{ListStyle, Message};
 use crate::record::{Bike, Climate, Place, Stay};
 use crate::time::{Moment, ZoneShift};
 use crate::units::Unit;
@@ -148,7 +148,7 @@ impl ClimateLog {
         if let Some(celsius) = self.set.last().filter(|set| set.tried).and_then(|set| set.celsius) {
             said.push(CoatingMessage::BasisTried { celsius: at(celsius) }.into());
         }
-        Message::joined(Joint::Sentences, said)
+        Message::joined(ListStyle::Sentences, said)
     }
 
     /// Nothing is known: neither a reading, nor the usual temperatures, nor one that is tried.

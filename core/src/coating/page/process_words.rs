@@ -3,7 +3,7 @@
 use super::process_ask::{ProcessState, StepAnswer};
 use super::words;
 use crate::coating::message::ProcessMessage;
-use crate::message::{Joint, Message};
+use crate::message::{ListStyle, Message};
 use crate::quantity::{Finding, FindingCode, Weight};
 use crate::record::{Layer, Process};
 use crate::time::Zone;
@@ -116,7 +116,7 @@ pub(crate) fn findings(next: &Next, process: &Process, zone: &Zone) -> Vec<Findi
         };
         let spare = next.over_decal.then_some(ProcessMessage::SpareDecal);
         let sentences = [Some(too_late), spare].into_iter().flatten().map(Message::from);
-        let text = Message::joined(Joint::Sentences, sentences.collect());
+        let text = Message::joined(ListStyle::Sentences, sentences.collect());
         findings.push(Finding::new(FindingCode::ProcessSandFirst, Weight::Care, text));
     }
     let bare = process

@@ -6,7 +6,7 @@ use crate::coating::formulas::{
     USUAL_REFERENCE, hours_between,
 };
 use crate::coating::message::{CoatingWorking, CureMessage};
-use crate::message::{Joint, Measure, Message};
+use crate::message::{ListStyle, Measure, Message};
 use crate::quantity::{Difference, Line, Source, Standing, WorkLine, Working};
 use crate::ready_made::source_of;
 use crate::record::first_hours;
@@ -121,5 +121,5 @@ fn range(sheet: &CureAnswer, pace: &Pace, climate: &ClimateLog) -> Message {
         activation.map(Message::from),
         sheet.product.at_celsius.is_none().then(|| reference.into()),
     ];
-    Message::joined(Joint::Sentences, said.into_iter().flatten().collect())
+    Message::joined(ListStyle::Sentences, said.into_iter().flatten().collect())
 }

@@ -4,7 +4,7 @@
 
 use super::sources::peukert;
 use crate::bounds;
-use crate::quantity::{Source, Standing, formula, within};
+use crate::quantity::{FormulaSource, Source, Standing, formula, within};
 
 /// Rested voltage of a 12 V lead battery and its charge, volts and per cent, empty first. Second-hand table; the form
 /// 6 (specific gravity + 0.84) agrees at the full end and lies 0.13 V lower at the empty one.
@@ -65,7 +65,7 @@ formula! {
         /// Charge.
         charge "q" Percent;
     }
-    from Source::new("A straight line between two points", Standing::Computed);
+    from Source::new(FormulaSource::StraightLine, Standing::Computed);
     it => Ok([Some(it.charge()).filter(|charge| charge.is_finite())])
 }
 
@@ -124,7 +124,7 @@ formula! {
         /// Charge.
         charge "q" Percent;
     }
-    from Source::new("Table restated on many pages", Standing::SecondHand);
+    from Source::new(FormulaSource::RestatedTable, Standing::SecondHand);
     it => Ok([rested_charge(it.volts)])
 }
 

@@ -6,7 +6,7 @@
 use layshaft_wire::wire;
 
 use crate::electrical::message::{ElectricalMessage, ElectricalSource};
-use crate::message::{Joint, Message};
+use crate::message::{ListStyle, Message};
 use crate::quantity::{Source, Standing};
 use crate::record::LampCap;
 
@@ -39,9 +39,9 @@ pub fn cap_fits(holder: Option<LampCap>, lamp: Option<LampCap>) -> (CapFit, Mess
     }
     let other = ElectricalMessage::CapOther {
         holder: holder.written().to_owned(),
-        holder_looks: holder.looks().into(),
+        holder_looks: holder.looks(),
         lamp: lamp.written().to_owned(),
-        lamp_looks: lamp.looks().into(),
+        lamp_looks: lamp.looks(),
     };
     let mut said = vec![other.into()];
     let like_15 = [LampCap::Ba15s, LampCap::Ba15d, LampCap::Bau15s, LampCap::Bay15d];
@@ -51,7 +51,7 @@ pub fn cap_fits(holder: Option<LampCap>, lamp: Option<LampCap>) -> (CapFit, Mess
     if [holder, lamp].contains(&LampCap::P43t) && [holder, lamp].contains(&LampCap::Px43t) {
         said.push(ElectricalMessage::CapStronger.into());
     }
-    (CapFit::DoesNotFit, Message::joined(Joint::Sentences, said))
+    (CapFit::DoesNotFit, Message::joined(ListStyle::Sentences, said))
 }
 
 /// Where the caps come from.

@@ -6,7 +6,7 @@
 use super::battery::{ChargeBetween, rested_charge};
 use super::volts::SIX_CELLS;
 use crate::bounds;
-use crate::quantity::{Source, Standing, formula, within};
+use crate::quantity::{FormulaSource, Source, Standing, formula, within};
 
 /// Specific gravity at 25 °C and charge, per cent, empty first. Second-hand table, the companion of that of the voltages.
 const GRAVITY: [(f64, f64); 5] = [(1.120, 0.0), (1.155, 25.0), (1.190, 50.0), (1.225, 75.0), (1.265, 100.0)];
@@ -94,7 +94,7 @@ formula! {
         /// Charge.
         charge "q" Percent;
     }
-    from Source::new("Table restated on many pages; usual correction for temperature", Standing::SecondHand);
+    from Source::new(FormulaSource::RestatedTableCorrected, Standing::SecondHand);
     it => Ok([charge_from_gravity(gravity_at_25(it.gravity, it.celsius))])
 }
 
@@ -113,7 +113,7 @@ formula! {
         /// Time.
         days "t" Day;
     }
-    from Source::new("Charge over current", Standing::Computed);
+    from Source::new(FormulaSource::ChargeOverCurrent, Standing::Computed);
     it => Ok([days_to_flat(it.battery_ah, it.charge_percent, it.drain_milliamperes / 1000.0)])
 }
 
@@ -132,7 +132,7 @@ formula! {
         /// Time.
         hours "t" Hour;
     }
-    from Source::new("Charge over current; 1.2 for what a flooded battery loses is common practice", Standing::CommonPractice);
+    from Source::new(FormulaSource::RechargePractice, Standing::CommonPractice);
     it => Ok([recharge_hours(it.battery_ah, it.charge_percent, it.charger_amperes)])
 }
 

@@ -3,7 +3,7 @@
 use super::load::{lamp_watts, load_sum};
 use super::sources::{balance, filament_law, flasher_load};
 use crate::bounds;
-use crate::quantity::{Source, Standing, formula, within};
+use crate::quantity::{FormulaSource, Source, Standing, formula, within};
 
 /// Current that an output leaves for the battery, amperes; below zero it discharges.
 ///
@@ -58,7 +58,7 @@ formula! {
         /// Load.
         watts "P" Watt;
     }
-    from Source::new("Sum of powers", Standing::Computed);
+    from Source::new(FormulaSource::SumOfPowers, Standing::Computed);
     it => Ok([load_sum(&it.shares, &it.watts)])
 }
 

@@ -9,7 +9,7 @@ use layshaft_wire::wire;
 use crate::bounds;
 use crate::electrical::message::ElectricalSource;
 use crate::error::Refused;
-use crate::quantity::{Source, Standing};
+use crate::quantity::{FormulaSource, Source, Standing};
 use crate::quantity::{formula, within};
 use crate::record::FlasherKind;
 
@@ -178,7 +178,7 @@ formula! {
         /// Flashes a minute.
         flashes_minute "n" FlashesMinute;
     }
-    from Source::new("Mean over the whole time", Standing::Computed);
+    from Source::new(FormulaSource::MeanOverTime, Standing::Computed);
     it => counted_rate(it.flashes, it.seconds).map(|rate| [rate])
 }
 

@@ -4,7 +4,7 @@ use layshaft_wire::wire;
 
 use crate::bounds;
 use crate::electrical::message::{ElectricalSource, FuseColour};
-use crate::quantity::{Source, Standing, formula, within};
+use crate::quantity::{FormulaSource, Source, Standing, formula, within};
 
 /// Ratings of blade fuses and their colours, amperes. Second hand, from published test data that cite ISO 8820-3.
 pub const BLADE_FUSES: [(f64, FuseColour); 10] = [
@@ -81,7 +81,7 @@ formula! {
         /// Rating.
         rating "I_F" Ampere;
     }
-    from Source::new("A fuse carries 0.75 to 0.8 of its rating for long", Standing::CommonPractice);
+    from Source::new(FormulaSource::FuseRating, Standing::CommonPractice);
     it => Ok([least_fuse(it.amperes)])
 }
 

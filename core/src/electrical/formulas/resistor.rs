@@ -7,7 +7,7 @@ use crate::bounds;
 use crate::electrical::message::{ElectricalMessage, ElectricalSource};
 use crate::error::Refused;
 use crate::message::Message;
-use crate::quantity::{Source, Standing};
+use crate::quantity::{FormulaSource, Source, Standing};
 use crate::quantity::{formula, within};
 use crate::record::{Consumer, LightSource, Slot, Spec, Use};
 
@@ -163,7 +163,7 @@ formula! {
         /// Power.
         watts "P" Watt;
     }
-    from Source::new("Ohm's law", Standing::Computed);
+    from Source::new(FormulaSource::Ohm, Standing::Computed);
     it => Ok([resistor_watts(it.volts, it.ohms)])
 }
 

@@ -4,7 +4,7 @@ use super::wire::{Conductor, check_wire, gauge_diameter, gauge_section, voltage_
 use crate::bounds;
 use crate::electrical::message::ElectricalMessage;
 use crate::error::Refused;
-use crate::quantity::{Accepts, Source, Standing, formula, within};
+use crate::quantity::{Accepts, FormulaSource, Source, Standing, formula, within};
 use crate::units::Unit;
 
 formula! {
@@ -50,7 +50,7 @@ formula! {
         /// Diameter.
         diameter "d" Millimetre;
     }
-    from Source::new("ASTM B258", Standing::SecondHand);
+    from Source::new(FormulaSource::WireGauge, Standing::SecondHand);
     it => {
         if it.gauge.fract() == 0.0 {
             let gauge = it.gauge as i32;

@@ -3,7 +3,7 @@
 use super::balance::{Balance, StateLoad, Stationary};
 use super::message::LoadMessage;
 use crate::electrical::formulas::{RidingState, Volts, output_at};
-use crate::message::{Joint, List, Message};
+use crate::message::{List, ListStyle, Message};
 use crate::quantity::{Finding, FindingCode, Weight};
 use crate::record::{Slot, Supply};
 use crate::units::Unit;
@@ -40,7 +40,7 @@ fn use_unknown(consumers: &[Slot]) -> Option<Finding> {
     if silent.is_empty() {
         return None;
     }
-    let text = LoadMessage::LoadUseUnknown { names: List(Joint::Comma, silent) };
+    let text = LoadMessage::LoadUseUnknown { names: List(ListStyle::Comma, silent) };
     Some(Finding::new(FindingCode::LoadUseUnknown, Weight::Care, text))
 }
 

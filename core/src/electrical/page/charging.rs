@@ -12,7 +12,7 @@ use crate::electrical::judge::{
     ChargingPattern, ChargingTest, Readings, TestLine, TestVerdict, charging_limits, limit_sources, verdict,
 };
 use crate::error::Refused;
-use crate::message::{Joint, List, Message};
+use crate::message::{List, ListStyle, Message};
 use crate::quantity::{Finding, FindingCode, Line, Source, Standing, Weight, WorkLine, Working};
 use crate::record::Bike;
 use crate::units::Unit;
@@ -129,7 +129,7 @@ pub fn charging_answer(bike: &Bike, ask: &ChargingAsk) -> Result<ChargingAnswer,
     if charge.is_none() && sheet.days_to_flat.is_some() {
         range.push(ChargingPageMessage::AssumedFull.into());
     }
-    sheet.working.range = Message::joined(Joint::Sentences, range);
+    sheet.working.range = Message::joined(ListStyle::Sentences, range);
     Ok(sheet)
 }
 
@@ -170,7 +170,7 @@ fn findings(sheet: &ChargingAnswer, drain: Option<f64>, capacity: Option<f64>) -
     let unknown = sheet.tests.iter().filter(|line| line.verdict == TestVerdict::Unknown);
     let unknown: Vec<Message> = unknown.map(|line| name(line.test).into()).collect();
     if !unknown.is_empty() {
-        let tests = List(Joint::Comma, unknown);
+        let tests = List(ListStyle::Comma, unknown);
         say(FindingCode::ChargingUnknown, Weight::Note, ChargingPageMessage::NotMeasured { tests }.into());
     }
     if let Some(drain) = drain.filter(|drain| *drain > crate::electrical::judge::DRAIN_MILLIAMPERES) {

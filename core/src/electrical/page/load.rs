@@ -11,7 +11,7 @@ use crate::electrical::formulas::{
 use crate::electrical::judge::{COMPARED_AT_RPM, FLOODED, TEN_HOURS, balance, stationary};
 use crate::electrical::{Balance, StateLoad, Stationary};
 use crate::error::Refused;
-use crate::message::{Joint, Message};
+use crate::message::{ListStyle, Message};
 use crate::quantity::{Finding, Line, WorkLine, Working};
 use crate::record::{Bike, LightSource, OutputPoint, Slot, Supply};
 use crate::units::Unit;
@@ -171,7 +171,7 @@ fn range(supply: &Supply, volts: &Volts) -> Message {
             said.push(LoadPageMessage::AssumedPeukert);
         }
     }
-    Message::joined(Joint::Sentences, said.into_iter().map(Into::into).collect())
+    Message::joined(ListStyle::Sentences, said.into_iter().map(Into::into).collect())
 }
 
 #[cfg(test)]

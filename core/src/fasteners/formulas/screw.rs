@@ -8,7 +8,7 @@ use super::torque::{Seat, nut_factor_torque, preload_from_torque, tighten};
 use crate::bounds;
 use crate::error::Refused;
 use crate::fasteners::message::{ScrewMessage, ThreadMessage};
-use crate::quantity::{Accepts, Source, Standing, formula, within};
+use crate::quantity::{Accepts, FormulaSource, Source, Standing, formula, within};
 use crate::units::Unit;
 
 /// Share of the diameter that must be left as core; below it there is no such screw.
@@ -155,7 +155,7 @@ formula! {
         /// Torque.
         torque "T" NewtonMetre;
     }
-    from Source::new("Handbook rule; K about 0.20 dry and 0.15 to 0.16 oiled", Standing::Memory);
+    from Source::new(FormulaSource::NutFactor, Standing::Memory);
     it => size(it.diameter_mm, it.pitch_mm).and_then(|(d, p)| {
         let proof = screw_load(stress_area(d, p), PropertyClass::read(&it.property_class)?.proof(d));
         Ok([nut_factor_torque(it.nut_factor, d, it.share_percent / 100.0 * proof)])
@@ -181,7 +181,7 @@ formula! {
         /// Thread engaged.
         engagement "L" Millimetre;
     }
-    from Source::new("FED-STD-H28 form; published example M10 × 1.5 in aluminium", Standing::SecondHand);
+    from Source::new(FormulaSource::ThreadShear, Standing::SecondHand);
     it => size(it.diameter_mm, it.pitch_mm).and_then(|(d, p)| {
         if it.nut_flank_mm >= d {
             let (flank, diameter) = (Unit::Millimetre.of(it.nut_flank_mm), Unit::Millimetre.of(d));
@@ -215,7 +215,7 @@ formula! {
         /// Threads that it could be taken for.
         neighbours "n" None;
     }
-    from Source::new("ISO 261/262, JIS, ASME B1.1, BS 84, BS 811; the limits are common practice", Standing::Memory);
+    from Source::new(FormulaSource::ThreadStandards, Standing::Memory);
     it => {
         let found = identify(it.diameter_mm, it.pitch_mm);
         let nearest = found.likely.first();

@@ -5,7 +5,7 @@
 
 use crate::error::Refused;
 use crate::fasteners::message::ScrewMessage;
-use crate::message::{Joint, List, Message};
+use crate::message::{List, ListStyle, Message};
 
 /// A property class of screws.
 #[derive(Clone, Copy, Debug, PartialEq)]
@@ -65,7 +65,7 @@ impl PropertyClass {
             label: ScrewMessage::PropertyClass.into(),
             reason: ScrewMessage::UnknownClass {
                 given: text.to_owned(),
-                classes: List(Joint::Comma, CLASSES.map(|class| Message::as_entered(class.name)).to_vec()),
+                classes: List(ListStyle::Comma, CLASSES.map(|class| Message::as_entered(class.name)).to_vec()),
             }
             .into(),
         })

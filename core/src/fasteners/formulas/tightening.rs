@@ -6,7 +6,7 @@ use super::thread::{flank_diameter, stress_area};
 use super::torque::{Seat, assembly_preload, tightening_torque, torsion};
 use crate::bounds;
 use crate::fasteners::message::ScrewMessage;
-use crate::quantity::{Accepts, Source, Standing, formula, within};
+use crate::quantity::{Accepts, FormulaSource, Source, Standing, formula, within};
 
 fn assembly() -> Source {
     Source::new(ScrewMessage::SourceAssembly, Standing::SecondHand)
@@ -25,7 +25,7 @@ formula! {
         /// Load.
         load "F" Newton;
     }
-    from Source::new("Definition of stress", Standing::Computed);
+    from Source::new(FormulaSource::Stress, Standing::Computed);
     it => Ok([screw_load(it.stress_area_mm2, it.stress_mpa)])
 }
 
@@ -102,6 +102,6 @@ formula! {
         /// Thread engaged.
         engagement "L" Millimetre;
     }
-    from Source::new("Handbook rules, which disagree", Standing::SecondHand);
+    from Source::new(FormulaSource::HandbookRules, Standing::SecondHand);
     it => Ok([engaged_by_rule(it.diameters, it.diameter_mm, it.fine)])
 }

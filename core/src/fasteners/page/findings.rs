@@ -3,7 +3,7 @@
 use super::ask::{EngagementAdvice, FastenerAsk, TorqueBand};
 use crate::fasteners::formulas::{ScrewPlace, ThreadMatch};
 use crate::fasteners::message::{ScrewMessage, ThreadMessage};
-use crate::message::{Joint, List, Message};
+use crate::message::{List, ListStyle, Message};
 use crate::quantity::{Finding, FindingCode, Weight};
 use crate::units::Unit;
 
@@ -21,7 +21,7 @@ pub(crate) fn findings(
         (None, _) => say(FindingCode::ThreadNone, Weight::Care, ThreadMessage::None.into()),
         (Some(_), Some(_)) => {
             let names = likely.iter().map(|thread| Message::as_entered(&thread.name)).collect();
-            let text = ThreadMessage::Several { threads: List(Joint::And, names) };
+            let text = ThreadMessage::Several { threads: List(ListStyle::And, names) };
             say(FindingCode::ThreadSeveral, Weight::Care, text.into());
         }
         _ => {}

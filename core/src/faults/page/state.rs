@@ -9,7 +9,7 @@ use crate::faults::message::{FaultsMessage, FaultsSource};
 use crate::faults::next::{ENOUGH, NextCheck, next_check, settled_share};
 use crate::faults::order::{TryOut, try_order};
 use crate::faults::trouble::{covers_off, trouble_minutes};
-use crate::message::{Joint, List, Message};
+use crate::message::{List, ListStyle, Message};
 use crate::quantity::{Finding, FindingCode, Source, Standing, Weight};
 use crate::record::Evidence;
 use crate::units::Unit;
@@ -181,10 +181,10 @@ fn question(case: &TroubleCase, check: &Check, meanings: &[Meaning], evidence: &
 fn why(meanings: &[Meaning]) -> Message {
     let likely = meanings.iter().filter(|meaning| meaning.probability > 0.01 && !meaning.points_at.is_empty());
     let means = likely.map(|meaning| {
-        let suspects = List(Joint::Or, meaning.points_at.clone());
+        let suspects = List(ListStyle::Or, meaning.points_at.clone());
         FaultsMessage::Means { answer: meaning.label.clone(), suspects }.into()
     });
-    Message::joined(Joint::Sentences, means.collect())
+    Message::joined(ListStyle::Sentences, means.collect())
 }
 
 fn answers(case: &TroubleCase, evidence: &[Evidence], surprising: Option<&str>) -> Result<Vec<AnsweredCheck>, Refused> {

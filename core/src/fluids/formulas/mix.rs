@@ -2,7 +2,7 @@
 
 use crate::bounds;
 use crate::error::Refused;
-use crate::quantity::{Accepts, Source, Standing, formula, within};
+use crate::quantity::{Accepts, FormulaSource, Source, Standing, formula, within};
 
 /// Oil for premix, mL: `V_oil = 1000 · V_fuel / n`, fuel in L, `n` parts of **fuel** to one of oil.
 ///
@@ -100,7 +100,7 @@ formula! {
         /// Oil of the mixture.
         of_mixture "100 / (n + 1)" Percent;
     }
-    from Source::new("Convention of two-stroke premix, parts by volume: reference.com “50:1 oil gas ratio”", Standing::SecondHand);
+    from Source::new(FormulaSource::PremixConvention, Standing::SecondHand);
     it => Ok([premix_oil(it.fuel_litres, it.parts_fuel), 100.0 / it.parts_fuel, 100.0 / (it.parts_fuel + 1.0)])
 }
 
@@ -127,7 +127,7 @@ formula! {
         /// Thinner.
         thinner "T" Millilitre;
     }
-    from Source::new("Arithmetic; both conventions are met on sheets", Standing::Memory);
+    from Source::new(FormulaSource::SheetConventions, Standing::Memory);
     it => {
         let of = if it.thinner_of_base { ThinnerOf::Base } else { ThinnerOf::BaseAndHardener };
         let mixed = two_part(it.ready_ml, (it.parts_base, it.parts_hardener), it.thinner_percent, of);
@@ -150,7 +150,7 @@ formula! {
         /// Together.
         together "V + T" Millilitre;
     }
-    from Source::new("Convention of paint sheets", Standing::Memory);
+    from Source::new(FormulaSource::PaintSheets, Standing::Memory);
     it => {
         let thinner = thinner_to_add(it.paint_ml, it.thinner_percent);
         Ok([thinner, it.paint_ml + thinner])

@@ -9,7 +9,7 @@ use crate::bounds;
 use crate::error::Refused;
 use crate::fluids::message::FillMessage;
 use crate::message::{Measure, Message};
-use crate::quantity::{Source, Standing, formula, within};
+use crate::quantity::{FormulaSource, Source, Standing, formula, within};
 use crate::units::Unit;
 
 /// A cup filled so many times.
@@ -109,7 +109,7 @@ formula! {
         /// Full cups.
         full "n · c" Millilitre;
     }
-    from Source::new("Arithmetic", Standing::Computed);
+    from Source::new(FormulaSource::Arithmetic, Standing::Computed);
     it => Ok([poured(it.times, it.cup_ml, it.last_ml), poured(it.times, it.cup_ml, 0.0)])
 }
 
@@ -130,7 +130,7 @@ formula! {
         /// Pours in all.
         pours "pours" None;
     }
-    from Source::new("Arithmetic", Standing::Computed);
+    from Source::new(FormulaSource::Arithmetic, Standing::Computed);
     it => {
         let volume_ml = (it.litres * 1000.0).round() as u32;
         split_pours(volume_ml, &[it.cup_ml]).map(|pours| {

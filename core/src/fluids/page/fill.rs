@@ -6,7 +6,7 @@ use crate::bounds;
 use crate::error::Refused;
 use crate::fluids::formulas::{Pour, Poured, in_words, split_pours, volume};
 use crate::fluids::message::{FillMessage, FluidsWorking};
-use crate::message::{Joint, List, Message};
+use crate::message::{List, ListStyle, Message};
 use crate::quantity::{Finding, FindingCode, Line, Source, Standing, Weight, WorkLine, Working};
 use crate::record::{Bike, FillKind};
 use crate::units::Unit;
@@ -147,7 +147,7 @@ fn findings(choices: &[FillChoice], filling: Option<&FillChoice>, litres: f64, v
         found.push(Finding::new(
             FindingCode::FillByOccasion,
             Weight::Note,
-            FillMessage::ByOccasion { others: List(Joint::Sentences, others) },
+            FillMessage::ByOccasion { others: List(ListStyle::Sentences, others) },
         ));
     }
     if (litres * 1000.0 - f64::from(volume_ml)).abs() > 1e-6 {

@@ -6,7 +6,7 @@
 
 use crate::error::Refused;
 use crate::gearing::message::{GearingRefused, GearingSource};
-use crate::message::{Joint, List, Message};
+use crate::message::{List, ListStyle, Message};
 use crate::quantity::{Source, Standing};
 use crate::record::ChainSize;
 
@@ -92,7 +92,7 @@ pub fn chain_size_named(field: &str, name: &str) -> Result<ChainSize, Refused> {
         label: GearingRefused::LabelChainSize.into(),
         reason: GearingRefused::NotInTable {
             name: name.to_owned(),
-            sizes: List(Joint::Comma, ALL.map(|size| Message::as_entered(chain_dimensions(size).name)).to_vec()),
+            sizes: List(ListStyle::Comma, ALL.map(|size| Message::as_entered(chain_dimensions(size).name)).to_vec()),
         }
         .into(),
     })

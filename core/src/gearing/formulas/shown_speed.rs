@@ -1,7 +1,7 @@
 //! What a speedometer shows.
 
 use crate::bounds;
-use crate::quantity::{Source, Standing, formula, within};
+use crate::quantity::{FormulaSource, Source, Standing, formula, within};
 
 /// Speed that is shown at a true one, km/h.
 ///
@@ -30,6 +30,6 @@ formula! {
         /// Shown.
         shown "V₁" KilometreHour;
     }
-    from Source::new("A speedometer counts turns of its sender", Standing::Computed);
+    from Source::new(FormulaSource::SenderTurns, Standing::Computed);
     it => Ok([shown_speed(it.road_speed_kmh, it.speedometer_over_percent, it.reading_factor)])
 }

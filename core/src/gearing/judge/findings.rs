@@ -6,7 +6,7 @@ use super::speedometer::SpeedometerShift;
 use super::train::GearTrain;
 use crate::gearing::formulas::{centre_distance, pitch};
 use crate::gearing::message::GearingFinding;
-use crate::message::{Joint, List, Message};
+use crate::message::{List, ListStyle, Message};
 use crate::quantity::{Finding, FindingCode, Weight};
 use crate::record::{Bike, ChainJoint, Drive, End, Section, TyreSize, Wheel};
 use crate::units::Unit;
@@ -132,9 +132,9 @@ fn outside_text(drive: &Drive, axle: &Axle, fit: &ChainFit) -> Message {
         GearingFinding::NoCountFits
     } else {
         let counts = counts.iter().map(|count| Message::as_entered(count.to_string()));
-        GearingFinding::CountsFit { counts: List(Joint::Or, counts.collect()) }
+        GearingFinding::CountsFit { counts: List(ListStyle::Or, counts.collect()) }
     };
-    Message::joined(Joint::Sentences, vec![reach.into(), fits.into()])
+    Message::joined(ListStyle::Sentences, vec![reach.into(), fits.into()])
 }
 
 /// A measured centre distance belongs to the sprockets and the chain that it was measured with; when geometry says that this

@@ -9,7 +9,7 @@ use crate::gearing::judge::{
     production_source, speedometer_source,
 };
 use crate::gearing::message::{GearingMessage, GearingSource, GearingWorking};
-use crate::message::{Joint, Message};
+use crate::message::{ListStyle, Message};
 use crate::quantity::{Difference, Line, PercentChange, Source, Standing, WorkLine, Working};
 use crate::record::{ChainSize, Drive, Wheel};
 use crate::tyres::{rolling_line, tyre_source};
@@ -147,5 +147,5 @@ pub(crate) fn working(lines: Vec<WorkLine>, measured: bool, chain: bool, speedom
     }
     let tyre = if measured { GearingMessage::RangeMeasured } else { GearingMessage::RangeBySize };
     let range = [GearingMessage::Range, tyre, GearingMessage::RangeTaut].map(Message::from).to_vec();
-    Working { lines, sources, range: Message::joined(Joint::Sentences, range) }
+    Working { lines, sources, range: Message::joined(ListStyle::Sentences, range) }
 }

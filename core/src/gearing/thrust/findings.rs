@@ -4,7 +4,7 @@ use super::gears::{GearingMatch, GearingVerdict};
 use super::road_load::{FORMULA_TOP_KMH, RollingLaw};
 use super::top_speed::TopSpeed;
 use crate::gearing::message::ThrustMessage;
-use crate::message::{Joint, Message};
+use crate::message::{ListStyle, Message};
 use crate::quantity::{Finding, FindingCode, Weight};
 use crate::record::{TyreSize, Wheel};
 use crate::units::Unit;
@@ -31,7 +31,7 @@ pub(super) fn on_top(
         let suits = matched.best_final_ratio.map(|ratio| ThrustMessage::WouldSuit { ratio: Unit::None.of(ratio) });
         let with_ratio = |said: ThrustMessage| {
             let said = std::iter::once(said).chain(suits).map(Message::from);
-            Message::joined(Joint::Sentences, said.collect())
+            Message::joined(ListStyle::Sentences, said.collect())
         };
         let peak = Unit::Rpm.of(matched.peak_power_rpm);
         match (&matched.verdict, matched.top_gear_rpm.map(|rpm| Unit::Rpm.of(rpm))) {

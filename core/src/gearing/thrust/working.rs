@@ -10,7 +10,7 @@ use super::sources::{air_source, road_load};
 use super::top_speed::{HeldBy, TopSpeed};
 use crate::gearing::formulas::{RoadSpeed, WantedRatio, kinematics};
 use crate::gearing::message::{GearingSource, ThrustMessage, ThrustWorking};
-use crate::message::{Joint, Message};
+use crate::message::{ListStyle, Message};
 use crate::quantity::{Line, PercentChange, Source, Standing, WorkLine, Working};
 use crate::record::Drive;
 use crate::tyres::tyre_source;
@@ -102,7 +102,7 @@ fn on_best(machine: &Machine, drive: &Drive, kmh: f64) -> Vec<WorkLine> {
 fn range(assumptions: &[Message]) -> Message {
     let first = std::iter::once(ThrustMessage::Range.into());
     let last = std::iter::once(ThrustMessage::RangeOldEngine.into());
-    Message::joined(Joint::Sentences, first.chain(assumptions.iter().cloned()).chain(last).collect())
+    Message::joined(ListStyle::Sentences, first.chain(assumptions.iter().cloned()).chain(last).collect())
 }
 
 /// The whole working.

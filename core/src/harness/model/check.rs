@@ -9,7 +9,7 @@ use crate::bounds;
 use crate::check;
 use crate::electrical::check_wire;
 use crate::error::{Refused, RefusedMessage};
-use crate::message::{Joint, List, Message};
+use crate::message::{List, ListStyle, Message};
 use crate::quantity::{Finding, FindingCode, Weight};
 use crate::record::Component;
 use crate::units::Unit;
@@ -31,7 +31,7 @@ pub fn check_harness(harness: &Harness) -> Result<Vec<Finding>, Refused> {
     let leads_nowhere = |node: &&str| !all.same(node, &harness.earth) && *node != harness.frame;
     let floating: Vec<Message> = harness.nodes().into_iter().filter(leads_nowhere).map(Message::as_entered).collect();
     if !floating.is_empty() {
-        let text = ModelMessage::ConnectedToNothing { points: List(Joint::Comma, floating) };
+        let text = ModelMessage::ConnectedToNothing { points: List(ListStyle::Comma, floating) };
         findings.push(Finding::new(FindingCode::HarnessFloating, Weight::Care, text));
     }
     findings.extend(sources_in_conflict(harness));

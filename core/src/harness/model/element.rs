@@ -4,7 +4,7 @@ use layshaft_wire::wire;
 
 use super::message::ModelMessage;
 use crate::error::Refused;
-use crate::message::{Joint, Message};
+use crate::message::{ListStyle, Message};
 use crate::record::Component;
 
 /// A harness: everything between the battery and the lamps, as a list.
@@ -109,7 +109,7 @@ impl Setting {
         let at = |at: &SwitchPosition| {
             ModelMessage::SwitchAt { switch: at.switch.clone(), position: at.position.clone() }.into()
         };
-        Message::joined(Joint::Comma, self.positions.iter().map(at).collect())
+        Message::joined(ListStyle::Comma, self.positions.iter().map(at).collect())
     }
 }
 

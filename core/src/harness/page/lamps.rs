@@ -11,7 +11,7 @@ use crate::electrical::{
 };
 use crate::error::Refused;
 use crate::harness::lamps::{Indicators, indicators, pilot};
-use crate::message::{Joint, Message};
+use crate::message::{ListStyle, Message};
 use crate::quantity::{Finding, FindingCode, Line, Weight, Working};
 use crate::record::{Bike, Consumer, FlasherKind, Indication, LightSource, PilotFitting, Slot, Spec, Use};
 use crate::units::Unit;
@@ -284,7 +284,7 @@ fn in_words(indicators: &Indicators) -> Message {
         None => LampsMessage::PilotUnknown,
     };
     let said = [Some(rate), out, Some(pilot)].into_iter().flatten().map(Into::into);
-    Message::joined(Joint::Sentences, said.collect())
+    Message::joined(ListStyle::Sentences, said.collect())
 }
 
 fn findings(

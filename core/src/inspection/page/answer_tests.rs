@@ -15,7 +15,7 @@ fn verdict(verdict: Verdict, stopper: bool) -> ItemVerdict {
         source: item.source.clone(),
         item,
         verdict,
-        reason: "So it is.".into(),
+        reason: Message::as_entered("So it is."),
         stopper,
         answer: None,
         derived_value: None,
@@ -105,7 +105,7 @@ fn nothing_looked_at_is_unknown() {
 
 #[test]
 fn a_stopper_that_follows_from_the_bike_fails_though_every_item_passes() {
-    let fold = fold(&[verdict(Pass, false)], [Message::from("The chain cannot be closed.")].into_iter());
+    let fold = fold(&[verdict(Pass, false)], [Message::as_entered("The chain cannot be closed.")].into_iter());
     assert_eq!((fold.verdict, fold.fails), (Fail, 0));
     assert_eq!(fold.stoppers, ["The chain cannot be closed."]);
     assert_eq!(fold.sentence, "0 would fail, 0 unknown, 1 pass, but the bike has a stopper: not ready to book.");

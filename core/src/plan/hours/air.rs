@@ -3,7 +3,7 @@
 
 use super::work_span::WorkSpan;
 use crate::coating::ClimateLog;
-use crate::message::{Joint, List, Measure, Message};
+use crate::message::{List, ListStyle, Measure, Message};
 use crate::plan::message::{PlanAskedMessage, PlanFindingMessage};
 use crate::quantity::{Finding, FindingCode, Weight};
 use crate::record::{Air, Bike, JobState};
@@ -96,7 +96,7 @@ pub(crate) fn unknown_air(bike: &Bike, climate: &ClimateLog, now_ms: i64, findin
     let asking: Vec<_> = open.map(|job| (job, AirLimits::of(job.air.as_ref()))).filter(|(_, air)| air.asks()).collect();
     let first = |asks: fn(&AirLimits) -> bool| {
         let (job, air) = asking.iter().find(|(_, air)| asks(air))?;
-        Some((job.title.clone(), List(Joint::And, air.asked().collect())))
+        Some((job.title.clone(), List(ListStyle::And, air.asked().collect())))
     };
     let mut note = |text| findings.push(Finding::new(FindingCode::PlanAirUnknown, Weight::Care, text));
     if climate.is_guessed()

@@ -6,7 +6,7 @@ use super::air::AirLimits;
 use super::time_axis::TimeAxis;
 use super::work_span::WorkSpan;
 use crate::coating::ClimateLog;
-use crate::message::{Joint, List};
+use crate::message::{List, ListStyle};
 use crate::plan::message::PlanAskedMessage;
 use crate::record::{BenchTime, DayHours, Job, JobPlace};
 use crate::time::{Day, Moment, Zone};
@@ -68,7 +68,7 @@ impl HoursAsked {
             (self.noisy, PlanAskedMessage::OutsideQuietHours),
         ];
         let asked = asks.into_iter().filter(|(asked, _)| *asked).map(|(_, said)| said.into());
-        List(Joint::And, asked.chain(self.air.asked()).collect())
+        List(ListStyle::And, asked.chain(self.air.asked()).collect())
     }
 }
 

@@ -2,7 +2,7 @@
 //! stretch, a time limit that no bench time keeps. Each is said with what would help, and is not planned.
 
 use super::blocks::{block_of, fits_alone};
-use crate::message::{Duration, Joint, List, Message};
+use crate::message::{Duration, List, ListStyle, Message};
 use crate::plan::hours::TimeAxes;
 use crate::plan::message::PlanNeverFitsMessage;
 use crate::plan::tasks::{Clockwork, Task, WaitRule};
@@ -102,7 +102,7 @@ fn limit_never_kept(
         return None;
     }
     let quoted = |task: &&Task| PlanNeverFitsMessage::Quoted { job: task.job.title.clone() }.into();
-    let jobs = List(Joint::And, members.iter().map(quoted).collect());
+    let jobs = List(ListStyle::And, members.iter().map(quoted).collect());
     let text = PlanNeverFitsMessage::LimitsNeverKept { jobs };
     Some(Finding::new(FindingCode::PlanLimitNeverKept, Weight::Care, text))
 }
@@ -163,5 +163,5 @@ fn stretch_for(work_ms: i64) -> Duration {
 }
 
 fn sentences(said: Vec<PlanNeverFitsMessage>) -> Message {
-    Message::joined(Joint::Sentences, said.into_iter().map(Message::from).collect())
+    Message::joined(ListStyle::Sentences, said.into_iter().map(Message::from).collect())
 }

@@ -12,7 +12,7 @@ use super::running::Running;
 use super::running_waits::running_waits;
 use super::waits::{Clockwork, WaitRule};
 use super::{ReleaseCause, Task};
-use crate::message::{Joint, List};
+use crate::message::{List, ListStyle};
 use crate::plan::hours::{HoursAsked, unknown_air};
 use crate::plan::message::PlanFindingMessage;
 use crate::quantity::{Finding, FindingCode, Weight};
@@ -256,7 +256,7 @@ fn circles<'a>(bike: &'a Bike, open: &[&'a str], stuck: &mut BTreeSet<&'a str>, 
         let needs = links
             .map(|(job, need)| PlanFindingMessage::MustFollow { job: title(job), before: title(need) }.into())
             .collect();
-        let said = PlanFindingMessage::Circle { needs: List(Joint::Comma, needs) };
+        let said = PlanFindingMessage::Circle { needs: List(ListStyle::Comma, needs) };
         findings.push(Finding::new(FindingCode::PlanCircle, Weight::Care, said));
     }
 }

@@ -5,7 +5,7 @@ use super::running::{Running, endless};
 use super::task::{ReleaseCause, SANDING_MS, Task};
 use super::waits::WaitRule;
 use crate::coating::{ProcessAnswer, ProcessState, running_processes};
-use crate::message::{Duration, Joint, Message};
+use crate::message::{Duration, ListStyle, Message};
 use crate::plan::message::{PlanFindingMessage, PlanWaitMessage};
 use crate::quantity::{Finding, FindingCode, Weight};
 use crate::record::{Bike, JobState, Product};
@@ -147,7 +147,7 @@ pub(crate) fn give_up_windows(
 
 fn sand_first(why: PlanFindingMessage, task: &Task) -> Finding {
     let what = PlanFindingMessage::SandFirst { job: task.job.title.clone(), more: Duration::ms(SANDING_MS) };
-    let text = Message::joined(Joint::Sentences, vec![why.into(), what.into()]);
+    let text = Message::joined(ListStyle::Sentences, vec![why.into(), what.into()]);
     Finding::new(FindingCode::PlanSandFirst, Weight::Care, text)
 }
 

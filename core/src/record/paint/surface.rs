@@ -6,7 +6,7 @@ use layshaft_wire::wire;
 
 use crate::bounds;
 use crate::error::Refused;
-use crate::quantity::{Accepts, Source, Standing, formula, within};
+use crate::quantity::{Accepts, FormulaSource, Source, Standing, formula, within};
 
 /// What is painted.
 #[wire(stored)]
@@ -145,7 +145,7 @@ formula! {
         /// Area.
         area "A" SquareMetre;
     }
-    from Source::new("Geometry", Standing::Computed);
+    from Source::new(FormulaSource::Geometry, Standing::Computed);
     it => Ok([shell_area(it.length_mm, it.girth_mm, if it.both_sides { 2 } else { 1 }, it.count)])
 }
 
@@ -164,7 +164,7 @@ formula! {
         /// Area.
         area "A" SquareMetre;
     }
-    from Source::new("Pappus' theorem", Standing::Memory);
+    from Source::new(FormulaSource::Pappus, Standing::Memory);
     it => Ok([rim_area(it.diameter_mm, it.girth_mm, it.count)])
 }
 
@@ -183,7 +183,7 @@ formula! {
         /// Area.
         area "A" SquareMetre;
     }
-    from Source::new("Geometry", Standing::Computed);
+    from Source::new(FormulaSource::Geometry, Standing::Computed);
     it => Ok([tube_area(it.diameter_mm, it.length_mm, it.count)])
 }
 

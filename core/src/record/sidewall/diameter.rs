@@ -3,7 +3,7 @@
 use std::f64::consts::PI;
 
 use crate::bounds;
-use crate::quantity::{Source, Standing, formula, within};
+use crate::quantity::{FormulaSource, Source, Standing, formula, within};
 
 /// Outer diameter of a tyre, mm.
 ///
@@ -50,7 +50,7 @@ formula! {
         /// Outer diameter.
         outer_diameter "D" Millimetre;
     }
-    from Source::new("UN Regulation No. 75, paragraph 6.1.2", Standing::Memory);
+    from Source::new(FormulaSource::TyreRegulation, Standing::Memory);
     it => Ok([outer_diameter(it.rim_code, it.height_mm)])
 }
 
@@ -65,7 +65,7 @@ formula! {
         /// Rolling circumference.
         circumference "U" Millimetre;
     }
-    from Source::new("Geometry", Standing::Computed);
+    from Source::new(FormulaSource::Geometry, Standing::Computed);
     it => Ok([circumference(it.diameter_mm)])
 }
 
@@ -80,6 +80,6 @@ formula! {
         /// Years.
         years "a" None;
     }
-    from Source::new("Mean year of the Julian calendar", Standing::Computed);
+    from Source::new(FormulaSource::JulianYear, Standing::Computed);
     it => Ok([years_of(it.days)])
 }

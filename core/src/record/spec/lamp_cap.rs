@@ -2,9 +2,11 @@
 
 use layshaft_wire::wire;
 
+use crate::message::{Message, camel_name};
+
 /// Declares the caps once: name, as it is written, what it looks like.
 macro_rules! caps {
-    ($($name:ident $written:literal $looks:literal;)*) => {
+    ($(#[doc = $looks:literal] $name:ident $written:literal;)*) => {
         /// Cap of a lamp.
         #[wire(stored)]
         pub enum LampCap { $(#[doc = $looks] $name,)* }
@@ -19,27 +21,42 @@ macro_rules! caps {
             }
 
             /// What it looks like.
-            pub fn looks(self) -> &'static str {
-                match self { $(LampCap::$name => $looks,)* }
+            pub fn looks(self) -> Message {
+                Message::new(&format!("lamp-cap-looks-{}", camel_name(&self)), Vec::new())
             }
         }
     };
 }
 
 caps! {
-    Ba9s "BA9s" "9 mm bayonet, two pins opposite at the same height, one contact";
-    Ba15s "BA15s" "15 mm bayonet, two pins opposite at the same height, one contact";
-    Ba15d "BA15d" "15 mm bayonet, two pins opposite at the same height, two contacts";
-    Bau15s "BAU15s" "15 mm bayonet, pins 150 degrees apart, one contact";
-    Bay15d "BAY15d" "15 mm bayonet, pins opposite at different heights, two contacts";
-    Ba20d "BA20d" "20 mm bayonet, two contacts";
-    W2d "W2.1x9.5d" "glass wedge, 9.5 mm wide";
-    W3d "W3x16d" "glass wedge, 16 mm wide, one filament";
-    W3q "W3x16q" "glass wedge, 16 mm wide, two filaments";
-    Sv8 "SV8.5" "tubular lamp with a cone at each end";
-    P43t "P43t" "flange with three lugs, three blades";
-    Px43t "PX43t" "flange with three lugs set otherwise than P43t, three blades";
-    P45t "P45t" "large round flange, three blades";
-    Px13s "PX13.5s" "13.5 mm flange, one contact";
-    E10 "E10" "10 mm screw thread";
+    /// 9 mm bayonet, two pins opposite at the same height, one contact.
+    Ba9s "BA9s";
+    /// 15 mm bayonet, two pins opposite at the same height, one contact.
+    Ba15s "BA15s";
+    /// 15 mm bayonet, two pins opposite at the same height, two contacts.
+    Ba15d "BA15d";
+    /// 15 mm bayonet, pins 150 degrees apart, one contact.
+    Bau15s "BAU15s";
+    /// 15 mm bayonet, pins opposite at different heights, two contacts.
+    Bay15d "BAY15d";
+    /// 20 mm bayonet, two contacts.
+    Ba20d "BA20d";
+    /// glass wedge, 9.5 mm wide.
+    W2d "W2.1x9.5d";
+    /// glass wedge, 16 mm wide, one filament.
+    W3d "W3x16d";
+    /// glass wedge, 16 mm wide, two filaments.
+    W3q "W3x16q";
+    /// tubular lamp with a cone at each end.
+    Sv8 "SV8.5";
+    /// flange with three lugs, three blades.
+    P43t "P43t";
+    /// flange with three lugs set otherwise than P43t, three blades.
+    Px43t "PX43t";
+    /// large round flange, three blades.
+    P45t "P45t";
+    /// 13.5 mm flange, one contact.
+    Px13s "PX13.5s";
+    /// 10 mm screw thread.
+    E10 "E10";
 }

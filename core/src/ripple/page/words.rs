@@ -1,6 +1,6 @@
 //! The proposals in words, as they stand at the head of the page.
 
-use crate::message::{Joint, List, Message};
+use crate::message::{List, ListStyle, Message};
 use crate::record::{Brake, FlasherKind, Indication, PilotFitting, Wheel};
 use crate::ripple::message::RippleMessage;
 use crate::ripple::proposal::Proposal;
@@ -19,13 +19,13 @@ pub(super) fn in_words(proposals: &[Proposal]) -> Message {
         Proposal::Flasher { indication } => in_indication(indication),
         Proposal::Tyre { end, wheel } => RippleMessage::Wheel { end: *end, parts: on_wheel(wheel) }.into(),
     });
-    Message::joined(Joint::Comma, words.collect())
+    Message::joined(ListStyle::Comma, words.collect())
 }
 
 /// The parts that are known; where none is, what is said instead.
 fn parts<const N: usize>(known: [Option<Message>; N], none: RippleMessage) -> List {
     let known: Vec<Message> = known.into_iter().flatten().collect();
-    List(Joint::And, if known.is_empty() { vec![none.into()] } else { known })
+    List(ListStyle::And, if known.is_empty() { vec![none.into()] } else { known })
 }
 
 fn in_brake(brake: &Brake) -> List {
@@ -50,7 +50,7 @@ fn on_wheel(wheel: &Wheel) -> List {
 
 /// The sizes on a tube, as they are stamped.
 pub(super) fn sizes(wheel: &Wheel) -> List {
-    List(Joint::Comma, wheel.tube_sizes.iter().map(Message::as_entered).collect())
+    List(ListStyle::Comma, wheel.tube_sizes.iter().map(Message::as_entered).collect())
 }
 
 fn in_indication(indication: &Indication) -> Message {

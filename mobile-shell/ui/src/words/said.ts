@@ -6,7 +6,7 @@ import type { Unit } from '../door/wire.ts';
 import { shown, trimmed, unitCard, withSymbol, type Decimals } from './numbers.ts';
 
 type Pattern = NonNullable<FluentResource['body'][number]['value']>;
-type Joint = 'and' | 'or' | 'comma' | 'sentences';
+type ListStyle = 'and' | 'or' | 'comma' | 'sentences';
 
 /** A message as it crosses the door (`core/src/message`). */
 export interface Said {
@@ -19,7 +19,7 @@ export type Argument =
   | { kind: 'count'; count: number }
   | { kind: 'text'; text: string }
   | { kind: 'message'; message: Said }
-  | { kind: 'several'; items: Said[]; joint: Joint }
+  | { kind: 'several'; items: Said[]; style: ListStyle }
   | { kind: 'choice'; choice: string }
   | { kind: 'day'; day: string }
   | { kind: 'localTime'; day: string; minute: number }
@@ -86,10 +86,10 @@ function inWords(unit: Unit, amount: number): string {
   return catalogue[id] === undefined ? unitCard(unit).symbol : format(id, { amount: new Count(amount) });
 }
 
-function joined(items: string[], joint: Joint): string {
+function joined(items: string[], style: ListStyle): string {
   const id = (place: number) => {
-    if (joint === 'sentences') return 'list-sentences';
-    return joint !== 'comma' && place === items.length - 1 ? `list-${joint}` : 'list-comma';
+    if (style === 'sentences') return 'list-sentences';
+    return style !== 'comma' && place === items.length - 1 ? `list-${style}` : 'list-comma';
   };
   return items.reduce((before, item, place) => (place === 0 ? item : format(id(place), { before, item })), '');
 }
@@ -134,7 +134,7 @@ function value(argument: Argument): string | FluentType<unknown> {
     case 'message':
       return say(argument.message);
     case 'several':
-      return joined(argument.items.map(say), argument.joint);
+      return joined(argument.items.map(say), argument.style);
     case 'choice':
       return argument.choice;
     case 'day':

@@ -15,7 +15,7 @@ const said = (messageId: string, values: Record<string, Argument> = {}): Said =>
 });
 const mm = (value: number): Argument => ({ kind: 'quantity', value, unit: 'millimetre' });
 const text = (of: string): Argument => ({ kind: 'text', text: of });
-const joined = (items: Said[], joint: 'and' | 'sentences') => said('joined', { items: { kind: 'several', items, joint } });
+const joined = (items: Said[], style: 'and' | 'sentences') => said('joined', { items: { kind: 'several', items, style } });
 
 test('a refusal gets its label, its number and its range', () => {
   const label: Argument = { kind: 'message', message: said('as-entered', { text: text('Wheel travel') }) };
