@@ -1,11 +1,10 @@
-// Reads the catalogue of words and writes `src/words/ids.ts`, which tells the compiler each id with what is to be filled in.
-// It also brings the catalogue into the form of its own serializer. With `--check` it writes nothing and fails on a difference.
-import { readFileSync, readdirSync, writeFileSync } from 'node:fs';
+// Reads the catalogue of words and writes `.build/words/ids.ts`, which tells the compiler each id with what is to be filled in.
+// It also brings the catalogue into the form of its own serializer; with `--check` it fails on a difference instead.
+import { mkdirSync, readFileSync, readdirSync, writeFileSync } from 'node:fs';
 import { parse, serialize, Visitor } from '@fluent/syntax';
-import { format, resolveConfig } from 'prettier';
 
 const CATALOGUE = new URL('../../fixtures/words/en/pages/', import.meta.url);
-const IDS = new URL('src/words/ids.ts', import.meta.url);
+const IDS = new URL('../../.build/words/ids.ts', import.meta.url);
 const check = process.argv.includes('--check');
 const wrong = [];
 
@@ -72,16 +71,9 @@ for (const name of readdirSync(CATALOGUE, { recursive: true }).filter((name) => 
   differs(file, text, serialize(resource, { withJunk: true }));
 }
 
-const lines = [...found].sort(([one], [other]) => (one < other ? -1 : 1)).map(([id, given]) => `'${id}': ${given};`);
-const ids = `// Written by \`npm run words\` from the catalogue in \`fixtures/words\`: each id, and what is filled into its text.
-export interface Words {\n${lines.join('\n')}\n}\n`;
-let kept = '';
-try {
-  kept = readFileSync(IDS, 'utf8');
-} catch {
-  // Not written yet.
-}
-differs(IDS, kept, await format(ids, { ...(await resolveConfig(IDS)), parser: 'typescript', plugins: [] }));
+const lines = [...found].map(([id, given]) => `  '${id}': ${given};`);
+mkdirSync(new URL('.', IDS), { recursive: true });
+writeFileSync(IDS, `/** Each id of the catalogue, and what is filled into its text. */\nexport interface Words {\n${lines.join('\n')}\n}\n`);
 
 if (wrong.length > 0) {
   console.error(`${wrong.join('\n')}\nThe catalogue of words: correct what cannot be read, then \`npm run words\` in mobile-shell/ui.`);

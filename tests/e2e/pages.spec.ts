@@ -3,6 +3,7 @@ import AxeBuilder from '@axe-core/playwright';
 import { laptop, openDevice } from './lib/browser.mjs';
 import { PAGES, show } from './lib/pages.mjs';
 import { wrongTargets } from './lib/targets.ts';
+import { ids, spoken, unsaid } from './lib/unsaid.ts';
 import { expect, openDemo, test } from './lib/watch.ts';
 
 /** Far more than it takes, even on a busy machine: as long as there are pages to look at. */
@@ -42,11 +43,14 @@ test('every target is at least 56 x 56 with 8 between, and no page is wider than
   }
 });
 
-test('every page has one title, one main region and a name in the tab', async ({ page }) => {
+test('every page has one title, one main region, a name in the tab, and words for all that it says', async ({ page }) => {
   test.setTimeout(AT_MOST);
+  expect(ids.size).toBeGreaterThan(3_000);
+  expect(unsaid('Slack: [object Object]\nplan-left, well-kept, { $jobs }')).toEqual(['[object Object]', '{ $jobs }', 'plan-left']);
   await openDemo(page);
   for (const entry of PAGES) {
     await show(page, entry);
+    expect.soft(unsaid(await spoken(page)), entry[0]).toEqual([]);
     await expect(page.locator('h1'), entry[0]).toHaveCount(1);
     await expect(page.getByRole('main'), entry[0]).toHaveCount(1);
     await expect(page, entry[0]).toHaveTitle(/Layshaft/);

@@ -9,8 +9,8 @@ use super::graph::{Edges, circles};
 /// The folders of `ui/src`, the lowest first; each knows only what stands below it. Last the frame, which lies in no folder.
 const FLOORS: [&str; 8] = ["door", "words", "app", "show", "parts", "pictures", "places", ""];
 
-/// What the words alone read from outside `src`: the catalogue, and the table of units.
-const CATALOGUE: [&str; 2] = ["fixtures/words/", "bindings/generated/units.json"];
+/// What the words alone read from outside `src`: the catalogue, its ids as types, and the table of units.
+const CATALOGUE: [&str; 3] = ["fixtures/words/", ".build/words/", "bindings/generated/units.json"];
 
 /// The one folder that its neighbours in a place may import.
 const SHARED: &str = "shared";

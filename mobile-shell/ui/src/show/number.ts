@@ -2,6 +2,7 @@
 import { settings } from '../app/settings.svelte.ts';
 import type { Unit } from '../door/wire.ts';
 import { digits, trimmed, unitCard, withSymbol } from '../words/numbers.ts';
+import { passingTime, workTime } from '../words/messages.ts';
 
 export { digits };
 
@@ -32,21 +33,10 @@ export function signed(value: number, unit: Unit, decimals?: number): string {
 }
 
 /** Minutes of work as a person says them: 45 min, 1 h 30. */
-export function handsOn(minutes: number): string {
-  const whole = Math.round(minutes);
-  const hours = Math.floor(whole / 60);
-  const rest = whole % 60;
-  if (hours === 0) return `${rest}\u00a0min`;
-  return rest === 0 ? `${hours}\u00a0h` : `${hours}\u00a0h\u00a0${String(rest).padStart(2, '0')}`;
-}
+export const handsOn = workTime;
 
 /** Hours that pass: 40 min, 31 h, 5 days. */
-export function passing(hours: number): string {
-  const minutes = Math.round(hours * 60);
-  if (minutes < 60) return `${minutes}\u00a0min`;
-  if (hours < 72) return `${trimmed(hours, hours < 10 ? 1 : 0)}\u00a0h`;
-  return `${trimmed(hours / 24, hours < 240 ? 1 : 0)}\u00a0days`;
-}
+export const passing = (hours: number) => passingTime(hours * 60);
 
 /** How the locale writes a currency; nothing where there is no such one. */
 function writer(currency: string | null | undefined): Intl.NumberFormat | null {

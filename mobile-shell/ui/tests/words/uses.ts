@@ -1,4 +1,4 @@
-// Finds which ids a page says: by name, by a template that fills in a mark, and by lists of marks.
+// Finds which ids a page says: by name, by a template that fills in a key, and by lists of keys.
 
 export interface Uses {
   /** Said as they are. */
@@ -9,13 +9,13 @@ export interface Uses {
 
 const NAMED = /\bt\(\s*'([^']*)'/g;
 const FILLED = /\bt\(\s*`([^`]*)`/g;
-const LISTED = /\b(?:(?:choices|marks|markOf)\(|wordIn\(\s*'\w+',)\s*'([^']*)'/g;
+const LISTED = /\b(?:(?:choices|keys|keyOf)\(|wordIn\(\s*'\w+',)\s*'([^']*)'/g;
 
 const all = (text: string, what: RegExp) => [...text.matchAll(what)].map((found) => found[1] ?? '');
 
 /** What a script or component says. Markup is read like a script: a call looks alike in both. */
 export function uses(text: string): Uses {
-  // A mark is one word, so that `numbers-${kind}` does not stand for `numbers-drive-more` too.
+  // A key is one word, so that `numbers-${kind}` does not stand for `numbers-drive-more` too.
   const filled = all(text, FILLED).map((template) => template.replace(/\$\{[^}]*\}/g, '[^-]+'));
   return { ids: all(text, NAMED), shapes: [...filled, ...all(text, LISTED).map((list) => `${list}-.+`)] };
 }

@@ -1,6 +1,6 @@
 // The catalogue and the pages in step: nothing said that is not there, nothing there that is not said, no sentence beside it.
 import { expect, test } from 'vitest';
-import { choices, markOf, marks, t } from '../../src/words/index.ts';
+import { choices, keyOf, keys, t } from '../../src/words/index.ts';
 import { literals } from './literals.ts';
 import { sources } from './sources.ts';
 import { shaped, uses } from './uses.ts';
@@ -54,7 +54,7 @@ test('a sentence is found wherever somebody could read it, and what is for the m
 });
 
 test('ids are found by name, by template and by list', () => {
-  const page = "{t('a-b')} {t(`c-${state}`)} {t(`d-${kind}-more`, { x: t('e-f', {}) })} choices('g'); marks('h'); wordIn('at', 'i'); at('j-k')";
+  const page = "{t('a-b')} {t(`c-${state}`)} {t(`d-${kind}-more`, { x: t('e-f', {}) })} choices('g'); keys('h'); wordIn('at', 'i'); at('j-k')";
   expect(uses(page)).toEqual({ ids: ['a-b', 'e-f'], shapes: ['c-[^-]+', 'd-[^-]+-more', 'g-.+', 'h-.+', 'i-.+'] });
   expect(shaped(['c-open', 'c-open-more', 'd-open-more', 'g-x-y', 'a-b'], ['c-[^-]+', 'd-[^-]+-more', 'g-.+'])).toEqual(['c-open', 'd-open-more', 'g-x-y']);
 });
@@ -68,11 +68,11 @@ test('a number is printed as it is, and the catalogue chooses by numbers, flags 
   expect(t('nothing-of-it' as 'app-name')).toBe('nothing-of-it');
 });
 
-test('a list has its marks in the order of the catalogue, and knows what is none', () => {
-  expect(marks('job-state')).toEqual(['open', 'begun', 'done']);
+test('a list has its keys in the order of the catalogue, and knows what is none', () => {
+  expect(keys('job-state')).toEqual(['open', 'begun', 'done']);
   expect(choices('end')).toEqual([
     { value: 'front', word: 'Front' },
     { value: 'rear', word: 'Rear' },
   ]);
-  expect([markOf('end', 'rear'), markOf('end', 'top'), markOf('end', null)]).toEqual(['rear', null, null]);
+  expect([keyOf('end', 'rear'), keyOf('end', 'top'), keyOf('end', null)]).toEqual(['rear', null, null]);
 });

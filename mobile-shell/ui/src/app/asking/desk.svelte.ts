@@ -4,7 +4,7 @@ import { Refused } from '../../door/refused.ts';
 import { forgetAnswers, takeAnswer, takeDoor } from './early.ts';
 import type { Command, Outcome, Query, QueryMap, Refusal } from '../../door/wire.ts';
 import { together } from './together.svelte.ts';
-import { worded } from '../../words/said.ts';
+import { worded } from '../../words/messages.ts';
 import { inWords } from './trouble.ts';
 import { t } from '../../words/index.ts';
 

@@ -4,11 +4,11 @@ import { amount, digits, signed } from '../../../show/number.ts';
 import type { Judgement, SprocketChoiceAsk, SprocketChoiceAnswer, SprocketGoal, SprocketPair } from '../../../door/wire.ts';
 import type { Row } from '../../../parts/answers/row.ts';
 import type { Entry } from '../shared/entry.ts';
-import { t, type Mark } from '../../../words/index.ts';
+import { t, type Key } from '../../../words/index.ts';
 
-export type Goal = Mark<'sprockets-goals'>;
-export type Order = Mark<'sprockets-orders'>;
-export type Shown = Mark<'sprockets-shows'>;
+export type Goal = Key<'sprockets-goals'>;
+export type Order = Key<'sprockets-orders'>;
+export type Shown = Key<'sprockets-shows'>;
 
 export const SPEED: Entry = { field: 'roadSpeedKmh', label: t('sprockets-speed'), unit: 'kilometreHour', decimals: 0, bound: 'roadSpeed' };
 export const COMPARED: Entry = { ...SPEED, label: t('sprockets-compared') };

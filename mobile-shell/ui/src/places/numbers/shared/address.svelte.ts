@@ -1,7 +1,7 @@
 // What a page of numbers tries stands in its address, so that Back, a reload and a shared link bring it again. The names
 // are those of the fields at the door.
 import { route } from '../../../app/route.svelte.ts';
-import { markOf, type Mark } from '../../../words/index.ts';
+import { keyOf, type Key } from '../../../words/index.ts';
 
 /** A number from the address; none where nothing or no number stands there. */
 export function numberIn(field: string): number | null {
@@ -14,9 +14,9 @@ export function textIn(field: string): string | null {
   return route.query.get(field);
 }
 
-/** One of the marks of a list of words, from the address. */
-export function wordIn<List extends string>(field: string, list: List): Mark<List> | null {
-  return markOf(list, route.query.get(field));
+/** One of the keys of a list of words, from the address. */
+export function wordIn<List extends string>(field: string, list: List): Key<List> | null {
+  return keyOf(list, route.query.get(field));
 }
 
 export function flagIn(field: string): boolean | null {

@@ -3,7 +3,7 @@ import { day, moment } from '../../../../show/date.ts';
 import { amount } from '../../../../show/number.ts';
 import type { OnHold, PaintNeed, ProcessAnswer, StepAnswer } from '../../../../door/wire.ts';
 import type { Row } from '../../../../parts/answers/row.ts';
-import { markOf, t } from '../../../../words/index.ts';
+import { keyOf, t } from '../../../../words/index.ts';
 
 export interface TimeLine {
   text: string;
@@ -12,7 +12,7 @@ export interface TimeLine {
 
 /** What is wrong with the air in a few words; nothing for what only a newer core speaks of. */
 export function airHead(code: string): string | undefined {
-  const known = markOf('coats-air', code.replace('.', '-'));
+  const known = keyOf('coats-air', code.replace('.', '-'));
   return known ? t(`coats-air-${known}`) : undefined;
 }
 

@@ -1,10 +1,10 @@
 // Surfaces as they are measured with a tape: how they are named, and how they stand in an address.
 import { amount } from '../../../../show/number.ts';
 import type { Surface } from '../../../../door/wire.ts';
-import { marks, t } from '../../../../words/index.ts';
+import { keys, t } from '../../../../words/index.ts';
 
 export type Shape = Surface['kind'];
-export const SHAPES = marks('surfaces-presets');
+export const SHAPES = keys('surfaces-presets');
 
 /** Measures to start from, to be typed over: a small tank, an 18-inch rim, a frame tube. */
 export function usual(shape: Shape): Surface {

@@ -3,19 +3,19 @@ import { afterEach, expect, test } from 'vitest';
 import figures from '../../../../fixtures/words/figures.json';
 import type { Unit } from '../../src/door/wire.ts';
 import { device, shown, unitCard, withSymbol, type Decimals } from '../../src/words/numbers.ts';
-import { say, worded, type Argument, type Said } from '../../src/words/said.ts';
+import { say, worded, type Argument, type RawMessage } from '../../src/words/messages.ts';
 
 afterEach(() => {
   device.shownIn = (unit) => unit;
 });
 
-const said = (messageId: string, values: Record<string, Argument> = {}): Said => ({
+const said = (messageId: string, values: Record<string, Argument> = {}): RawMessage => ({
   messageId,
   arguments: Object.entries(values).map(([name, value]) => ({ name, value })),
 });
 const mm = (value: number): Argument => ({ kind: 'quantity', value, unit: 'millimetre' });
 const text = (of: string): Argument => ({ kind: 'text', text: of });
-const joined = (items: Said[], style: 'and' | 'sentences') => said('joined', { items: { kind: 'several', items, style } });
+const joined = (items: RawMessage[], style: 'and' | 'sentences') => said('joined', { items: { kind: 'several', items, style } });
 
 test('a refusal gets its label, its number and its range', () => {
   const label: Argument = { kind: 'message', message: said('as-entered', { text: text('Wheel travel') }) };
@@ -30,7 +30,7 @@ test('a quantity is said in the unit that the device shows', () => {
 });
 
 test('lists and sentences are joined by the language', () => {
-  const [one, two, three] = ['tank', 'seat', 'chain'].map((name) => said('as-entered', { text: text(name) })) as [Said, Said, Said];
+  const [one, two, three] = ['tank', 'seat', 'chain'].map((name) => said('as-entered', { text: text(name) })) as [RawMessage, RawMessage, RawMessage];
   expect(say(joined([one, two, three], 'and'))).toBe('tank, seat and chain');
   expect(say(joined([one, two], 'sentences'))).toBe('tank seat');
 });
