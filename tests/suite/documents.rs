@@ -21,7 +21,7 @@ const BASES: [&str; 8] = [
 const ENDS: [&str; 9] = [".rs", ".md", ".ts", ".mjs", ".toml", ".svelte", ".css", ".txt", ".sh"];
 
 /// Folders that are made on demand, and the names of a made-up page.
-const NOT_HERE: [&str; 4] = ["target/", "Name.svelte", "gen/android", "my/folder"];
+const NOT_HERE: [&str; 5] = [".build/", "target/", "Name.svelte", "gen/android", "my/folder"];
 
 /// What stands between single backticks, outside of blocks of code, each with the folder that its row of a table is about.
 fn quoted(text: &str) -> Vec<(String, String)> {

@@ -8,10 +8,10 @@ use fluent_bundle::{FluentArgs, FluentResource, FluentValue};
 use serde_json::Value;
 use unic_langid::LanguageIdentifier;
 
-use crate::functions::{Quantity, Span, exact, quantity, work};
+use crate::functions::{Quantity, TimeSpan, exact, quantity, work};
 use crate::numbers::{Decimals, number};
-use crate::said::{Argument, ListStyle, Said};
-use crate::times::{self, Length, clock, day};
+use crate::raw_message::{Argument, ListStyle, RawMessage};
+use crate::times::{self, TimeForm, clock, day};
 
 /// The files of the English catalogue that hold what the core says, by name.
 pub const FILES: &[(&str, &str)] = &[
@@ -76,13 +76,13 @@ impl Catalogue {
 
     /// A message in its JSON. What is no message is said so, with what stands there.
     pub fn say_json(&self, message: &Value) -> String {
-        match serde_json::from_value::<Said>(message.clone()) {
+        match serde_json::from_value::<RawMessage>(message.clone()) {
             Ok(said) => self.say(&said),
             Err(error) => format!("{message} is no message: {error}"),
         }
     }
 
-    fn say(&self, said: &Said) -> String {
+    fn say(&self, said: &RawMessage) -> String {
         let named = said.arguments.iter().map(|argument| (argument.name.clone(), self.value(&argument.value)));
         let mut arguments = FluentArgs::new();
         named.for_each(|(name, value)| arguments.set(name, value));
@@ -131,7 +131,7 @@ impl Catalogue {
                 self.own("local-time", &[("day", self.day(day)), ("time", clock(*minute))]).into()
             }
             Argument::Duration { minutes } => {
-                FluentValue::Custom(Box::new(Span { passing: self.passing(*minutes), work: self.work(*minutes) }))
+                FluentValue::Custom(Box::new(TimeSpan { passing: self.passing(*minutes), work: self.work(*minutes) }))
             }
         }
     }
@@ -170,7 +170,7 @@ impl Catalogue {
 
     /// Time that passes.
     fn passing(&self, minutes: f64) -> String {
-        let Length { message, number: length, decimals } = times::passing(minutes);
+        let TimeForm { message, number: length, decimals } = times::passing(minutes);
         let shown = number(length, "", Decimals::AtMost(decimals), self.sign());
         let mut arguments = FluentArgs::new();
         arguments.set("count", FluentValue::from(length));

@@ -42,14 +42,14 @@ impl FluentType for Quantity {
 
 /// A length of time on its way into a message, in both ways of saying it.
 #[derive(Clone, Debug, PartialEq)]
-pub struct Span {
+pub struct TimeSpan {
     /// As time that passes: 1.5 h.
     pub passing: String,
     /// As time of work: 1 h 30.
     pub work: String,
 }
 
-impl FluentType for Span {
+impl FluentType for TimeSpan {
     fn duplicate(&self) -> Box<dyn FluentType + Send> {
         Box::new(self.clone())
     }
@@ -86,7 +86,7 @@ pub fn quantity<'a>(positional: &[FluentValue<'a>], named: &FluentArgs) -> Fluen
 /// A length of time as time of work.
 pub fn work<'a>(positional: &[FluentValue<'a>], _: &FluentArgs) -> FluentValue<'a> {
     match positional.first() {
-        Some(FluentValue::Custom(custom)) => match custom.as_ref().as_any().downcast_ref::<Span>() {
+        Some(FluentValue::Custom(custom)) => match custom.as_ref().as_any().downcast_ref::<TimeSpan>() {
             Some(span) => span.work.clone().into(),
             None => FluentValue::Error,
         },

@@ -7,7 +7,7 @@
 mod catalogue;
 mod functions;
 mod numbers;
-mod said;
+mod raw_message;
 mod times;
 
 use serde::Serialize;

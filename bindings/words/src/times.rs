@@ -32,21 +32,21 @@ pub fn clock(minute: u32) -> String {
 
 /// A length of time: which message says it, and its number with so many decimals at most.
 #[derive(Clone, Copy, Debug, PartialEq)]
-pub struct Length {
+pub struct TimeForm {
     pub message: &'static str,
     pub number: f64,
     pub decimals: usize,
 }
 
 /// Time that passes: 40 min, 1.5 h, 31 h, 5 days.
-pub fn passing(minutes: f64) -> Length {
+pub fn passing(minutes: f64) -> TimeForm {
     let hours = minutes / 60.0;
     if minutes.round() < 60.0 {
-        Length { message: "duration-minutes", number: minutes.round(), decimals: 0 }
+        TimeForm { message: "duration-minutes", number: minutes.round(), decimals: 0 }
     } else if hours < 72.0 {
-        Length { message: "duration-hours", number: hours, decimals: usize::from(hours < 9.95) }
+        TimeForm { message: "duration-hours", number: hours, decimals: usize::from(hours < 9.95) }
     } else {
-        Length { message: "duration-days", number: hours / 24.0, decimals: usize::from(hours < 239.0) }
+        TimeForm { message: "duration-days", number: hours / 24.0, decimals: usize::from(hours < 239.0) }
     }
 }
 

@@ -56,7 +56,7 @@ fn mass_kg(bike: &Bike) -> Option<f64> {
 }
 
 /// The end as it stands in an id.
-fn mark(end: End) -> &'static str {
+fn end_id(end: End) -> &'static str {
     match end {
         End::Front => "front",
         End::Rear => "rear",
@@ -64,9 +64,9 @@ fn mark(end: End) -> &'static str {
 }
 
 fn on_line(end: End, line: &BrakeLine, standard: Option<&BrakeLine>) -> Vec<Quantity> {
-    let mark = mark(end);
+    let id_part = end_id(end);
     let mut ratio = open(
-        &format!("brake.{mark}.hydraulic-ratio"),
+        &format!("brake.{id_part}.hydraulic-ratio"),
         BrakesMessage::HydraulicRatio { end },
         line.hydraulic_ratio,
         Unit::None,
@@ -80,7 +80,7 @@ fn on_line(end: End, line: &BrakeLine, standard: Option<&BrakeLine>) -> Vec<Quan
     let mut quantities = vec![ratio];
     quantities.extend(line.lever_travel_mm.map(|travel| {
         let label = BrakesMessage::PadTravel { end };
-        open(&format!("brake.{mark}.pad-travel"), label, travel, Unit::Millimetre, hydraulics())
+        open(&format!("brake.{id_part}.pad-travel"), label, travel, Unit::Millimetre, hydraulics())
     }));
     if let Some(standard) = standard {
         let change = compare(standard, line);
@@ -88,7 +88,7 @@ fn on_line(end: End, line: &BrakeLine, standard: Option<&BrakeLine>) -> Vec<Quan
             ("lever-effort", BrakesMessage::LeverEffort { end }, change.effort_percent),
             ("lever-travel", BrakesMessage::LeverTravel { end }, change.travel_percent),
         ] {
-            quantities.push(open(&format!("brake.{mark}.{id}"), label, percent, Unit::Percent, hydraulics()));
+            quantities.push(open(&format!("brake.{id_part}.{id}"), label, percent, Unit::Percent, hydraulics()));
         }
     }
     quantities
@@ -112,7 +112,7 @@ fn lever_quantity(bike: &Bike, end: End, brake: &Brake, line: &BrakeLine) -> Opt
     let load = Unit::Kilogram.of(USUAL_LOAD_KG);
     let source = Source::new(BrakesSource::LeverForce { deceleration, most, load }, Standing::Memory);
     let label = BrakesMessage::LeverForce { end, deceleration };
-    let quantity = open(&format!("brake.{}.lever-force", mark(end)), label, newtons, Unit::Newton, source);
+    let quantity = open(&format!("brake.{}.lever-force", end_id(end)), label, newtons, Unit::Newton, source);
     Some(Quantity { judgement, why: Some(BrakesMessage::ForceAllowed { most }.into()), ..quantity })
 }
 

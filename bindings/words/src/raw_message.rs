@@ -5,7 +5,7 @@ use serde::Deserialize;
 /// Something to say.
 #[derive(Clone, Debug, Deserialize)]
 #[serde(rename_all = "camelCase", deny_unknown_fields)]
-pub struct Said {
+pub struct RawMessage {
     pub message_id: String,
     pub arguments: Vec<Named>,
 }
@@ -24,8 +24,8 @@ pub enum Argument {
     Quantity { value: f64, unit: String },
     Count { count: i64 },
     Text { text: String },
-    Message { message: Said },
-    Several { items: Vec<Said>, style: ListStyle },
+    Message { message: RawMessage },
+    Several { items: Vec<RawMessage>, style: ListStyle },
     Choice { choice: String },
     Day { day: String },
     LocalTime { day: String, minute: u32 },
