@@ -5,7 +5,7 @@
 
 use layshaft_wire::wire;
 
-use crate::message::{FieldMessage, Message, camel_name};
+use crate::message::{FieldMessage, Message};
 use crate::units::Unit;
 
 /// An accepted range.
@@ -37,7 +37,7 @@ pub enum BoundLabel {
 impl From<BoundLabel> for Message {
     fn from(label: BoundLabel) -> Self {
         match label {
-            BoundLabel::Range(id) => Message::new(&format!("bound-{}", camel_name(&id)), Vec::new()),
+            BoundLabel::Range(id) => Message::new(format!("bound-{}", id.wire_name()), Vec::new()),
             BoundLabel::Field(field) => field.into(),
         }
     }

@@ -141,5 +141,5 @@ pub fn made_ids() -> Vec<String> {
     });
     let labels = bounds::ALL.iter().map(|bound| bound.card().label);
     let caps = LampCap::ALL.iter().map(|cap| cap.looks());
-    said.chain(labels).chain(caps).map(|message| message.message_id).collect()
+    said.chain(labels).chain(caps).map(|message| message.message_id.into()).collect()
 }

@@ -89,8 +89,8 @@ fn of_records() -> Vec<Declared> {
     let mut ids = BTreeSet::new();
     for kind in record_cards() {
         ids.insert(format!("kind-{}", kind.record_kind));
-        ids.insert(kind.words.message_id);
-        ids.extend(kind.fields.into_iter().map(|field| field.words.message_id));
+        ids.insert(kind.words.message_id.into());
+        ids.extend(kind.fields.into_iter().map(|field| String::from(field.words.message_id)));
     }
     ids.into_iter().map(|id| Declared { id: id.leak(), arguments: &[] }).collect()
 }

@@ -105,7 +105,7 @@ impl Bench {
         let Some(fields) = self.ledger.fields(&key) else {
             let known = KINDS.iter().any(|kind| kind.kind == key.kind);
             let what = if known {
-                Message::new(&format!("kind-{}", key.kind), Vec::new())
+                Message::new(format!("kind-{}", key.kind), Vec::new())
             } else {
                 Message::as_entered(&key.kind)
             };

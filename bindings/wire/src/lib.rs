@@ -48,6 +48,10 @@ pub fn wire(attribute: TokenStream, item: TokenStream) -> TokenStream {
         }
         Data::Union(_) => Tokens::new(),
     };
+    let named = match &input.data {
+        Data::Enum(data) => wire_names(&input.ident, data),
+        _ => Tokens::new(),
+    };
     let uniffi = if matches!(input.data, Data::Enum(_)) { quote!(uniffi::Enum) } else { quote!(uniffi::Record) };
     let optional =
         if matches!(input.data, Data::Enum(_)) { Tokens::new() } else { quote!(, optional_fields = nullable) };
@@ -57,6 +61,7 @@ pub fn wire(attribute: TokenStream, item: TokenStream) -> TokenStream {
         #[cfg_attr(feature = "ts", derive(ts_rs::TS), ts(export_to = "door.ts" #optional))]
         #[cfg_attr(feature = "uniffi", derive(#uniffi))]
         #input
+        #named
         #stored
     }
     .into()
@@ -70,9 +75,40 @@ pub fn message(prefix: TokenStream, item: TokenStream) -> TokenStream {
     message::implementation(&prefix, &input).into()
 }
 
+/// What the names of an enum without data are at the door, for whoever makes an id or an argument of them.
+fn wire_names(name: &syn::Ident, data: &DataEnum) -> Tokens {
+    let renamed =
+        data.variants.iter().flat_map(|variant| &variant.attrs).any(|attribute| attribute.path().is_ident("serde"));
+    // Variants with names of their own have them listed where they stand.
+    if renamed || !is_plain(data) {
+        return Tokens::new();
+    }
+    let idents = data.variants.iter().map(|variant| &variant.ident);
+    let names = data.variants.iter().map(|variant| camel_case(&variant.ident.to_string()));
+    quote! {
+        impl #name {
+            /// Its name as it crosses the door.
+            pub const fn wire_name(self) -> &'static str {
+                match self { #(Self::#idents => #names,)* }
+            }
+        }
+    }
+}
+
+/// As serde's `camelCase` writes a variant: the first letter small, the rest as it is.
+fn camel_case(variant: &str) -> String {
+    let mut name = variant.to_owned();
+    name.get_mut(..1).into_iter().for_each(str::make_ascii_lowercase);
+    name
+}
+
+fn is_plain(data: &DataEnum) -> bool {
+    data.variants.iter().all(|variant| matches!(variant.fields, Fields::Unit))
+}
+
 /// How serde writes an enum: a word when no variant carries data, else an object with a `kind`.
 fn enum_rules(data: &mut DataEnum) -> Tokens {
-    if data.variants.iter().all(|variant| matches!(variant.fields, Fields::Unit)) {
+    if is_plain(data) {
         return quote!(#[derive(Copy, Eq, PartialOrd, Ord, Hash)] #[serde(rename_all = "camelCase")]);
     }
     quote!(#[serde(tag = "kind", rename_all = "camelCase", rename_all_fields = "camelCase")])

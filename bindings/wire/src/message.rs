@@ -34,15 +34,16 @@ fn id(prefix: &LitStr, variant: &Variant) -> String {
     format!("{}-{}", prefix.value(), variant.ident.to_string().to_kebab_case())
 }
 
-/// `Name::Variant { a, b } => Message::declared(&Declared { … }, vec![a.argument(), …])`.
+/// `Name::Variant { a, b } => Message::new(id, vec![a.argument().named("a"), …])`.
 fn arm(prefix: &LitStr, name: &syn::Ident, variant: &Variant) -> Tokens {
-    let (declared, ident) = (declaration(prefix, variant), &variant.ident);
+    let (id, ident) = (id(prefix, variant), &variant.ident);
     let idents: Vec<_> = variant.fields.iter().filter_map(|field| field.ident.as_ref()).collect();
+    let names = idents.iter().map(|ident| ident.to_string().to_lower_camel_case());
     match &variant.fields {
         Fields::Unit | Fields::Named(_) => quote! {
-            #name::#ident { #(#idents),* } => ::layshaft_core::message::Message::declared(
-                &#declared,
-                vec![#(::layshaft_core::message::IntoArgument::argument(#idents)),*],
+            #name::#ident { #(#idents),* } => ::layshaft_core::message::Message::new(
+                #id,
+                vec![#(::layshaft_core::message::IntoArgument::argument(#idents).named(#names)),*],
             ),
         },
         Fields::Unnamed(fields) => Error::new_spanned(fields, "an argument of a message has a name").to_compile_error(),

@@ -3,7 +3,7 @@
 use layshaft_wire::wire;
 use serde::{Deserialize, Serialize};
 
-use super::Declared;
+use super::Identifier;
 use crate::units::Unit;
 
 /// Something to say: which message, and what goes into it.
@@ -15,7 +15,7 @@ use crate::units::Unit;
 pub struct Message {
     /// Id in the catalogue: `chain-too-slack`.
     #[serde(rename = "messageId")]
-    pub message_id: String,
+    pub message_id: Identifier,
     /// What goes into it, in the order of the declaration.
     pub arguments: Vec<NamedArgument>,
 }
@@ -25,20 +25,13 @@ const AS_ENTERED: &str = "as-entered";
 
 impl Message {
     /// A message from its id and arguments.
-    pub fn new(id: &str, arguments: Vec<(&str, Argument)>) -> Self {
-        let named = arguments.into_iter().map(|(name, value)| NamedArgument { name: name.to_owned(), value });
-        Self { message_id: id.to_owned(), arguments: named.collect() }
-    }
-
-    /// A message from its declaration and its arguments in that order. Made by `#[message]`.
-    pub fn declared(declared: &Declared, arguments: Vec<Argument>) -> Self {
-        let names = declared.arguments.iter().map(|(name, _)| *name);
-        Self::new(declared.id, names.zip(arguments).collect())
+    pub fn new(id: impl Into<Identifier>, arguments: Vec<NamedArgument>) -> Self {
+        Self { message_id: id.into(), arguments }
     }
 
     /// A text that stays as it is: what the owner entered, the name of a standard.
     pub fn as_entered(text: impl Into<String>) -> Self {
-        Self::new(AS_ENTERED, vec![("text", Argument::Text { text: text.into() })])
+        Self::new(AS_ENTERED, vec![Argument::Text { text: text.into() }.named("text")])
     }
 
     /// Several messages as one.
@@ -46,7 +39,7 @@ impl Message {
         if items.len() == 1 {
             return items.remove(0);
         }
-        Self::new("joined", vec![("items", Argument::Several { items, style })])
+        Self::new("joined", vec![Argument::Several { items, style }.named("items")])
     }
 }
 
@@ -81,10 +74,10 @@ impl std::fmt::Display for Message {
         {
             return f.write_str(text);
         }
-        f.write_str(&self.message_id)?;
+        f.write_str(self.message_id.as_str())?;
         let mut open = " (";
         for NamedArgument { name, value } in &self.arguments {
-            write!(f, "{open}{name}: {value}")?;
+            write!(f, "{open}{}: {value}", name.as_str())?;
             open = ", ";
         }
         if open == ", " { f.write_str(")") } else { Ok(()) }
@@ -139,7 +132,7 @@ pub enum Argument {
     /// One of a fixed set. Chooses a form, and is not shown itself.
     Choice {
         /// Which one, in camelCase.
-        choice: String,
+        choice: Identifier,
     },
     /// A local day.
     Day {
@@ -164,9 +157,16 @@ pub enum Argument {
 #[wire]
 pub struct NamedArgument {
     /// Name in the message.
-    pub name: String,
+    pub name: Identifier,
     /// What goes there.
     pub value: Argument,
+}
+
+impl Argument {
+    /// The argument with its name.
+    pub fn named(self, name: &'static str) -> NamedArgument {
+        NamedArgument { name: name.into(), value: self }
+    }
 }
 
 /// For logs and tests, in no language.
@@ -175,9 +175,8 @@ impl std::fmt::Display for Argument {
         match self {
             Argument::Quantity { value, unit } => write!(f, "{value} {}", unit.symbol()),
             Argument::Count { count } => write!(f, "{count}"),
-            Argument::Text { text } | Argument::Choice { choice: text } | Argument::Day { day: text } => {
-                f.write_str(text)
-            }
+            Argument::Text { text } | Argument::Day { day: text } => f.write_str(text),
+            Argument::Choice { choice } => f.write_str(choice.as_str()),
             Argument::Message { message } => write!(f, "{message}"),
             Argument::Several { items, .. } => {
                 let items: Vec<String> = items.iter().map(ToString::to_string).collect();

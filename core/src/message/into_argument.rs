@@ -74,7 +74,7 @@ arguments! {
     &str => Text: text -> Argument::Text { text: text.to_owned() };
     Message => Message: message -> Argument::Message { message };
     List => List: list -> Argument::Several { items: list.1, style: list.0 };
-    bool => Choice: yes -> Argument::Choice { choice: if yes { "yes" } else { "no" }.to_owned() };
+    bool => Choice: yes -> Argument::Choice { choice: if yes { "yes" } else { "no" }.into() };
     Duration => Duration: long -> Argument::Duration { minutes: long.minutes };
 }
 
@@ -85,17 +85,9 @@ macro_rules! choices {
             const KIND: $crate::message::ArgumentKind = $crate::message::ArgumentKind::Choice;
 
             fn argument(self) -> $crate::message::Argument {
-                $crate::message::Argument::Choice { choice: $crate::message::camel_name(&self) }
+                $crate::message::Argument::Choice { choice: self.wire_name().into() }
             }
         }
     )*};
 }
 pub(crate) use choices;
-
-/// The name of a variant as it crosses the door.
-pub fn camel_name(of: &impl serde::Serialize) -> String {
-    match serde_json::to_value(of) {
-        Ok(serde_json::Value::String(name)) => name,
-        _ => String::new(),
-    }
-}

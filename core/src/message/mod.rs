@@ -6,10 +6,12 @@
 mod data;
 mod declared;
 mod field;
+mod identifier;
 mod into_argument;
 
 pub use data::{Argument, ListStyle, Message, NamedArgument};
 pub use declared::{ArgumentKind, Declared};
 pub use field::FieldMessage;
+pub use identifier::Identifier;
 pub(crate) use into_argument::choices;
-pub use into_argument::{Duration, IntoArgument, List, Measure, camel_name};
+pub use into_argument::{Duration, IntoArgument, List, Measure};

@@ -115,7 +115,7 @@ impl Definition {
 
     /// The message with the words for a part of it: `formula-dewPoint`, `formula-dewPoint-celsius`.
     fn said(&self, part: &str) -> Message {
-        Message::new(&format!("formula-{}{part}", self.kind()), Vec::new())
+        Message::new(format!("formula-{}{part}", self.kind()), Vec::new())
     }
 
     fn label(&self, input: &InputDefinition) -> Message {

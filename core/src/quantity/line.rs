@@ -1,13 +1,38 @@
 //! A line of a page's working, made out of a formula: its equation with the numbers in it, and a result.
 
+use std::fmt::Write as _;
+
 use super::formula::{Definition, Evaluate, OutputDefinition};
 use super::input::{Accepts, Given};
 use super::working::WorkLine;
 use crate::message::Message;
 use crate::units::Unit;
 
-/// A symbol with its number as it is shown; a list has several.
-type Known = (&'static str, Vec<String>);
+/// A symbol whose number is known; a list has several numbers. A number becomes text only where its symbol stands.
+struct Known<'a> {
+    symbol: &'static str,
+    given: Given<'a>,
+    /// What stands close behind the number.
+    sign: &'static str,
+}
+
+impl Known<'_> {
+    /// The numbers; none where it is not known or is a text.
+    fn numbers(&self) -> impl Iterator<Item = f64> {
+        let (one, several): (Option<f64>, &[f64]) = match &self.given {
+            Given::Number(number) => (Some(*number), &[]),
+            Given::Numbers(numbers) => (None, numbers),
+            Given::Flag(yes) => (Some(f64::from(u8::from(*yes))), &[]),
+            Given::Text(_) => (None, &[]),
+        };
+        one.into_iter().chain(several.iter().copied()).filter(|number| number.is_finite())
+    }
+
+    /// The number in one term of a sum; what is no list is the same in each.
+    fn at(&self, term: usize) -> Option<f64> {
+        self.numbers().nth(term).or_else(|| self.numbers().next())
+    }
+}
 
 /// What a page makes of a formula.
 pub(crate) trait Line {
@@ -39,33 +64,15 @@ fn made(formula: &dyn Evaluate, output: &str, label: Message) -> Option<WorkLine
     let shown = definition.outputs.get(at)?;
     let value = values.get(at).copied().flatten().filter(|value| value.is_finite())?;
 
-    let inputs = definition.inputs.iter().zip(formula.given());
-    let mut known: Vec<Known> = inputs
-        .filter_map(|(input, given)| {
-            let sign =
-                if matches!(input.accepts, Accepts::Within(bound) if bound.unit == Unit::Degree) { "°" } else { "" };
-            let numbers: Vec<String> =
-                numbers(&given).into_iter().map(|number| format!("{}{sign}", rounded(number))).collect();
-            (!numbers.is_empty()).then_some((input.symbol, numbers))
-        })
-        .collect();
+    let inputs = definition.inputs.iter().zip(formula.given()).map(|(input, given)| {
+        let in_degrees = matches!(input.accepts, Accepts::Within(bound) if bound.unit == Unit::Degree);
+        Known { symbol: input.symbol, given, sign: if in_degrees { "°" } else { "" } }
+    });
     let others = definition.outputs.iter().zip(values).filter(|(other, _)| stands_alone(definition, shown, other));
-    known.extend(others.filter_map(|(other, value)| {
-        let value = value.filter(|value| value.is_finite())?;
-        Some((other.symbol, vec![rounded(value)]))
-    }));
+    let others = others
+        .filter_map(|(other, value)| Some(Known { symbol: other.symbol, given: Given::Number(value?), sign: "" }));
+    let known: Vec<Known> = inputs.chain(others).filter(|known| known.numbers().next().is_some()).collect();
     Some(WorkLine::new(label, equation(definition, shown, &known), value, shown.unit))
-}
-
-/// Numbers that stand in an input; none where it is not known or is a text.
-fn numbers(given: &Given) -> Vec<f64> {
-    let numbers = match given {
-        Given::Number(number) => vec![*number],
-        Given::Numbers(numbers) => numbers.to_vec(),
-        Given::Flag(yes) => vec![f64::from(u8::from(*yes))],
-        Given::Text(_) => Vec::new(),
-    };
-    numbers.into_iter().filter(|number| number.is_finite()).collect()
 }
 
 /// Whether a result may stand as a number in the equation of another: its symbol means nothing else.
@@ -80,7 +87,7 @@ fn equation(definition: &Definition, shown: &OutputDefinition, known: &[Known]) 
     let mut text = right_side(&parts, definition, shown);
     let mut constants = Vec::new();
     for (left, right) in parts.iter().filter(|(left, _)| *left != shown.symbol) {
-        if known.iter().any(|(symbol, _)| symbol == left) || !symbols(&text).any(|symbol| symbol == *left) {
+        if known.iter().any(|known| known.symbol == *left) || !symbols(&text).any(|symbol| symbol == *left) {
             continue;
         }
         if right.parse::<f64>().is_ok() {
@@ -89,16 +96,24 @@ fn equation(definition: &Definition, shown: &OutputDefinition, known: &[Known]) 
             text.extend([", ", left, " = ", right]);
         }
     }
-    let put = |text: &str, at: usize| {
-        with_numbers(text, |symbol| {
-            let constant = constants.iter().find(|(left, _)| *left == symbol).map(|(_, right)| *right);
-            let listed = known.iter().find(|(left, _)| *left == symbol);
-            constant.or_else(|| listed.and_then(|(_, each)| each.get(at).or(each.first()).map(String::as_str)))
+    let put = |text: &str, term: usize| {
+        with_numbers(text, |symbol, shown| {
+            if let Some((_, right)) = constants.iter().find(|(left, _)| *left == symbol) {
+                shown.push_str(right);
+                return true;
+            }
+            let known = known.iter().find(|known| known.symbol == symbol);
+            let number = known.and_then(|known| Some((known.at(term)?, known.sign)));
+            if let Some((number, sign)) = number {
+                push_rounded(shown, number);
+                shown.push_str(sign);
+            }
+            number.is_some()
         })
     };
     let text = match text.split_once("Σ ") {
         Some((before, term)) => {
-            let terms = known.iter().map(|(_, each)| each.len()).max().unwrap_or_default();
+            let terms = known.iter().map(|known| known.numbers().count()).max().unwrap_or_default();
             let terms: Vec<String> = (0..terms).map(|at| put(term, at)).collect();
             put(before, 0) + &terms.join(" + ")
         }
@@ -151,8 +166,8 @@ fn symbols(text: &str) -> impl Iterator<Item = &str> {
     text.split(|letter| !within_symbol(letter, true)).filter(|symbol| !symbol.is_empty())
 }
 
-/// An equation with numbers in place of the symbols that are known.
-fn with_numbers<'a>(equation: &'a str, known: impl Fn(&str) -> Option<&'a str>) -> String {
+/// An equation with numbers in place of symbols: `put` writes the number of one and says whether it has one.
+fn with_numbers(equation: &str, put: impl Fn(&str, &mut String) -> bool) -> String {
     let mut shown = String::with_capacity(2 * equation.len());
     let mut begins = None;
     for (at, letter) in equation.char_indices().chain([(equation.len(), ' ')]) {
@@ -160,8 +175,10 @@ fn with_numbers<'a>(equation: &'a str, known: impl Fn(&str) -> Option<&'a str>) 
             begins = begins.or(Some(at));
             continue;
         }
-        if let Some(symbol) = begins.take().and_then(|begins| equation.get(begins..at)) {
-            shown.push_str(known(symbol).unwrap_or(symbol));
+        if let Some(symbol) = begins.take().and_then(|begins| equation.get(begins..at))
+            && !put(symbol, &mut shown)
+        {
+            shown.push_str(symbol);
         }
         shown.push(letter);
     }
@@ -169,15 +186,16 @@ fn with_numbers<'a>(equation: &'a str, known: impl Fn(&str) -> Option<&'a str>) 
     shown
 }
 
-/// A number with at most four decimals; what is entered has fewer, what is worked out is cut there. A small one keeps three
+/// Writes a number with at most four decimals; what is entered has fewer, what is worked out is cut there. A small one keeps three
 /// figures, a negative one stands in brackets, so that no two signs meet.
-fn rounded(number: f64) -> String {
+fn push_rounded(shown: &mut String, number: f64) {
     let cut = match number.abs() {
         ..1e-9 => 0.0,
         ..0.01 => format!("{number:.2e}").parse().unwrap_or(number),
         _ => (number * 1e4).round() / 1e4,
     };
-    if cut < 0.0 { format!("(−{})", -cut) } else { cut.to_string() }
+    // Writing to a text cannot fail.
+    let _ = if cut < 0.0 { write!(shown, "(−{})", -cut) } else { write!(shown, "{cut}") };
 }
 
 #[cfg(test)]

@@ -11,10 +11,17 @@ fn unnamed() -> Message {
 }
 
 fn put(equation: &str, numbers: &[(&str, f64)]) -> String {
-    let numbers: Vec<(&str, String)> = numbers.iter().map(|(symbol, number)| (*symbol, rounded(*number))).collect();
-    with_numbers(equation, |symbol| {
-        numbers.iter().find(|(known, _)| *known == symbol).map(|(_, number)| number.as_str())
+    with_numbers(equation, |symbol, shown| {
+        let number = numbers.iter().find(|(known, _)| *known == symbol);
+        number.iter().for_each(|(_, number)| push_rounded(shown, *number));
+        number.is_some()
     })
+}
+
+fn rounded(number: f64) -> String {
+    let mut shown = String::new();
+    push_rounded(&mut shown, number);
+    shown
 }
 
 #[test]

@@ -27,7 +27,7 @@ pub struct RecordCard {
 
 /// Every kind in words.
 pub fn record_cards() -> Vec<RecordCard> {
-    let card = |(field, words): (String, &str)| FieldCard { field, words: Message::new(words, Vec::new()) };
+    let card = |(field, words): (String, &'static str)| FieldCard { field, words: Message::new(words, Vec::new()) };
     let of = |kind: &crate::changes::RecordKind| RecordCard {
         record_kind: kind.kind.to_owned(),
         words: Message::new(kind.words, Vec::new()),

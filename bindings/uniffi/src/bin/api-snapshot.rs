@@ -172,6 +172,7 @@ fn name_of(ty: &Type) -> String {
         Type::Optional { inner_type } => format!("{}?", name_of(inner_type)),
         Type::Sequence { inner_type } => format!("[{}]", name_of(inner_type)),
         Type::Record { name, .. } | Type::Enum { name, .. } => name.clone(),
+        Type::Custom { builtin, .. } => name_of(builtin),
         // The door has none of the others; one that comes is shown rather than left out.
         other => format!("{other:?}"),
     }

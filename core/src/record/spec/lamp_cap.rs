@@ -2,7 +2,7 @@
 
 use layshaft_wire::wire;
 
-use crate::message::{Message, camel_name};
+use crate::message::Message;
 
 /// Declares the caps once: name, as it is written, what it looks like.
 macro_rules! caps {
@@ -22,7 +22,7 @@ macro_rules! caps {
 
             /// What it looks like.
             pub fn looks(self) -> Message {
-                Message::new(&format!("lamp-cap-looks-{}", camel_name(&self)), Vec::new())
+                Message::new(format!("lamp-cap-looks-{}", self.wire_name()), Vec::new())
             }
         }
     };
