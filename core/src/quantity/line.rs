@@ -111,10 +111,10 @@ fn equation(definition: &Definition, shown: &OutputDefinition, known: &[Known]) 
             number.is_some()
         })
     };
-    let text = match text.split_once("Σ ") {
+    let text = match text.split_once('Σ') {
         Some((before, term)) => {
             let terms = known.iter().map(|known| known.numbers().count()).max().unwrap_or_default();
-            let terms: Vec<String> = (0..terms).map(|at| put(term, at)).collect();
+            let terms: Vec<String> = (0..terms).map(|at| put(term.trim_start(), at)).collect();
             put(before, 0) + &terms.join(" + ")
         }
         None => put(&text, 0),
@@ -140,13 +140,13 @@ fn right_side(parts: &[(&str, &str)], definition: &Definition, shown: &OutputDef
 fn parts(equation: &str) -> Vec<(&str, &str)> {
     let mut parts: Vec<(&str, &str)> = Vec::new();
     let mut rest = equation;
-    while let Some((left, after)) = rest.split_once(" = ") {
+    while let Some((left, after)) = rest.split_once('=') {
+        let after = after.trim_start();
         // The part ends at the last comma before the next equals sign; the last one at the end.
-        let next = after.find(" = ").unwrap_or(after.len());
-        let inside = after.get(..next).unwrap_or(after);
-        let end = if next == after.len() { after.len() } else { inside.rfind(", ").unwrap_or(after.len()) };
-        parts.push((left, after.get(..end).unwrap_or(after)));
-        rest = after.get(end..).unwrap_or_default().trim_start_matches(", ");
+        let inside = after.split_once('=').map(|(inside, _)| inside);
+        let end = inside.and_then(|inside| inside.rfind(',')).unwrap_or(after.len());
+        parts.push((left.trim_end(), after.get(..end).unwrap_or(after)));
+        rest = after.get(end..).unwrap_or_default().trim_start_matches([',', ' ']);
     }
     parts
 }
@@ -154,7 +154,7 @@ fn parts(equation: &str) -> Vec<(&str, &str)> {
 /// Whether a letter goes on with a symbol. Asked of every letter of every line, so the usual ones come first.
 fn within_symbol(letter: char, begun: bool) -> bool {
     match letter {
-        'a'..='z' | 'A'..='Z' | '_' | '′' | '₀'..='₉' => true,
+        'a'..='z' | 'A'..='Z' | 'α'..='ω' | '_' | '′' | '₀'..='₉' => true,
         '0'..='9' => begun,
         '\0'..='\x7f' | '·' | '−' | '×' | '²' | '√' => false,
         _ => letter.is_alphabetic(),

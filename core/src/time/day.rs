@@ -30,7 +30,7 @@ impl Day {
 
     /// The day as `YYYY-MM-DD`.
     pub(crate) fn text(self) -> String {
-        self.date().format("%Y-%m-%d").to_string()
+        self.date().to_string()
     }
 
     fn date(self) -> NaiveDate {
