@@ -3,7 +3,7 @@
 use layshaft_core::error::Code;
 use layshaft_core::record::{Consumer, Drive, Identity, Product, Reading, Side, StayPlace, Tightening};
 use layshaft_door::command::{
-    AddJob, BringJobBack, FitSprockets, LoadDemo, MoveCoat, NewJob, NoteClimate, PutJobAway, ReceiveBundle,
+    AddJob, BringBack, FitSprockets, LoadDemo, MoveCoat, NewJob, NoteClimate, PutJobAway, ReceiveBundle,
     RecordConsumer, RecordDrive, RecordTightening, RemoveConsumer, StartBike, StartCure, TakeReading,
 };
 use layshaft_door::query::{BareAsk, IdAsk};
@@ -114,7 +114,9 @@ fn a_product_without_data_and_a_window_that_closes_before_it_opens_are_refused()
 #[test]
 fn what_never_was_there_can_neither_be_brought_back_nor_taken_off() {
     let unknown = || "no-such-mark".to_owned();
-    refused(BringJobBack { id: unknown() }, Code::Unknown, None, "no job with the id no-such-mark");
+    let back = |kind: &str| BringBack { record_kind: kind.into(), id: unknown() };
+    refused(back("job"), Code::Unknown, None, "no job with the id no-such-mark");
+    refused(back("bike"), Code::Unknown, None, "no kind of record that can be put away with the id bike");
     let off = |side| RemoveConsumer { side, id: unknown() };
     refused(off(Side::Standard), Code::Unknown, None, "no consumer with the id no-such-mark");
     refused(off(Side::Fitted), Code::Unknown, None, "no consumer with the id no-such-mark");
@@ -122,7 +124,7 @@ fn what_never_was_there_can_neither_be_brought_back_nor_taken_off() {
     // A job that is there is left as it is; one that was put away comes back.
     let mut bench = Bench::in_memory().unwrap();
     act(&mut bench, LoadDemo {}, SATURDAY).unwrap();
-    let back = || BringJobBack { id: "wiring".into() };
+    let back = || BringBack { record_kind: "job".into(), id: "wiring".into() };
     assert_eq!(act(&mut bench, back(), SATURDAY).unwrap().changes, 0);
     act(&mut bench, PutJobAway { id: "wiring".into() }, SATURDAY).unwrap();
     assert_eq!(act(&mut bench, back(), SATURDAY).unwrap().changes, 1);

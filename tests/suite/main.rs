@@ -14,6 +14,7 @@ mod needs;
 mod one_clock;
 mod one_transaction;
 mod paint;
+mod put_away;
 mod ripple;
 mod safety;
 mod saturday;

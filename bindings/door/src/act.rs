@@ -42,12 +42,12 @@ impl Bench {
         if self.batches.contains(id) {
             // The answer to the first call may never have arrived, so nobody knows what the caller has seen.
             let (made, stale) = (self.made_by(id), stale::every_query());
-            return Ok(Outcome { batch: id.to_owned(), changes: 0, stale, made, received: None });
+            return Ok(Outcome { batch: id.to_owned(), changes: 0, stale, made, received: None, notes: Vec::new() });
         }
         let writing = writing(self, command, &Call { id, moment })?;
-        let made = writing.made.clone();
+        let (made, notes) = (writing.made.clone(), writing.notes.clone());
         let Written { changes, stale, received } = self.write(id, writing, moment.now_ms)?;
-        Ok(Outcome { batch: id.to_owned(), changes, stale, made, received })
+        Ok(Outcome { batch: id.to_owned(), changes, stale, made, received, notes })
     }
 
     /// What an earlier call with this id made: a record or a bike that carries it.

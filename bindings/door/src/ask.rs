@@ -2,7 +2,7 @@
 
 use layshaft_core::error::Refusal;
 use layshaft_core::plan::plan_answer;
-use layshaft_core::record::record_cards;
+use layshaft_core::record::{Job, record_cards};
 use layshaft_core::time::Moment;
 use layshaft_core::{
     bounds, brakes, coating, electrical, events, fasteners, faults, fluids, gearing, handbook, harness, inspection,
@@ -10,6 +10,7 @@ use layshaft_core::{
 };
 
 use crate::Bench;
+use crate::bench::no_such;
 use crate::query::*;
 
 impl Bench {
@@ -33,7 +34,8 @@ impl Bench {
 
     /// One job at the bench.
     pub fn job(&self, ask: &IdAsk, moment: &Moment) -> Result<JobAnswer, Refusal> {
-        let job: layshaft_core::record::Job = self.record(&ask.id)?;
+        // Out of the bike: there it follows only what is there.
+        let job = self.bike.jobs.get(&ask.id).cloned().ok_or_else(|| no_such::<Job>(&ask.id))?;
         let scheduled = self.planned.schedule(&self.bike, moment, false);
         let row = scheduled.rows.iter().find(|row| row.job == ask.id).cloned();
         let coats =

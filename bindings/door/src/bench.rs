@@ -105,11 +105,6 @@ impl Bench {
         present.map(read).ok_or_else(|| no_such::<R>(id))
     }
 
-    /// Whether the record with an id was put away, or a refusal where it never was.
-    pub(crate) fn is_away<R: Record>(&self, id: &str) -> Result<bool, Refusal> {
-        self.fields::<R>(id)?.map(Fields::gone).ok_or_else(|| no_such::<R>(id))
-    }
-
     fn fields<R: Record>(&self, id: &str) -> Result<Option<&Fields>, Refusal> {
         Ok(self.ledger.fields(&key_of::<R>(self.open_bike_id()?, id)))
     }

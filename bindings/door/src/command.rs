@@ -1,5 +1,6 @@
 //! The commands: what the mechanic did. One payload struct each.
 
+use layshaft_core::message::Message;
 use layshaft_core::record::{
     BenchTime, Identity, ItemAnswer, Part, Place, Process, Product, Reading, StayPlace, Tightening,
 };
@@ -62,6 +63,15 @@ pub struct PutBikeAway {
 pub struct BringBikeBack {
     /// Its id.
     pub bike: String,
+}
+
+/// Brings back what was put away. What is there already stays as it is.
+#[wire]
+pub struct BringBack {
+    /// Kind of the record: `job`, `part`, `tightening`, `photo`, `consumer`.
+    pub record_kind: String,
+    /// Its id, as the list of what was put away has it.
+    pub id: String,
 }
 
 /// Says who the bike is.
@@ -287,6 +297,8 @@ pub struct Outcome {
     pub made: Option<String>,
     /// What came in with a bundle.
     pub received: Option<Received>,
+    /// What else the command did that its caller may not expect.
+    pub notes: Vec<Message>,
 }
 
 /// What came in with a bundle.

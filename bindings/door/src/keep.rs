@@ -4,7 +4,7 @@ use std::collections::BTreeMap;
 
 use layshaft_core::changes::Key;
 use layshaft_core::error::{Code, Refusal};
-use layshaft_core::record::{Bike, KINDS, PartState, Photo, Tightening};
+use layshaft_core::record::{Bike, KINDS, PartState, Photo, Tightening, put_away};
 use layshaft_core::time::Moment;
 use layshaft_storage::set_aside_files;
 
@@ -96,6 +96,11 @@ impl Bench {
             stamp: rival.stamp.to_string(),
         })
         .collect()
+    }
+
+    /// What was put away and can come back, the last first.
+    pub fn put_away(&self, _: &BareAsk, _: &Moment) -> Result<PutAwayAnswer, Refusal> {
+        Ok(PutAwayAnswer { records: put_away(&self.ledger, self.open_bike_id()?) })
     }
 
     /// Every value that a record has had, newest first.

@@ -1,6 +1,6 @@
 //! What the door says when it refuses.
 
-use layshaft_core::message::Declared;
+use layshaft_core::message::{Declared, List};
 use layshaft_wire::message;
 
 /// What the door says, and what the hosts around it say.
@@ -35,6 +35,12 @@ pub(crate) enum DoorMessage {
     WhatItem,
     /// A job that would come to follow itself.
     CannotFollow { job: String, other: String },
+    /// A job whose forerunner was put away and that now follows others.
+    FollowsNow { job: String, before: List },
+    /// A job whose forerunner was put away and that follows nothing else through it.
+    FollowsNothing { job: String, away: String },
+    /// A kind of record that is never put away, as what is not there.
+    WhatAway,
     /// A tool that the job does not need.
     NoSuchTool { job: String, tool: String },
     /// A tool that is to be bought already.

@@ -19,7 +19,9 @@ pub use layshaft_core::plan::{PlanAnswer, PlanAsk, PlanRow};
 pub use layshaft_core::quantity::{Figures, FormulaCard};
 pub use layshaft_core::ready_made::ReadyMade;
 pub use layshaft_core::record::{BenchTime, Coat, Process, Product, RecordCard};
-use layshaft_core::record::{Climate, Identity, Job, Part, PartState, Photo, Place, Reading, Spec, Tightening};
+use layshaft_core::record::{
+    Climate, Identity, Job, Part, PartState, Photo, Place, PutAwayCard, Reading, Spec, Tightening,
+};
 pub use layshaft_core::ripple::{RippleAnswer, RippleAsk};
 pub use layshaft_core::today::{TodayAnswer, TodayAsk};
 pub use layshaft_core::tyres::{TyreAnswer, TyreAsk};
@@ -318,6 +320,13 @@ pub struct Fact {
 pub struct HistoryAnswer {
     /// The facts.
     pub facts: Vec<Fact>,
+}
+
+/// What was put away and can come back.
+#[wire]
+pub struct PutAwayAnswer {
+    /// The last one first.
+    pub records: Vec<PutAwayCard>,
 }
 
 /// The open bike as a bundle.

@@ -68,6 +68,8 @@ macro_rules! queries {
             calendar Calendar(CalendarAsk) -> CalendarAnswer;
             /// Everything known about the open bike.
             bike Bike(BareAsk) -> BikeAnswer;
+            /// What was put away and can come back.
+            put_away PutAway(BareAsk) -> PutAwayAnswer;
             /// Every value that a record has had.
             history History(HistoryAsk) -> HistoryAnswer;
             /// A photo with its bytes.
@@ -97,6 +99,8 @@ macro_rules! commands {
             put_bike_away PutBikeAway;
             /// Brings a bike back.
             bring_bike_back BringBikeBack;
+            /// Brings back what was put away.
+            bring_back BringBack;
             /// Says who the bike is.
             describe_bike DescribeBike;
             /// Says where it stands.
@@ -145,8 +149,6 @@ macro_rules! commands {
             change_job ChangeJob;
             /// Puts a job away.
             put_job_away PutJobAway;
-            /// Brings a job back.
-            bring_job_back BringJobBack;
             /// Begins a job.
             begin_job BeginJob;
             /// Ticks steps of a job off.

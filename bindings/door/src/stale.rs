@@ -25,6 +25,8 @@ macro_rules! make_source {
             Facts,
             /// The values of the open bike that lost a concurrent edit.
             Rivals,
+            /// What was put away on the open bike.
+            Away,
             /// Attachments.
             Files,
             $($one_type,)*
@@ -116,6 +118,7 @@ fn reads(asked: Asked) -> &'static [&'static [Source]] {
             &[Part, Tightening, Coat, Climate, Reading, Photo, BenchTime],
         ],
         Asked::History => &[&[Facts]],
+        Asked::PutAway => &[&[Away]],
         Asked::Photo => &[&[Photo, Files]],
         Asked::Bundle => &[&[Facts, Files]],
     }

@@ -5,6 +5,8 @@ use std::collections::{BTreeMap, BTreeSet};
 
 use layshaft_core::changes::{Change, Edit, Fields, Key, Ledger, Rival, Stamp};
 use layshaft_core::error::Refusal;
+use layshaft_core::message::Message;
+use layshaft_core::record::{PutAwayCard, put_away};
 use layshaft_storage::{Attachment, Bundle, Clash};
 
 use crate::bench::OPEN;
@@ -30,6 +32,8 @@ pub(crate) struct Writing {
     pub bundle: Option<Bundle>,
     /// Id of what is made.
     pub made: Option<String>,
+    /// What else is said to the caller.
+    pub notes: Vec<Message>,
 }
 
 impl Writing {
@@ -57,7 +61,7 @@ pub(crate) struct Written {
 impl Bench {
     /// Keeps what one command says, all of it or nothing.
     pub(crate) fn write(&mut self, batch: &str, writing: Writing, now_ms: i64) -> Result<Written, Refusal> {
-        let Writing { edits, project, open, setting, attachment, bundle, made: _ } = writing;
+        let Writing { edits, project, open, setting, attachment, bundle, made: _, notes: _ } = writing;
         let project = match project {
             Some(project) => project,
             None => self.open_bike_id()?.to_owned(),
@@ -134,6 +138,7 @@ impl Bench {
     /// Adds stored changes to the fold; says what moved with those that are new in it.
     fn take(&mut self, changes: Vec<Change>) -> Moved {
         let mut moved = Moved::new();
+        let away_before = self.away();
         let mut touched: BTreeMap<Key, Vec<Rival>> = BTreeMap::new();
         for change in changes {
             let fields = self.ledger.fields(&change.key);
@@ -154,6 +159,7 @@ impl Bench {
         moved.insert(Source::Facts);
         let rivals = |key| self.ledger.fields(key).map(Fields::rivals).unwrap_or_default();
         moved.extend(touched.iter().any(|(key, before)| rivals(key) != *before).then_some(Source::Rivals));
+        moved.extend((self.away() != away_before).then_some(Source::Away));
         let before = std::mem::take(&mut self.bike);
         self.reassemble();
         moved.extend(stale::moved(&before, &self.bike));
@@ -161,6 +167,11 @@ impl Bench {
             self.planned.go_on();
         }
         moved
+    }
+
+    /// What was put away on the open bike.
+    fn away(&self) -> Vec<PutAwayCard> {
+        self.open.as_ref().map(|project| put_away(&self.ledger, project)).unwrap_or_default()
     }
 
     /// Shows a bike that the store says is open.

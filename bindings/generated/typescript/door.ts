@@ -1001,6 +1001,19 @@ newEffectiveRadiusMm: number,
 newPadClearanceMm: number, };
 
 /**
+ * Brings back what was put away. What is there already stays as it is.
+ */
+export type BringBack = { 
+/**
+ * Kind of the record: `job`, `part`, `tightening`, `photo`, `consumer`.
+ */
+recordKind: string, 
+/**
+ * Its id, as the list of what was put away has it.
+ */
+id: string, };
+
+/**
  * Brings a bike back.
  */
 export type BringBikeBack = { 
@@ -1008,15 +1021,6 @@ export type BringBikeBack = {
  * Its id.
  */
 bike: string, };
-
-/**
- * Brings a job back.
- */
-export type BringJobBack = { 
-/**
- * Its id.
- */
-id: string, };
 
 /**
  * The open bike as a bundle.
@@ -1629,7 +1633,7 @@ export type Code = "outOfRange" | "notANumber" | "badText" | "missing" | "confli
 /**
  * Something the mechanic did.
  */
-export type Command = { "kind": "startBike" } & StartBike | { "kind": "loadDemo" } & LoadDemo | { "kind": "openBike" } & OpenBike | { "kind": "putBikeAway" } & PutBikeAway | { "kind": "bringBikeBack" } & BringBikeBack | { "kind": "describeBike" } & DescribeBike | { "kind": "describePlace" } & DescribePlace | { "kind": "recordDrive" } & RecordDrive | { "kind": "recordWheel" } & RecordWheel | { "kind": "recordSupply" } & RecordSupply | { "kind": "recordConsumer" } & RecordConsumer | { "kind": "removeConsumer" } & RemoveConsumer | { "kind": "recordBrake" } & RecordBrake | { "kind": "recordFluid" } & RecordFluid | { "kind": "fitSprockets" } & FitSprockets | { "kind": "fitConsumer" } & FitConsumer | { "kind": "fitBrake" } & FitBrake | { "kind": "fitTyre" } & FitTyre | { "kind": "recordIndication" } & RecordIndication | { "kind": "fitFlasher" } & FitFlasher | { "kind": "adaptCircuit" } & AdaptCircuit | { "kind": "startFault" } & StartFault | { "kind": "answerFault" } & AnswerFault | { "kind": "undoFaultStep" } & UndoFaultStep | { "kind": "closeFault" } & CloseFault | { "kind": "addJob" } & AddJob | { "kind": "addReadyMade" } & AddReadyMade | { "kind": "changeJob" } & ChangeJob | { "kind": "putJobAway" } & PutJobAway | { "kind": "bringJobBack" } & BringJobBack | { "kind": "beginJob" } & BeginJob | { "kind": "tickStep" } & TickStep | { "kind": "finishJob" } & FinishJob | { "kind": "lackTool" } & LackTool | { "kind": "reopenJob" } & ReopenJob | { "kind": "recordPart" } & RecordPart | { "kind": "putPartAway" } & PutPartAway | { "kind": "recordTightening" } & RecordTightening | { "kind": "putTighteningAway" } & PutTighteningAway | { "kind": "attachPhoto" } & AttachPhoto | { "kind": "putPhotoAway" } & PutPhotoAway | { "kind": "startCure" } & StartCure | { "kind": "endCure" } & EndCure | { "kind": "moveCoat" } & MoveCoat | { "kind": "startProcess" } & StartProcess | { "kind": "layCoat" } & LayCoat | { "kind": "sandCoat" } & SandCoat | { "kind": "endProcess" } & EndProcess | { "kind": "noteClimate" } & NoteClimate | { "kind": "takeReading" } & TakeReading | { "kind": "answerItem" } & AnswerItem | { "kind": "setBenchTime" } & SetBenchTime | { "kind": "undo" } & Undo | { "kind": "settle" } & Settle | { "kind": "noteExport" } & NoteExport | { "kind": "receiveBundle" } & ReceiveBundle;
+export type Command = { "kind": "startBike" } & StartBike | { "kind": "loadDemo" } & LoadDemo | { "kind": "openBike" } & OpenBike | { "kind": "putBikeAway" } & PutBikeAway | { "kind": "bringBikeBack" } & BringBikeBack | { "kind": "bringBack" } & BringBack | { "kind": "describeBike" } & DescribeBike | { "kind": "describePlace" } & DescribePlace | { "kind": "recordDrive" } & RecordDrive | { "kind": "recordWheel" } & RecordWheel | { "kind": "recordSupply" } & RecordSupply | { "kind": "recordConsumer" } & RecordConsumer | { "kind": "removeConsumer" } & RemoveConsumer | { "kind": "recordBrake" } & RecordBrake | { "kind": "recordFluid" } & RecordFluid | { "kind": "fitSprockets" } & FitSprockets | { "kind": "fitConsumer" } & FitConsumer | { "kind": "fitBrake" } & FitBrake | { "kind": "fitTyre" } & FitTyre | { "kind": "recordIndication" } & RecordIndication | { "kind": "fitFlasher" } & FitFlasher | { "kind": "adaptCircuit" } & AdaptCircuit | { "kind": "startFault" } & StartFault | { "kind": "answerFault" } & AnswerFault | { "kind": "undoFaultStep" } & UndoFaultStep | { "kind": "closeFault" } & CloseFault | { "kind": "addJob" } & AddJob | { "kind": "addReadyMade" } & AddReadyMade | { "kind": "changeJob" } & ChangeJob | { "kind": "putJobAway" } & PutJobAway | { "kind": "beginJob" } & BeginJob | { "kind": "tickStep" } & TickStep | { "kind": "finishJob" } & FinishJob | { "kind": "lackTool" } & LackTool | { "kind": "reopenJob" } & ReopenJob | { "kind": "recordPart" } & RecordPart | { "kind": "putPartAway" } & PutPartAway | { "kind": "recordTightening" } & RecordTightening | { "kind": "putTighteningAway" } & PutTighteningAway | { "kind": "attachPhoto" } & AttachPhoto | { "kind": "putPhotoAway" } & PutPhotoAway | { "kind": "startCure" } & StartCure | { "kind": "endCure" } & EndCure | { "kind": "moveCoat" } & MoveCoat | { "kind": "startProcess" } & StartProcess | { "kind": "layCoat" } & LayCoat | { "kind": "sandCoat" } & SandCoat | { "kind": "endProcess" } & EndProcess | { "kind": "noteClimate" } & NoteClimate | { "kind": "takeReading" } & TakeReading | { "kind": "answerItem" } & AnswerItem | { "kind": "setBenchTime" } & SetBenchTime | { "kind": "undo" } & Undo | { "kind": "settle" } & Settle | { "kind": "noteExport" } & NoteExport | { "kind": "receiveBundle" } & ReceiveBundle;
 
 /**
  * What an element is.
@@ -5965,7 +5969,11 @@ made?: string | null,
 /**
  * What came in with a bundle.
  */
-received?: Received | null, };
+received?: Received | null, 
+/**
+ * What else the command did that its caller may not expect.
+ */
+notes: Array<Message>, };
 
 /**
  * Outer diameter of a tyre from rim and section height.
@@ -7007,6 +7015,36 @@ end: End,
 wheel: Wheel, };
 
 /**
+ * What was put away and can come back.
+ */
+export type PutAwayAnswer = { 
+/**
+ * The last one first.
+ */
+records: Array<PutAwayCard>, };
+
+/**
+ * Something that was put away.
+ */
+export type PutAwayCard = { 
+/**
+ * Kind of the record: `job`, `part`.
+ */
+recordKind: string, 
+/**
+ * Its id.
+ */
+id: string, 
+/**
+ * What it is called.
+ */
+title: Message, 
+/**
+ * When it was put away, milliseconds since 1970 (UTC).
+ */
+putAwayMs: number, };
+
+/**
  * Puts a bike away; its facts stay.
  */
 export type PutBikeAway = { 
@@ -7092,7 +7130,7 @@ source: Source, };
 /**
  * A question.
  */
-export type Query = { "kind": "shelf" } & BareAsk | { "kind": "setAside" } & BareAsk | { "kind": "tables" } & BareAsk | { "kind": "today" } & TodayAsk | { "kind": "plan" } & PlanAsk | { "kind": "job" } & IdAsk | { "kind": "readyMade" } & BareAsk | { "kind": "gearing" } & GearingAsk | { "kind": "sprocketChoice" } & SprocketChoiceAsk | { "kind": "chainWear" } & ChainWearAsk | { "kind": "thrust" } & ThrustAsk | { "kind": "load" } & LoadAsk | { "kind": "brakes" } & BrakeAsk | { "kind": "tyres" } & TyreAsk | { "kind": "fasteners" } & FastenerAsk | { "kind": "filling" } & FillAsk | { "kind": "mixing" } & MixAsk | { "kind": "wire" } & WireAsk | { "kind": "lamps" } & LampsAsk | { "kind": "charging" } & ChargingAsk | { "kind": "harness" } & HarnessAsk | { "kind": "fault" } & FaultAsk | { "kind": "cure" } & CureAsk | { "kind": "process" } & ProcessAsk | { "kind": "products" } & BareAsk | { "kind": "inspection" } & InspectionAsk | { "kind": "ripple" } & RippleAsk | { "kind": "alarms" } & BareAsk | { "kind": "calendar" } & CalendarAsk | { "kind": "bike" } & BareAsk | { "kind": "history" } & HistoryAsk | { "kind": "photo" } & IdAsk | { "kind": "evaluate" } & EvaluateAsk | { "kind": "handbook" } & BareAsk | { "kind": "bundle" } & BareAsk;
+export type Query = { "kind": "shelf" } & BareAsk | { "kind": "setAside" } & BareAsk | { "kind": "tables" } & BareAsk | { "kind": "today" } & TodayAsk | { "kind": "plan" } & PlanAsk | { "kind": "job" } & IdAsk | { "kind": "readyMade" } & BareAsk | { "kind": "gearing" } & GearingAsk | { "kind": "sprocketChoice" } & SprocketChoiceAsk | { "kind": "chainWear" } & ChainWearAsk | { "kind": "thrust" } & ThrustAsk | { "kind": "load" } & LoadAsk | { "kind": "brakes" } & BrakeAsk | { "kind": "tyres" } & TyreAsk | { "kind": "fasteners" } & FastenerAsk | { "kind": "filling" } & FillAsk | { "kind": "mixing" } & MixAsk | { "kind": "wire" } & WireAsk | { "kind": "lamps" } & LampsAsk | { "kind": "charging" } & ChargingAsk | { "kind": "harness" } & HarnessAsk | { "kind": "fault" } & FaultAsk | { "kind": "cure" } & CureAsk | { "kind": "process" } & ProcessAsk | { "kind": "products" } & BareAsk | { "kind": "inspection" } & InspectionAsk | { "kind": "ripple" } & RippleAsk | { "kind": "alarms" } & BareAsk | { "kind": "calendar" } & CalendarAsk | { "kind": "bike" } & BareAsk | { "kind": "putAway" } & BareAsk | { "kind": "history" } & HistoryAsk | { "kind": "photo" } & IdAsk | { "kind": "evaluate" } & EvaluateAsk | { "kind": "handbook" } & BareAsk | { "kind": "bundle" } & BareAsk;
 
 /**
  * The check to do now, ready to be read out at the bench.
@@ -10731,6 +10769,7 @@ export interface QueryMap {
   alarms: AlarmsAnswer;
   calendar: CalendarAnswer;
   bike: BikeAnswer;
+  putAway: PutAwayAnswer;
   history: HistoryAnswer;
   photo: PhotoAnswer;
   evaluate: Figures;
@@ -10745,6 +10784,7 @@ export type CommandName =
   | 'openBike'
   | 'putBikeAway'
   | 'bringBikeBack'
+  | 'bringBack'
   | 'describeBike'
   | 'describePlace'
   | 'recordDrive'
@@ -10769,7 +10809,6 @@ export type CommandName =
   | 'addReadyMade'
   | 'changeJob'
   | 'putJobAway'
-  | 'bringJobBack'
   | 'beginJob'
   | 'tickStep'
   | 'finishJob'

@@ -3,6 +3,7 @@
 use std::collections::BTreeMap;
 
 use super::spec::Spec;
+use super::work::{Job, closed_up};
 use crate::changes::{Fields, Key, Ledger, Record, read};
 
 /// Makes the bike from the list of kinds, and its reading from the ledger.
@@ -30,18 +31,25 @@ macro_rules! make_bike {
         /// Reads one bike from the ledger.
         pub fn assemble(ledger: &Ledger, project: &str) -> Bike {
             let spec = |layers: &[&str]| Spec::read(|kind| slots(ledger, project, kind, layers));
-            Bike {
+            let bike = Bike {
                 id: project.to_owned(),
                 standard: spec(&["standard"]),
                 fitted: spec(&["standard", "fitted"]),
                 $($one: single(ledger, project),)*
                 $($many: map(ledger, project),)*
                 $($log: log(ledger, project, |record: &super::$log_type| record.$by),)*
-            }
+            };
+            Bike { jobs: closed_up(bike.jobs, &followed_by_away(ledger, project)), ..bike }
         }
     };
 }
 crate::records!(make_bike);
+
+/// What each job that was put away follows.
+fn followed_by_away(ledger: &Ledger, project: &str) -> BTreeMap<String, Vec<String>> {
+    let away = ledger.of_kind(project, Job::KIND).filter(|(_, fields)| fields.gone());
+    away.map(|(key, fields)| (key.record.clone(), read::<Job>(fields).after)).collect()
+}
 
 /// The record of a kind that a bike has just one of; its id is `bike`.
 fn single<R: Record>(ledger: &Ledger, project: &str) -> R {

@@ -7,4 +7,6 @@ use layshaft_wire::message;
 pub(crate) enum RecordMessage {
     /// An empty file, or one too large.
     PhotoBytes { bytes: usize, most: usize },
+    /// A photo that nobody gave a caption.
+    PhotoWithoutCaption,
 }

@@ -7,6 +7,7 @@ mod list;
 
 mod answer;
 mod assemble;
+mod away;
 mod card;
 mod circuit;
 mod fault_search;
@@ -49,6 +50,7 @@ pub use work::{
 pub(crate) use work::{JobMessage, spans_in_order};
 
 pub use assemble::{Bike, assemble, key_of, laid_over, slot};
+pub use away::{CAN_BE_PUT_AWAY, PutAwayCard, put_away};
 pub use card::{FieldCard, RecordCard, record_cards};
 pub use identity::Identity;
 pub use list::KINDS;

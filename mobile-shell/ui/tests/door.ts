@@ -47,6 +47,6 @@ class StandIn {
 export const door = new StandIn();
 
 /** What a command comes back with that changed one fact. */
-export const done = (batch: string, stale: string[] = []): Outcome => ({ batch, changes: 1, stale });
+export const done = (batch: string, stale: string[] = []): Outcome => ({ batch, changes: 1, stale, notes: [] });
 
 export const refusal = (field: string | null, message: string): Refusal => ({ code: 'outOfRange', message, field });

@@ -29,6 +29,7 @@ fn asks() -> Vec<Value> {
         json!({ "kind": "shelf" }),
         json!({ "kind": "setAside" }),
         json!({ "kind": "tables" }),
+        json!({ "kind": "putAway" }),
         json!({ "kind": "today", "lastSeenMs": 0 }),
         json!({ "kind": "plan" }),
         json!({ "kind": "job", "id": "tank-reline" }),

@@ -170,7 +170,7 @@ pub const STORY: &[Turn] = &[
     ),
     ("lackTool", |_| json!({ "kind": "lackTool", "id": "addJob", "tool": "Chain brush" })),
     ("putJobAway", |_| json!({ "kind": "putJobAway", "id": "addReadyMade" })),
-    ("bringJobBack", |_| json!({ "kind": "bringJobBack", "id": "addReadyMade" })),
+    ("bringBack", |_| json!({ "kind": "bringBack", "recordKind": "job", "id": "addReadyMade" })),
     ("beginJob", |_| json!({ "kind": "beginJob", "id": "sprockets" })),
     ("tickStep", |_| json!({ "kind": "tickStep", "id": "sprockets", "stepsDone": 1 })),
     ("finishJob", |_| json!({ "kind": "finishJob", "id": "sprockets" })),

@@ -101,13 +101,6 @@ pub struct PutJobAway {
     pub id: String,
 }
 
-/// Brings a job back.
-#[wire]
-pub struct BringJobBack {
-    /// Its id.
-    pub id: String,
-}
-
 /// Begins a job.
 #[wire]
 pub struct BeginJob {

@@ -2,6 +2,7 @@
 
 use layshaft_core::changes::{Edit, edits};
 use layshaft_core::error::{Code, Refusal, Refused};
+use layshaft_core::message::{List, ListStyle, Message};
 use layshaft_core::ready_made::{ready_made, ready_made_job};
 use layshaft_core::record::{Job, JobState, Part};
 
@@ -9,9 +10,7 @@ use super::change;
 use crate::Bench;
 use crate::act::{Act, Call};
 use crate::bench::unknown;
-use crate::command::{
-    AddJob, AddReadyMade, BeginJob, BringJobBack, ChangeJob, FinishJob, LackTool, PutJobAway, ReopenJob, TickStep,
-};
+use crate::command::{AddJob, AddReadyMade, BeginJob, ChangeJob, FinishJob, LackTool, PutJobAway, ReopenJob, TickStep};
 use crate::message::DoorMessage;
 use crate::query::JobTool;
 use crate::write::Writing;
@@ -73,11 +72,11 @@ impl Act for AddReadyMade {
         let mut writing = edits(call.id, &Job { rank: last_rank(bench), after: after.clone(), ..found.job }, None);
         let followers: Vec<String> =
             ready_made().into_iter().filter(|ready| ready.follows.contains(&found.id)).map(|ready| ready.id).collect();
-        for (mark, job) in jobs().filter(|(_, job)| job.state == JobState::Open && made_from(job, &followers)) {
+        for (mark, _) in jobs().filter(|(_, job)| job.state == JobState::Open && made_from(job, &followers)) {
             // The owner may have turned the order round on this bike: nothing comes to follow itself.
             if !after.iter().any(|before| follows(bench, before, mark)) {
                 let behind = |job: Job| Job { after: [job.after, vec![call.id.to_owned()]].concat(), ..job };
-                writing.extend(edits(mark, &behind(job.clone()), Some(job)));
+                writing.extend(change(bench, mark, behind)?);
             }
         }
         Ok(Writing::making(call.id, writing))
@@ -87,22 +86,28 @@ impl Act for AddReadyMade {
 impl Act for ChangeJob {
     fn write(&self, bench: &Bench, _: &Call) -> Result<Writing, Refusal> {
         let job = placed(bench, &self.id, &self.job)?;
-        Ok(Writing::of(change(bench, &self.id, |_| job)?))
+        let shown = bench.bike.jobs.get(&self.id).map(|shown| &shown.after);
+        // The order that goes through a job put away is kept, so that it holds again when that job comes back.
+        let after = |stored: Job| if Some(&job.after) == shown { stored.after } else { job.after.clone() };
+        Ok(Writing::of(change(bench, &self.id, |stored| Job { after: after(stored), ..job.clone() })?))
     }
 }
 
 impl Act for PutJobAway {
     fn write(&self, bench: &Bench, _: &Call) -> Result<Writing, Refusal> {
-        bench.record::<Job>(&self.id)?;
-        Ok(Writing::of(vec![Edit::gone::<Job>(&self.id, true)]))
-    }
-}
-
-impl Act for BringJobBack {
-    /// A job that was never there cannot come back; one that is there stays as it is.
-    fn write(&self, bench: &Bench, _: &Call) -> Result<Writing, Refusal> {
-        let away = bench.is_away::<Job>(&self.id)?;
-        Ok(Writing::of(away.then(|| Edit::gone::<Job>(&self.id, false)).into_iter().collect()))
+        let away: Job = bench.record(&self.id)?;
+        let named = |id: &String| bench.bike.jobs.get(id).map(|job| Message::as_entered(&job.title));
+        let before: Vec<Message> =
+            bench.bike.jobs.get(&self.id).into_iter().flat_map(|job| &job.after).filter_map(named).collect();
+        let followers =
+            bench.bike.jobs.iter().filter(|(_, job)| job.state != JobState::Done && job.after.contains(&self.id));
+        let notes = followers.map(|(_, job)| match before.is_empty() {
+            true => DoorMessage::FollowsNothing { job: job.title.clone(), away: away.title.clone() }.into(),
+            false => {
+                DoorMessage::FollowsNow { job: job.title.clone(), before: List(ListStyle::And, before.clone()) }.into()
+            }
+        });
+        Ok(Writing { notes: notes.collect(), ..Writing::of(vec![Edit::gone::<Job>(&self.id, true)]) })
     }
 }
 

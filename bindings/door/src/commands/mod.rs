@@ -1,5 +1,6 @@
 //! What each command writes, by area.
 
+mod away;
 mod bike;
 mod bundle;
 mod circuits;

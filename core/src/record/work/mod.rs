@@ -3,6 +3,7 @@
 mod bench_time;
 mod job;
 mod message;
+mod order;
 mod part;
 mod tightening;
 
@@ -10,5 +11,6 @@ pub(crate) use bench_time::spans_in_order;
 pub use bench_time::{BenchTime, DayHours, DayOff, ExtraTime, Span};
 pub use job::{Air, Job, JobPlace, JobState, SpotTaken, Stage, Step, Wait, WorkSpot};
 pub(crate) use message::JobMessage;
+pub(super) use order::closed_up;
 pub use part::{Delivery, Part, PartState};
 pub use tightening::Tightening;

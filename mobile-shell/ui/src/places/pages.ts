@@ -106,6 +106,7 @@ const PAGES: Entry[] = [
   ['bike/garage', from(bike, 'Garage')],
   ['bike/hours', from(bike, 'Hours')],
   ['bike/shelf', from(bike, 'Shelf'), 'bare'],
+  ['bike/away', from(bike, 'PutAway')],
   ['bike/bundle', from(bike, 'Bundle'), 'bare'],
   ['bike/device', from(bike, 'Device'), 'bare'],
   ['bike/history/:kind/:record', from(bike, 'History')],

@@ -95,7 +95,8 @@ class Desk {
     this.spoil(outcome.stale);
     // What was tried on one bike is not carried to another.
     if (OPENS_ANOTHER.includes(command.kind)) together.clear();
-    if (said) this.say(said, outcome.changes > 0 ? [outcome.batch] : []);
+    // What else happened stands behind it: nothing changes unsaid.
+    if (said) this.say([said, ...outcome.notes].join(' '), outcome.changes > 0 ? [outcome.batch] : []);
     return outcome;
   }
 

@@ -11,6 +11,7 @@ export { default as TorqueForm } from './torques/TorqueForm.svelte';
 export { default as Garage } from './workshop/Garage.svelte';
 export { default as Hours } from './workshop/Hours.svelte';
 export { default as Shelf } from './data/Shelf.svelte';
+export { default as PutAway } from './data/PutAway.svelte';
 export { default as Bundle } from './data/Bundle.svelte';
 export { default as Device } from './data/Device.svelte';
 export { default as History } from './history/History.svelte';
