@@ -5,7 +5,8 @@ use std::path::Path;
 
 use serde_json::{Map, Value};
 
-use crate::kinds::{KINDS, Kind};
+use crate::kinds::KINDS;
+use crate::part::Kind;
 use crate::problem::{Problem, Written};
 use crate::texts::{SHARED, visit};
 use crate::translation;

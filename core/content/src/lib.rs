@@ -15,6 +15,7 @@
 
 mod kinds;
 mod language;
+mod part;
 mod problem;
 mod read;
 mod texts;

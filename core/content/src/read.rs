@@ -7,7 +7,7 @@ use serde_json::{Map, Number, Value};
 use toml::Spanned;
 use toml::de::{DeTable, DeValue};
 
-use crate::kinds::{Field, Part};
+use crate::part::{Field, Part};
 use crate::problem::{Problem, Written};
 
 /// One node of a parsed file, with its place.

@@ -2,7 +2,7 @@
 
 use serde_json::Value;
 
-use crate::kinds::{Field, Kind, Part};
+use crate::part::{Field, Kind, Part};
 
 /// What is done with a text: its key, and the text, to be read or replaced.
 type Visit<'a> = &'a mut dyn FnMut(&str, &mut String);
