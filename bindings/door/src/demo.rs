@@ -94,7 +94,9 @@ struct DemoReading {
 
 /// The facts of the demo bike, told from this moment.
 pub(crate) fn edits(moment: &Moment) -> Result<Vec<Edit>, Refusal> {
+    // By way of a value, as records are read: text and value each take readers of their own for every type.
     let demo: Demo = serde_json::from_str(ORRIN_TERN)
+        .and_then(serde_json::from_value)
         .map_err(|error| Refusal::new(Code::BadRequest, Message::as_entered(error.to_string())))?;
     let ago = |hours: f64| moment.now_ms.saturating_sub((hours * HOUR_MS) as i64);
     let mut facts = Vec::new();
