@@ -25,7 +25,7 @@ fn main() -> Result<(), Box<dyn std::error::Error>> {
         usize::try_from(seed >> 33).unwrap_or_default() % below.max(1)
     };
     let mut searches = Vec::new();
-    for (mark, _) in KNOWLEDGE {
+    for mark in KNOWLEDGE {
         let case = knowledge_case(mark)?;
         for number in 0..EACH {
             let mut evidence: Vec<Evidence> = Vec::new();

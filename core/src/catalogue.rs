@@ -6,6 +6,7 @@ use crate::brakes::message::{
 };
 use crate::changes::ChangesMessage;
 use crate::coating::{CoatingMessage, CoatingWorking, CureMessage, ProcessMessage};
+use crate::content::ContentMessage;
 use crate::electrical::{
     ChargingMessage, ChargingPageMessage, ElectricalMessage, ElectricalSource, ElectricalWorking, FuseColour,
     LoadMessage, LoadPageMessage, WireMessage,
@@ -57,6 +58,7 @@ pub const MESSAGES: &[&[Declared]] = &[
     CircuitMessage::DECLARED,
     CoatingMessage::DECLARED,
     CoatingWorking::DECLARED,
+    ContentMessage::DECLARED,
     CureMessage::DECLARED,
     ElectricalMessage::DECLARED,
     ElectricalSource::DECLARED,

@@ -15,6 +15,7 @@ extern crate self as layshaft_core;
 
 pub mod bounds;
 pub mod check;
+pub mod content;
 pub mod error;
 pub mod message;
 pub mod quantity;

@@ -102,6 +102,7 @@ fun checkRefusals(folder: File) {
         Triple(Code.NEWER_SCHEMA, null) { receive(bench, newer) },
         Triple(Code.OTHER_BIKE, null) { Bench.inMemory().let { startBike(it, "Another"); receive(it, bundle) } },
         Triple(Code.STORAGE, null) { Bench.open(folder.path) },
+        Triple(Code.UNREADABLE, "content") { Bench.open(File(folder, "language.sqlite").path, "{}") },
     )
     val before = bench.bundle(BareAsk(), SATURDAY).bundle
     for ((code, field, action) in cases) {

@@ -154,6 +154,7 @@ def check_refusals(folder):
         (Code.NEWER_SCHEMA, None, lambda: receive(newer)),
         (Code.OTHER_BIKE, None, other_bike),
         (Code.STORAGE, None, lambda: Bench.open(str(folder))),
+        (Code.UNREADABLE, "content", lambda: Bench.open(str(folder / "language.sqlite"), content="{}")),
     ]
     before = bench.bundle(BareAsk(), SATURDAY).bundle
     for code, field, action in cases:

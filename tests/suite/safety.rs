@@ -238,7 +238,7 @@ fn what_takes_a_night_is_a_wait_and_not_a_sentence() {
 
 #[test]
 fn no_check_of_the_fault_tables_rides_and_what_turns_or_runs_the_engine_says_what_can_hurt() {
-    for (mark, _) in KNOWLEDGE {
+    for mark in KNOWLEDGE {
         for check in knowledge_case(mark).unwrap().checks {
             let told: Vec<String> = [check.label.english()]
                 .into_iter()

@@ -4,7 +4,7 @@ use crate::message::DoorMessage;
 use layshaft_core::changes::{Edit, Record, edits as edits_between};
 use layshaft_core::error::{Code, Refusal};
 use layshaft_core::message::Message;
-use layshaft_core::ready_made::{WorkKind, last_steps, products, ready_made_job};
+use layshaft_core::ready_made::{WorkKind, last_steps, ready_made_job, typical_product};
 use layshaft_core::record::{
     BenchTime, Brake, Climate, Coat, Consumer, Delivery, Drive, Fluid, Identity, Indication, Job, JobState, Part,
     Place, Reading, Supply, Tightening, Wheel,
@@ -15,7 +15,8 @@ use serde::Deserialize;
 use std::collections::BTreeMap;
 
 const DAY_MS: i64 = 86_400_000;
-const ORRIN_TERN: &str = include_str!("../../../fixtures/demo/orrin-tern-175.toml");
+/// The file `fixtures/demo/orrin-tern-175.toml`, as the build turned it into JSON.
+const ORRIN_TERN: &str = include_str!(concat!(env!("OUT_DIR"), "/demo.json"));
 
 /// The file's shape. Times in it are relative to the moment at which the demo is loaded.
 #[derive(Deserialize)]
@@ -93,7 +94,9 @@ struct DemoReading {
 
 /// The facts of the demo bike, told from this moment.
 pub(crate) fn edits(moment: &Moment) -> Result<Vec<Edit>, Refusal> {
-    let demo: Demo = toml::from_str(ORRIN_TERN)
+    // By way of a value, as records are read: text and value each take readers of their own for every type.
+    let demo: Demo = serde_json::from_str(ORRIN_TERN)
+        .and_then(serde_json::from_value)
         .map_err(|error| Refusal::new(Code::BadRequest, Message::as_entered(error.to_string())))?;
     let ago = |hours: f64| moment.now_ms.saturating_sub((hours * HOUR_MS) as i64);
     let mut facts = Vec::new();
@@ -154,6 +157,9 @@ fn told(demo: DemoJob, rank: f64, ago: &impl Fn(f64) -> i64) -> Job {
     let DemoJob { done_hours_ago, work, job, .. } = demo;
     let mut job = Job { rank, ..taken_ready_made(job) };
     job.steps.extend(last_steps(&work));
+    if let Some(wait) = &mut job.wait {
+        wait.product = wait.product.take().and_then(|product| Some(typical_product(&product)?.name));
+    }
     let Some(hours) = done_hours_ago else { return job };
     let steps_done = u32::try_from(job.steps.len()).unwrap_or(0);
     Job { state: JobState::Done, done_ms: Some(ago(hours)), steps_done, ..job }
@@ -161,7 +167,7 @@ fn told(demo: DemoJob, rank: f64, ago: &impl Fn(f64) -> i64) -> Job {
 
 fn coated(demo: DemoCoat, ago: &impl Fn(f64) -> i64) -> Result<Coat, Refusal> {
     let missing = || Refusal::new(Code::Unknown, DoorMessage::DemoProduct { product: demo.product.clone() });
-    let product = products().into_iter().find(|product| product.name == demo.product).ok_or_else(missing)?;
+    let product = typical_product(&demo.product).ok_or_else(missing)?;
     Ok(Coat { title: demo.title, product, applied_ms: ago(demo.applied_hours_ago), job: demo.job, ..Coat::default() })
 }
 

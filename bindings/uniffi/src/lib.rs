@@ -8,6 +8,7 @@ use std::path::Path;
 use std::sync::{Mutex, MutexGuard};
 use std::time::{SystemTime, UNIX_EPOCH};
 
+use layshaft_core::content::use_language;
 use layshaft_core::error::{Code, Refusal};
 use layshaft_core::message::Message;
 use layshaft_core::time::{Moment, Zone};
@@ -42,9 +43,13 @@ pub struct Bench {
 
 #[uniffi::export]
 impl Bench {
-    /// Opens a database file, or makes it. A damaged file is set aside, never deleted.
-    #[uniffi::constructor]
-    pub fn open(path: String) -> Result<Self, BenchError> {
+    /// Opens a database file, or makes it. A damaged file is set aside, never deleted. `content` is what the program brings
+    /// along in another language, as JSON; without it, it is English. One language holds until the program ends.
+    #[uniffi::constructor(default(content = None))]
+    pub fn open(path: String, content: Option<String>) -> Result<Self, BenchError> {
+        if let Some(content) = content {
+            use_language(&content).map_err(Refusal::from)?;
+        }
         Ok(Self { door: Mutex::new(Door::open_native(Path::new(&path))?) })
     }
 

@@ -8,6 +8,7 @@
 use std::cell::RefCell;
 use std::panic;
 
+use layshaft_core::content::use_language;
 use layshaft_core::error::{Code, Refusal};
 use layshaft_door::{Bench, HostMessage};
 use layshaft_storage::{Store, open_pool};
@@ -19,18 +20,20 @@ thread_local! {
 }
 
 /// Opens the database `name` in a folder of the browser's private file system, or makes it. `fresh` are 16 random
-/// hexadecimal digits that mark this device when the database is new.
+/// hexadecimal digits that mark this device when the database is new. `content` is what the program brings along in another
+/// language, as JSON; without it, it is English. It stays for as long as this instance lives.
 #[wasm_bindgen]
-pub async fn open(directory: String, name: String, fresh: String) -> Result<(), JsValue> {
+pub async fn open(directory: String, name: String, fresh: String, content: Option<String>) -> Result<(), JsValue> {
     panic::set_hook(Box::new(|report| FAULT.set(Some(report.to_string()))));
-    let bench = open_bench(&directory, &name, &fresh).await.map_err(thrown)?;
+    let bench = open_bench(&directory, &name, &fresh, content.as_deref()).await.map_err(thrown)?;
     BENCH.set(Some(bench));
     Ok(())
 }
 
-async fn open_bench(directory: &str, name: &str, fresh: &str) -> Result<Bench, Refusal> {
+async fn open_bench(directory: &str, name: &str, fresh: &str, content: Option<&str>) -> Result<Bench, Refusal> {
     let fresh = u64::from_str_radix(fresh, 16)
         .map_err(|_| Refusal::new(Code::BadRequest, HostMessage::DeviceMark { text: fresh.to_owned() }))?;
+    content.map_or(Ok(()), use_language)?;
     open_pool(directory).await?;
     Bench::with_store(Store::open_named(name)?, fresh)
 }

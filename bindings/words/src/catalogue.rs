@@ -19,6 +19,7 @@ pub const FILES: &[(&str, &str)] = &[
     ("core/brakes.ftl", include_str!("../../../fixtures/words/en/core/brakes.ftl")),
     ("core/changes.ftl", include_str!("../../../fixtures/words/en/core/changes.ftl")),
     ("core/coating.ftl", include_str!("../../../fixtures/words/en/core/coating.ftl")),
+    ("core/content.ftl", include_str!("../../../fixtures/words/en/core/content.ftl")),
     ("core/door.ftl", include_str!("../../../fixtures/words/en/core/door.ftl")),
     ("core/electrical.ftl", include_str!("../../../fixtures/words/en/core/electrical.ftl")),
     ("core/events.ftl", include_str!("../../../fixtures/words/en/core/events.ftl")),

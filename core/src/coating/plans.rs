@@ -2,12 +2,13 @@
 
 use serde::Deserialize;
 
+use crate::content::Content;
 use crate::ready_made::typical_product;
 use crate::record::{Layer, PaintedPart, Process, ProcessStep, PutOn};
 
 /// A plan as it stands in its file: products by the ids of their typical sheets.
 #[derive(Deserialize)]
-#[serde(rename_all = "camelCase", deny_unknown_fields)]
+#[serde(rename_all = "camelCase")]
 struct PlanFile {
     title: String,
     part: PaintedPart,
@@ -16,19 +17,14 @@ struct PlanFile {
 }
 
 #[derive(Deserialize)]
-#[serde(deny_unknown_fields)]
 struct StepFile {
     name: String,
     layer: Layer,
     product: Option<String>,
 }
 
-const PLANS: [&str; 4] = [
-    include_str!("../../../fixtures/processes/tank-decal.toml"),
-    include_str!("../../../fixtures/processes/panel.toml"),
-    include_str!("../../../fixtures/processes/wheel.toml"),
-    include_str!("../../../fixtures/processes/frame-spot.toml"),
-];
+/// The files, in the order in which they are shown.
+const PLANS: [&str; 4] = ["tank-decal", "panel", "wheel", "frame-spot"];
 
 /// Plans to start from. Common practice, no source; change them to what your cans say.
 ///
@@ -41,8 +37,8 @@ pub fn process_plans() -> Vec<Process> {
 }
 
 /// A file that cannot be read is left out; a test holds that all of them can.
-fn read(text: &str) -> Option<Process> {
-    let file: PlanFile = toml::from_str(text).ok()?;
+fn read(name: &str) -> Option<Process> {
+    let file: PlanFile = Content::in_use().file("processes", name).ok()?;
     let step = |step: StepFile| {
         let product = match &step.product {
             Some(id) => Some(typical_product(id)?),
@@ -70,9 +66,8 @@ mod tests {
 
     #[test]
     fn each_plan_file_is_listed() {
-        let folder = concat!(env!("CARGO_MANIFEST_DIR"), "/../fixtures/processes");
-        let files = std::fs::read_dir(folder).unwrap().flatten();
-        let count = files.filter(|file| file.path().extension().is_some_and(|end| end == "toml")).count();
-        assert_eq!(count, PLANS.len());
+        let mut listed = PLANS.to_vec();
+        listed.sort_unstable();
+        assert_eq!(Content::english().files("processes"), listed);
     }
 }

@@ -9,21 +9,15 @@ use serde::Deserialize;
 
 use super::case::{Check, CheckOutcome, Cover, Suspect, TroubleCase};
 use super::message::FaultsMessage;
+use crate::content::Content;
 use crate::error::Refused;
 use crate::message::Message;
 
-/// Ids and texts of the tables, in the order in which they are shown.
-pub const KNOWLEDGE: [(&str, &str); 6] = [
-    ("turns-but-does-not-start", include_str!("../../../fixtures/knowledge/turns-but-does-not-start.toml")),
-    ("brake-lever-spongy", include_str!("../../../fixtures/knowledge/brake-lever-spongy.toml")),
-    ("charging-weak", include_str!("../../../fixtures/knowledge/charging-weak.toml")),
-    ("overheats", include_str!("../../../fixtures/knowledge/overheats.toml")),
-    ("clutch-drags", include_str!("../../../fixtures/knowledge/clutch-drags.toml")),
-    ("oil-leak", include_str!("../../../fixtures/knowledge/oil-leak.toml")),
-];
+/// Ids of the tables, in the order in which they are shown.
+pub const KNOWLEDGE: [&str; 6] =
+    ["turns-but-does-not-start", "brake-lever-spongy", "charging-weak", "overheats", "clutch-drags", "oil-leak"];
 
 #[derive(Deserialize)]
-#[serde(deny_unknown_fields)]
 struct TableFile {
     name: String,
     #[serde(default)]
@@ -33,7 +27,6 @@ struct TableFile {
 }
 
 #[derive(Deserialize)]
-#[serde(deny_unknown_fields)]
 struct CoverRow {
     id: String,
     label: String,
@@ -41,7 +34,6 @@ struct CoverRow {
 }
 
 #[derive(Deserialize)]
-#[serde(deny_unknown_fields)]
 struct SuspectRow {
     id: String,
     label: String,
@@ -51,7 +43,6 @@ struct SuspectRow {
 }
 
 #[derive(Deserialize)]
-#[serde(deny_unknown_fields)]
 struct CheckRow {
     id: String,
     label: String,
@@ -80,20 +71,23 @@ struct CheckRow {
 pub fn knowledge_case(mark: &str) -> Result<TroubleCase, Refused> {
     // The tables are part of the program: they are read once. That every one of them can be read is a test.
     static READ: OnceLock<Vec<(&str, Result<TroubleCase, Refused>)>> = OnceLock::new();
-    let read = READ.get_or_init(|| KNOWLEDGE.iter().map(|(name, text)| (*name, read_table(text))).collect());
+    let read = READ.get_or_init(|| KNOWLEDGE.iter().map(|name| (*name, named(name))).collect());
     match read.iter().find(|(name, _)| *name == mark) {
         Some((_, case)) => case.clone(),
         None => Err(Refused::Unknown { what: FaultsMessage::WhatTable.into(), id: mark.to_owned() }),
     }
 }
 
-fn read_table(text: &str) -> Result<TroubleCase, Refused> {
+fn named(name: &str) -> Result<TroubleCase, Refused> {
+    Content::in_use().file("knowledge", name).and_then(read_table)
+}
+
+fn read_table(file: TableFile) -> Result<TroubleCase, Refused> {
     let unreadable = |reason: Message| Refused::Unreadable {
         field: "table".to_owned(),
         label: FaultsMessage::FieldTable.into(),
         reason,
     };
-    let file: TableFile = toml::from_str(text).map_err(|error| unreadable(Message::as_entered(error.message())))?;
     let suspect = |row: SuspectRow| Suspect {
         id: row.id,
         label: Message::as_entered(row.label),
@@ -144,7 +138,7 @@ mod tests {
 
     #[test]
     fn every_table_reads_and_every_suspect_can_be_told_from_the_others_or_shares_their_cure() {
-        for (mark, _) in KNOWLEDGE {
+        for mark in KNOWLEDGE {
             let case = knowledge_case(mark).unwrap();
             for (at, one) in case.suspects.iter().enumerate() {
                 for (further, other) in case.suspects.iter().enumerate().skip(at + 1) {
@@ -160,7 +154,7 @@ mod tests {
 
     #[test]
     fn whoever_answers_as_a_fault_would_is_led_to_its_cure_or_to_a_short_list_with_it() {
-        for (mark, _) in KNOWLEDGE {
+        for mark in KNOWLEDGE {
             let case = knowledge_case(mark).unwrap();
             for (at, suspect) in case.suspects.iter().enumerate() {
                 let mut evidence = Vec::new();
@@ -185,9 +179,16 @@ mod tests {
 
     #[test]
     fn a_table_that_names_a_suspect_of_another_is_refused() {
-        let text = KNOWLEDGE[0].1.replacen("[check.under]", "[check.under]\nghost = [1.0, 0.0]", 1);
-        assert!(read_table(&text).unwrap_err().english().contains("ghost"));
-        assert!(read_table("name = 3").is_err());
+        let mut table: TableFile = Content::english().file("knowledge", KNOWLEDGE[0]).unwrap();
+        table.check[0].under.insert("ghost".to_owned(), vec![1.0, 0.0]);
+        assert!(read_table(table).unwrap_err().english().contains("ghost"));
+    }
+
+    #[test]
+    fn every_table_in_the_folder_is_listed() {
+        let mut listed = KNOWLEDGE.to_vec();
+        listed.sort_unstable();
+        assert_eq!(Content::english().files("knowledge"), listed);
     }
 
     #[test]

@@ -18,4 +18,4 @@ pub use judge::{ItemVerdict, judge_item};
 pub use pack::{Item, Limit, Measure, Pack, PackCard};
 pub use page::{InspectionAnswer, InspectionAsk, Readiness, inspection_answer, readiness};
 pub use verdict::Verdict;
-pub use written::{packs, read_pack};
+pub use written::packs;

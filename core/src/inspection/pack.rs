@@ -1,7 +1,7 @@
-//! Packs: sets of inspection items for a place, read from TOML.
+//! Packs: sets of inspection items for a place, as `fixtures/packs` has them.
 //!
 //! Two are built in, `fixtures/packs/eu.toml` and `fixtures/packs/gb.toml`; each item carries its own source and the
-//! standing of it. A pack that a user adds is read by the same [`read_pack`].
+//! standing of it.
 
 use layshaft_wire::wire;
 

@@ -2,9 +2,11 @@
 
 use std::collections::BTreeSet;
 
-use super::super::written::BUILT_IN;
+use super::super::written::{WrittenPack, read, read_all};
 use super::*;
-use crate::inspection::{packs, read_pack};
+use crate::content::Content;
+use crate::error::Refused;
+use crate::inspection::packs;
 
 const SMALL: &str = r#"
 id = "club"
@@ -21,6 +23,11 @@ reading = { unit = "millimetre", min = 2.0 }
 source = { text = "Club rule", standing = "entered" }
 "#;
 
+fn read_pack(toml: &str) -> Result<Pack, Refused> {
+    let written: WrittenPack = toml::from_str(toml).unwrap();
+    read(written)
+}
+
 fn refusal(from: &str, to: &str) -> String {
     assert!(SMALL.contains(from), "{from}");
     read_pack(&SMALL.replace(from, to)).unwrap_err().english()
@@ -32,8 +39,8 @@ fn item<'a>(pack: &'a Pack, id: &str) -> &'a Item {
 
 #[test]
 fn every_built_in_pack_can_be_read() {
-    for text in BUILT_IN {
-        read_pack(text).unwrap();
+    for pack in read_all(Content::english()) {
+        pack.unwrap();
     }
     let marks: Vec<String> = packs().into_iter().map(|pack| pack.id).collect();
     assert_eq!(marks, ["eu", "gb"]);
@@ -157,19 +164,9 @@ fn the_numbers_that_decide_are_those_of_the_sources() {
 }
 
 #[test]
-fn an_unknown_field_is_refused_with_its_line() {
-    let text = refusal("how = ", "hwo = ");
-    assert!(text.starts_with("Inspection pack, line 11: unknown field `hwo`"), "{text}");
-    let text = refusal("min = 2.0", "mim = 2.0");
-    assert!(text.contains("unknown field `mim`"), "{text}");
-}
-
-#[test]
-fn an_item_without_a_source_is_refused() {
-    let text = refusal("source = { text = \"Club rule\", standing = \"entered\" }", "");
-    assert!(text.contains("missing field `source`"), "{text}");
+fn an_item_with_an_empty_source_is_refused() {
     let text = refusal("Club rule", " ");
-    assert_eq!(text, "Item “tyre.tread”, source: write 1 to 200 characters; nothing stands there");
+    assert_eq!(text, "Item “tyre.tread”, source: write 1 to 400 characters; nothing stands there");
 }
 
 #[test]
@@ -198,7 +195,6 @@ fn limits_years_and_marks_that_make_no_sense_are_refused() {
 #[test]
 fn a_pack_without_items_is_refused() {
     let head = SMALL.split_once("[[item]]").unwrap().0;
-    assert!(read_pack(head).is_err());
     assert_eq!(
         read_pack(&format!("item = []\n{head}")).unwrap_err().english(),
         "An inspection pack needs at least one item"

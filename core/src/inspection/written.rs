@@ -1,7 +1,7 @@
-//! How a pack is written down: a strict TOML form, checked item by item before it becomes a [`Pack`].
+//! How a pack is written down, checked item by item before it becomes a [`Pack`].
 //!
-//! The form is our own. It is stricter than the wire form of the same types, because a pack is written by hand: a
-//! misspelt field that silently lost a limit would turn a fail into a pass.
+//! The form is our own. A field that it does not know fails the build: a misspelt one that silently lost a limit would turn
+//! a fail into a pass.
 
 use std::collections::BTreeSet;
 use std::sync::OnceLock;
@@ -12,14 +12,14 @@ use super::message::PackMessage;
 use super::{Item, Limit, Measure, Pack};
 use crate::bounds;
 use crate::check;
+use crate::content::Content;
 use crate::error::Refused;
 use crate::message::{FieldMessage, Message};
 use crate::quantity::{Source, Standing};
 use crate::units::Unit;
 
 #[derive(Deserialize)]
-#[serde(deny_unknown_fields)]
-struct WrittenPack {
+pub(super) struct WrittenPack {
     id: String,
     place: String,
     title: String,
@@ -28,7 +28,7 @@ struct WrittenPack {
 }
 
 #[derive(Deserialize)]
-#[serde(deny_unknown_fields, rename_all = "camelCase")]
+#[serde(rename_all = "camelCase")]
 struct WrittenItem {
     id: String,
     area: String,
@@ -46,7 +46,6 @@ struct WrittenItem {
 }
 
 #[derive(Deserialize)]
-#[serde(deny_unknown_fields)]
 struct WrittenReading {
     unit: Unit,
     min: Option<f64>,
@@ -54,7 +53,6 @@ struct WrittenReading {
 }
 
 #[derive(Deserialize)]
-#[serde(deny_unknown_fields)]
 struct WrittenDerived {
     quantity: String,
     unit: Unit,
@@ -63,23 +61,13 @@ struct WrittenDerived {
 }
 
 #[derive(Deserialize)]
-#[serde(deny_unknown_fields)]
 struct WrittenSource {
     text: String,
     standing: Standing,
 }
 
-/// Reads and checks a written pack.
-pub(super) fn read(text: &str) -> Result<Pack, Refused> {
-    let written: WrittenPack = toml::from_str(text).map_err(|error| {
-        let before = error.span().and_then(|span| text.get(..span.start)).unwrap_or_default();
-        let line = before.matches('\n').count() + 1;
-        Refused::Unreadable {
-            field: "pack".to_owned(),
-            label: PackMessage::Line { line }.into(),
-            reason: Message::as_entered(error.message()),
-        }
-    })?;
+/// Checks a written pack.
+pub(super) fn read(written: WrittenPack) -> Result<Pack, Refused> {
     if written.item.is_empty() {
         return Err(conflict(PackMessage::NoItem));
     }
@@ -102,8 +90,8 @@ pub(super) fn read(text: &str) -> Result<Pack, Refused> {
     })
 }
 
-/// Most characters of a longer text.
-const MOST: usize = 600;
+/// Most characters of a longer text, in any language.
+const MOST: usize = 1_200;
 
 impl WrittenItem {
     fn checked(self) -> Result<Item, Refused> {
@@ -127,11 +115,11 @@ impl WrittenItem {
         }
         bounds::DISPLACEMENT.check_known(self.above_cc)?;
         Ok(Item {
-            area: text("area", &self.area, 60)?,
-            title: text("title", &self.title, 120)?,
+            area: text("area", &self.area, 120)?,
+            title: text("title", &self.title, 240)?,
             how: text("how", &self.how, MOST)?,
             caution: self.caution.as_deref().map(|caution| text("caution", caution, MOST)).transpose()?,
-            source: Source::new(Message::as_entered(text("source", &self.source.text, 200)?), self.source.standing),
+            source: Source::new(Message::as_entered(text("source", &self.source.text, 400)?), self.source.standing),
             measure: measure(&id, self.reading, self.derived)?,
             stopper: self.stopper,
             from_year: self.from_year,
@@ -191,9 +179,8 @@ fn conflict(reason: PackMessage) -> Refused {
     Refused::Conflict { field: "pack".to_owned(), reason: reason.into() }
 }
 
-/// The packs that are built in, in the order in which they are offered.
-pub(super) const BUILT_IN: [&str; 2] =
-    [include_str!("../../../fixtures/packs/eu.toml"), include_str!("../../../fixtures/packs/gb.toml")];
+/// The files of the packs, in the order in which they are offered.
+const PACKS: [&str; 2] = ["eu", "gb"];
 
 /// The built-in packs.
 pub fn packs() -> Vec<Pack> {
@@ -203,30 +190,10 @@ pub fn packs() -> Vec<Pack> {
 /// The built-in packs, read once. That every one of them can be read is a test.
 pub(super) fn built_in() -> &'static [Pack] {
     static READ: OnceLock<Vec<Pack>> = OnceLock::new();
-    READ.get_or_init(|| BUILT_IN.iter().filter_map(|text| read_pack(text).ok()).collect())
+    READ.get_or_init(|| read_all(Content::in_use()).into_iter().filter_map(Result::ok).collect())
 }
 
-/// Reads a pack from TOML. Unknown fields, an id used twice, an item without a source and a reading without a limit
-/// are refused, with the line or the item.
-///
-/// ```
-/// use layshaft_core::inspection::read_pack;
-/// let pack = read_pack(r#"
-///     id = "club"
-///     place = "Our club"
-///     title = "What we look at before a ride"
-///     caution = "Not an inspection."
-///     [[item]]
-///     id = "tyre.tread"
-///     area = "Tyres"
-///     title = "At least 2 mm of tread"
-///     how = "Depth gauge, middle groove."
-///     reading = { unit = "millimetre", min = 2.0 }
-///     source = { text = "Club rule", standing = "entered" }
-/// "#).unwrap();
-/// assert_eq!(pack.items.len(), 1);
-/// assert!(read_pack("id = 'club'").is_err());
-/// ```
-pub fn read_pack(toml: &str) -> Result<Pack, Refused> {
-    read(toml)
+/// The packs of a language.
+pub(super) fn read_all(content: &Content) -> Vec<Result<Pack, Refused>> {
+    PACKS.iter().map(|name| content.file("packs", name).and_then(read)).collect()
 }

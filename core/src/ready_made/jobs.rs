@@ -7,7 +7,9 @@ use layshaft_wire::wire;
 use serde::Deserialize;
 
 use super::message::ReadyMadeSource;
-use super::products::{source_of, typical_product};
+use super::products::card;
+use crate::content::Content;
+use crate::error::Refused;
 use crate::quantity::{Source, Standing};
 use crate::record::{Job, Step};
 
@@ -47,10 +49,9 @@ pub struct ReadyMade {
     pub wait_source: Option<Source>,
 }
 
-/// A job as it stands in its file.
+/// What the file of a job says beside the job itself.
 #[derive(Deserialize)]
-struct JobFile {
-    #[serde(default)]
+struct Beside {
     tools: Vec<String>,
     #[serde(default)]
     supplies: Vec<String>,
@@ -60,75 +61,66 @@ struct JobFile {
     work: Vec<WorkKind>,
     #[serde(default)]
     lays: Vec<String>,
-    #[serde(flatten)]
-    job: Job,
 }
 
-/// Reads the files by their names, in the order in which they are shown.
-macro_rules! files {
-    ($($mark:literal)*) => {
-        &[$(($mark, include_str!(concat!("../../../fixtures/jobs/", $mark, ".toml")))),*]
-    };
-}
-
-/// Ids and texts of the jobs, in the order of a rebuild.
-const FILES: &[(&str, &str)] = files! {
-    "tank-drain"
-    "bore-oil"
-    "soak-fasteners"
-    "first-turn"
-    "tank-derust"
-    "tank-reline"
-    "carburettor-clean"
-    "air-filter"
-    "fork-seals"
-    "head-bearings"
-    "swing-arm-bushes"
-    "shock-check"
-    "wheel-bearings"
-    "spokes-true"
-    "caliper-rebuild"
-    "frame-spots"
-    "plastic-repair"
-    "tank-paint"
-    "wheel-paint"
-    "decals"
-    "fuel-tap-lines"
-    "seat"
-    "stand-footrest"
-    "fasteners-rust"
-    "drum-shoes"
-    "front-tyre-tube"
-    "rear-tyre-tube"
-    "chain-sprockets"
-    "master-cylinder-swap"
-    "brake-hose"
-    "brake-bleed"
-    "cables"
-    "control-levers"
-    "grips"
-    "gasket-reseal"
-    "valve-clearance"
-    "oil-filter"
-    "cooling"
-    "exhaust-fit"
-    "battery-charge"
-    "wiring-repair"
-    "battery-fit"
-    "lamp-swap"
-    "indicators"
-    "horn-switches"
-    "stop-lamp-switches"
-    "starter-circuit"
-    "spark-plug"
-    "ignition-timing"
-    "leak-check"
-    "first-start"
-    "timing-strobe"
-    "charging-check"
-    "first-ride"
-    "pre-inspection"
-};
+/// The files of the jobs, in the order of a rebuild.
+const FILES: [&str; 55] = [
+    "tank-drain",
+    "bore-oil",
+    "soak-fasteners",
+    "first-turn",
+    "tank-derust",
+    "tank-reline",
+    "carburettor-clean",
+    "air-filter",
+    "fork-seals",
+    "head-bearings",
+    "swing-arm-bushes",
+    "shock-check",
+    "wheel-bearings",
+    "spokes-true",
+    "caliper-rebuild",
+    "frame-spots",
+    "plastic-repair",
+    "tank-paint",
+    "wheel-paint",
+    "decals",
+    "fuel-tap-lines",
+    "seat",
+    "stand-footrest",
+    "fasteners-rust",
+    "drum-shoes",
+    "front-tyre-tube",
+    "rear-tyre-tube",
+    "chain-sprockets",
+    "master-cylinder-swap",
+    "brake-hose",
+    "brake-bleed",
+    "cables",
+    "control-levers",
+    "grips",
+    "gasket-reseal",
+    "valve-clearance",
+    "oil-filter",
+    "cooling",
+    "exhaust-fit",
+    "battery-charge",
+    "wiring-repair",
+    "battery-fit",
+    "lamp-swap",
+    "indicators",
+    "horn-switches",
+    "stop-lamp-switches",
+    "starter-circuit",
+    "spark-plug",
+    "ignition-timing",
+    "leak-check",
+    "first-start",
+    "timing-strobe",
+    "charging-check",
+    "first-ride",
+    "pre-inspection",
+];
 
 /// The ready-made jobs, in the order of a rebuild.
 ///
@@ -140,9 +132,13 @@ const FILES: &[(&str, &str)] = files! {
 /// ```
 pub fn ready_made() -> Vec<ReadyMade> {
     // The files are part of the program and never change: they are read once, which a slow phone feels.
-    static READ: LazyLock<Vec<ReadyMade>> =
-        LazyLock::new(|| FILES.iter().filter_map(|(mark, text)| read(mark, text)).collect());
+    static READ: LazyLock<Vec<ReadyMade>> = LazyLock::new(|| read_all(Content::in_use()));
     READ.clone()
+}
+
+/// The jobs of a language. A file that cannot be read is left out; a test holds that all of them can.
+fn read_all(content: &Content) -> Vec<ReadyMade> {
+    FILES.iter().filter_map(|mark| read(content, mark).ok()).collect()
 }
 
 /// One ready-made job by its id.
@@ -158,26 +154,35 @@ pub fn ready_made_job(mark: &str) -> Option<ReadyMade> {
 /// assert!(last_steps(&[WorkKind::Fuel]).is_empty());
 /// ```
 pub fn last_steps(work: &[WorkKind]) -> Vec<Step> {
+    ending(Content::in_use(), work)
+}
+
+fn ending(content: &Content, work: &[WorkKind]) -> Vec<Step> {
     #[derive(Deserialize)]
     struct Ending {
         steps: Vec<Step>,
     }
-    static BRAKE: LazyLock<Vec<Step>> = LazyLock::new(|| {
-        let text = include_str!("../../../fixtures/jobs/endings/brake.toml");
-        toml::from_str(text).map(|Ending { steps }| steps).unwrap_or_default()
-    });
-    if work.contains(&WorkKind::Brake) { BRAKE.clone() } else { Vec::new() }
+    if !work.contains(&WorkKind::Brake) {
+        return Vec::new();
+    }
+    content.file("endings", "brake").map(|Ending { steps }| steps).unwrap_or_default()
 }
 
-fn read(mark: &str, text: &str) -> Option<ReadyMade> {
-    let JobFile { tools, supplies, follows, work, lays, mut job } = toml::from_str(text).ok()?;
-    job.steps.extend(last_steps(&work));
-    let wait_source = job.wait.as_ref().map(|wait| match wait.product.as_deref().and_then(typical_product) {
-        Some(product) => source_of(&product),
-        None => Source::new(ReadyMadeSource::CommonPractice, Standing::CommonPractice),
-    });
-    let job = Job { ready_made: Some(mark.to_owned()), ..job };
-    Some(ReadyMade { id: mark.to_owned(), job, tools, supplies, follows, work, lays, wait_source })
+fn read(content: &Content, mark: &str) -> Result<ReadyMade, Refused> {
+    let Beside { tools, supplies, follows, work, lays } = content.file("jobs", mark)?;
+    // The tools stay with the ready-made job; a job has tools of its own only where the owner changed them.
+    let mut job = Job { ready_made: Some(mark.to_owned()), tools: None, ..content.file("jobs", mark)? };
+    job.steps.extend(ending(content, &work));
+    let mut wait_source = None;
+    if let Some(wait) = &mut job.wait {
+        // A file names a product by its id; a job names it as the owner reads it.
+        let card = wait.product.as_deref().and_then(|id| card(content, id));
+        wait.product = card.as_ref().map(|card| card.product.name.clone());
+        let practice = || Source::new(ReadyMadeSource::CommonPractice, Standing::CommonPractice);
+        wait_source = Some(card.map_or_else(practice, |card| card.source));
+    }
+    let lays = lays.iter().filter_map(|id| Some(card(content, id)?.product.name)).collect();
+    Ok(ReadyMade { id: mark.to_owned(), job, tools, supplies, follows, work, lays, wait_source })
 }
 
 #[cfg(test)]
@@ -189,7 +194,7 @@ mod tests {
     #[test]
     fn every_file_is_read_and_every_job_can_be_stored_as_it_is() {
         let ready_made = ready_made();
-        assert_eq!(ready_made.len(), FILES.len());
+        assert!(ready_made.iter().map(|ready| ready.id.as_str()).eq(FILES), "in the order of a rebuild");
         assert!(ready_made.len() >= 40);
         for ReadyMade { id, job, .. } in ready_made {
             assert_eq!(job.clone().checked(), Ok(job.clone()), "{id}");
@@ -198,40 +203,10 @@ mod tests {
     }
 
     #[test]
-    fn no_file_holds_a_field_that_a_job_does_not_have() {
-        for (mark, text) in FILES {
-            let table: toml::Table = toml::from_str(text).unwrap();
-            let within = |table: &toml::Table, known: &[&str]| {
-                for key in table.keys() {
-                    assert!(known.contains(&key.as_str()), "{mark}: {key}");
-                }
-            };
-            let times = ["leastMinutes", "handsOnMinutes", "mostMinutes"];
-            let needs = ["splittable", "place", "helper", "noisy", "spots", "air"];
-            let own = ["tools", "supplies", "follows", "work", "lays"];
-            within(&table, &[&["title", "stage", "wait", "steps"][..], &times, &needs, &own].concat());
-            for step in table["steps"].as_array().unwrap() {
-                within(step.as_table().unwrap(), &["text", "caution", "clockMinutes"]);
-            }
-            if let Some(wait) = table.get("wait") {
-                within(wait.as_table().unwrap(), &["name", "hours", "product", "atMostHours"]);
-            }
-        }
-    }
-
-    #[test]
     fn every_file_in_the_folder_is_listed() {
-        let folder = concat!(env!("CARGO_MANIFEST_DIR"), "/../fixtures/jobs");
-        let mut found: Vec<String> = std::fs::read_dir(folder)
-            .unwrap()
-            .filter_map(|entry| {
-                entry.unwrap().file_name().into_string().unwrap().strip_suffix(".toml").map(str::to_owned)
-            })
-            .collect();
-        found.sort();
-        let mut listed: Vec<&str> = FILES.iter().map(|(mark, _)| *mark).collect();
+        let mut listed = FILES.to_vec();
         listed.sort_unstable();
-        assert_eq!(found, listed);
+        assert_eq!(Content::english().files("jobs"), listed);
     }
 
     #[test]
@@ -272,8 +247,7 @@ mod tests {
     #[test]
     fn what_a_job_follows_stands_before_it_in_the_list() {
         // The order of the list thereby holds that no job comes to follow itself.
-        let marks: Vec<&str> = FILES.iter().map(|(mark, _)| *mark).collect();
-        let place = |mark: &str| marks.iter().position(|known| *known == mark);
+        let place = |mark: &str| FILES.iter().position(|known| *known == mark);
         for ReadyMade { id, follows, .. } in ready_made() {
             for before in follows {
                 let (first, then) = (place(&before).unwrap(), place(&id).unwrap());

@@ -5,15 +5,16 @@ use std::sync::OnceLock;
 use serde::Deserialize;
 
 use super::message::ReadyMadeSource;
+use crate::content::Content;
 use crate::message::Message;
 use crate::quantity::{Source, Standing};
 use crate::record::Product;
 
 /// A product sheet of the starter set.
-struct Card {
+pub(super) struct Card {
     id: &'static str,
-    product: Product,
-    source: Source,
+    pub(super) product: Product,
+    pub(super) source: Source,
 }
 
 /// A sheet as it stands in its file.
@@ -24,21 +25,21 @@ struct SheetFile {
     sheet: Product,
 }
 
-/// Ids and texts of the sheets, in the order in which they are shown.
-const SHEETS: [(&str, &str); 13] = [
-    ("tank-liner", include_str!("../../../fixtures/products/tank-liner.toml")),
-    ("gasket-silicone", include_str!("../../../fixtures/products/gasket-silicone.toml")),
-    ("rust-paint", include_str!("../../../fixtures/products/rust-paint.toml")),
-    ("rust-converter", include_str!("../../../fixtures/products/rust-converter.toml")),
-    ("epoxy-primer", include_str!("../../../fixtures/products/epoxy-primer.toml")),
-    ("primer", include_str!("../../../fixtures/products/primer.toml")),
-    ("colour", include_str!("../../../fixtures/products/colour.toml")),
-    ("clear", include_str!("../../../fixtures/products/clear.toml")),
-    ("two-part-clear", include_str!("../../../fixtures/products/two-part-clear.toml")),
-    ("wheel-paint", include_str!("../../../fixtures/products/wheel-paint.toml")),
-    ("epoxy", include_str!("../../../fixtures/products/epoxy.toml")),
-    ("adhesive", include_str!("../../../fixtures/products/adhesive.toml")),
-    ("thread-lock", include_str!("../../../fixtures/products/thread-lock.toml")),
+/// The files of the sheets, in the order in which they are shown.
+const SHEETS: [&str; 13] = [
+    "tank-liner",
+    "gasket-silicone",
+    "rust-paint",
+    "rust-converter",
+    "epoxy-primer",
+    "primer",
+    "colour",
+    "clear",
+    "two-part-clear",
+    "wheel-paint",
+    "epoxy",
+    "adhesive",
+    "thread-lock",
 ];
 
 /// The starter set of generic sheets, in the order in which they are shown.
@@ -62,27 +63,43 @@ pub fn products() -> Vec<Product> {
 pub fn typical_product(id_or_name: &str) -> Option<Product> {
     let wanted = id_or_name.trim();
     let found = cards().iter().find(|card| card.id == wanted || card.product.name.eq_ignore_ascii_case(wanted));
+    // A bike that was written down in English still means the same sheet.
+    let found = found.or_else(|| {
+        let english = english_cards().iter().find(|card| card.product.name.eq_ignore_ascii_case(wanted))?;
+        cards().iter().find(|card| card.id == english.id)
+    });
     found.map(|card| card.product.clone())
 }
 
 /// Where the figures of a product come from: its typical sheet, or the owner's own can.
 pub fn source_of(product: &Product) -> Source {
-    let typical = cards().iter().find(|card| card.product == *product).map(|card| card.source.clone());
-    match typical {
-        Some(source) => source,
+    let mut known = cards().iter().chain(english_cards());
+    match known.find(|card| card.product == *product) {
+        Some(card) => card.source.clone(),
         None if product.typical => Source::new(ReadyMadeSource::ChangedSheet, Standing::Entered),
         None => Source::new(ReadyMadeSource::OwnCan, Standing::Entered),
     }
 }
 
-/// The sheets, read once. A file that cannot be read is left out; a test holds that all of them can.
+/// The sheets in the language in use, read once. A file that cannot be read is left out; a test holds that all of them can.
 fn cards() -> &'static [Card] {
     static CARDS: OnceLock<Vec<Card>> = OnceLock::new();
-    CARDS.get_or_init(|| SHEETS.iter().filter_map(|(id, text)| read(id, text)).collect())
+    CARDS.get_or_init(|| read_all(Content::in_use()))
 }
 
-fn read(id: &'static str, text: &str) -> Option<Card> {
-    let file: SheetFile = toml::from_str(text).ok()?;
+fn english_cards() -> &'static [Card] {
+    static CARDS: OnceLock<Vec<Card>> = OnceLock::new();
+    CARDS.get_or_init(|| read_all(Content::english()))
+}
+
+fn read_all(content: &Content) -> Vec<Card> {
+    SHEETS.into_iter().filter_map(|id| card(content, id)).collect()
+}
+
+/// One sheet of a language by its id.
+pub(super) fn card(content: &Content, id: &str) -> Option<Card> {
+    let id = SHEETS.into_iter().find(|known| *known == id)?;
+    let file: SheetFile = content.file("products", id).ok()?;
     let product = Product { typical: true, ..file.sheet };
     Some(Card { id, product, source: Source::new(Message::as_entered(file.source), file.standing) })
 }

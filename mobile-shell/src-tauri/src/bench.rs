@@ -1,4 +1,4 @@
-//! The open bench behind the two commands of the pages, and what is told of it beside the pages.
+//! The open bench behind the commands of the pages, and what is told of it beside the pages.
 
 use std::path::Path;
 use std::sync::mpsc::{Receiver, Sender, channel};
@@ -96,6 +96,14 @@ pub fn act(desk: State<'_, Desk>, envelope: String) -> Result<String, String> {
 #[tauri::command(async)]
 pub fn ask(desk: State<'_, Desk>, envelope: String) -> Result<String, String> {
     desk.ask(&envelope)
+}
+
+/// Takes a language into use for pages and notices, by what the program brings along in it, as JSON. It is chosen before the
+/// first call, and holds until the program ends.
+#[tauri::command(async)]
+pub fn use_language(content: String) -> Result<(), String> {
+    let refusal = |refused| serde_json::to_string(&Refusal::from(refused)).unwrap_or_default();
+    layshaft_core::content::use_language(&content).map_err(refusal)
 }
 
 #[cfg(test)]

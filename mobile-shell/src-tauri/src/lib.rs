@@ -1,7 +1,7 @@
 //! The Tauri window around the door: the same pages as in the browser, over a native SQLite file.
 //!
-//! The pages can call two commands, `act` and `ask`, and nothing else of ours. Files are reached only where the person
-//! pointed at them in a file dialog.
+//! The pages can call three commands, `act`, `ask` and, before these, `use_language`, and nothing else of ours. Files are
+//! reached only where the person pointed at them in a file dialog.
 
 // On a phone the entry point's macro writes a public function without documentation.
 #![cfg_attr(mobile, allow(missing_docs))]
@@ -27,7 +27,7 @@ pub fn run() -> ExitCode {
             app.manage(bench::Desk::open(&folder, move |notices| announcer.expect(notices)));
             Ok(())
         })
-        .invoke_handler(tauri::generate_handler![bench::act, bench::ask])
+        .invoke_handler(tauri::generate_handler![bench::act, bench::ask, bench::use_language])
         .run(tauri::generate_context!());
     match started {
         Ok(()) => ExitCode::SUCCESS,

@@ -14,7 +14,7 @@ use house::House;
 
 /// The floors, the lowest first. Areas of one floor may know each other, as long as that makes no circle.
 const FLOORS: [&[&str]; 7] = [
-    &["units", "bounds", "error", "check", "message", "time", "quantity"],
+    &["units", "bounds", "error", "check", "message", "time", "quantity", "content"],
     &["changes"],
     &["record", "ready_made"],
     &["gearing", "tyres", "brakes", "electrical", "harness", "fasteners", "fluids", "coating"],

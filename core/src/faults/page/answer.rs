@@ -82,10 +82,8 @@ pub fn fault_answer(bike: &Bike, ask: &FaultAsk) -> Result<FaultAnswer, Refused>
 }
 
 fn offers() -> Vec<TroubleOffer> {
-    let table = |(id, _): &(&str, &str)| TroubleOffer {
-        trouble: Trouble::Table { table: (*id).to_owned() },
-        name: name_of_table(id),
-    };
+    let table =
+        |id: &&str| TroubleOffer { trouble: Trouble::Table { table: (*id).to_owned() }, name: name_of_table(id) };
     let circuit = |id: &str| TroubleOffer {
         trouble: Trouble::Wiring { circuit: id.to_owned(), reworked: None },
         name: name_of_circuit(id),
@@ -94,7 +92,7 @@ fn offers() -> Vec<TroubleOffer> {
 }
 
 fn name_of_circuit(id: &str) -> Message {
-    Message::as_entered(TEMPLATES.iter().find(|template| template.id == id).map_or(id, |template| template.name))
+    Message::as_entered(TEMPLATES.iter().find(|template| template.id == id).map_or(id, |template| template.name()))
 }
 
 fn name_of_table(id: &str) -> Message {

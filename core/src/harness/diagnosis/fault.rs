@@ -188,15 +188,8 @@ fn short_to_frame(harness: &Harness, point: &str) -> Result<Element, Refused> {
         let reason = FaultMessage::FrameItself { point: point.to_owned() };
         return Err(Refused::Conflict { field: "point".to_owned(), reason: reason.into() });
     }
-    Ok(Element {
-        id: "fault.short".to_owned(),
-        label: "Chafed wire on the frame".to_owned(),
-        from: point.to_owned(),
-        to: harness.frame.clone(),
-        component: Component::Resistor { ohms: CHAFED_OHMS },
-        colour: None,
-        condition: None,
-    })
+    let chafed = Component::Resistor { ohms: CHAFED_OHMS };
+    Ok(Element::named("fault.short", point, &harness.frame, chafed))
 }
 
 fn find<'a>(harness: &'a Harness, id: &str) -> Result<&'a Element, Refused> {

@@ -3,6 +3,7 @@
 use layshaft_wire::wire;
 
 use super::message::ModelMessage;
+use crate::content::Content;
 use crate::error::Refused;
 use crate::message::{ListStyle, Message};
 use crate::record::Component;
@@ -80,6 +81,21 @@ pub struct SwitchPosition {
 pub struct Setting {
     /// Positions that are not the resting one.
     pub positions: Vec<SwitchPosition>,
+}
+
+impl Element {
+    /// A sound element without a colour, under the name that its id has in the language in use.
+    pub(crate) fn named(id: &str, from: &str, to: &str, component: Component) -> Self {
+        Self {
+            id: id.to_owned(),
+            label: Content::in_use().circuit_name("elements", id).to_owned(),
+            from: from.to_owned(),
+            to: to.to_owned(),
+            component,
+            colour: None,
+            condition: None,
+        }
+    }
 }
 
 impl Setting {

@@ -148,7 +148,7 @@ pub fn harness_answer(bike: &Bike, ask: &HarnessAsk) -> Result<HarnessAnswer, Re
         changed: changes(bike, id),
     };
     Ok(HarnessAnswer {
-        circuits: TEMPLATES.iter().map(|template| card(template.id, template.name)).collect(),
+        circuits: TEMPLATES.iter().map(|template| card(template.id, template.name())).collect(),
         not_there: not_there(&drawn(bike, &circuit)?, &circuit, &bike.circuits),
         circuit,
         setting: ask.setting.clone(),

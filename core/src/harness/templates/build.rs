@@ -1,5 +1,6 @@
 //! The hand that writes a template down: one line for each run of wire, joint or part.
 
+use crate::content::Content;
 use crate::harness::model::{Element, Harness, SwitchCard};
 use crate::record::Component;
 
@@ -54,91 +55,69 @@ impl Build {
     }
 
     /// Adds a switch unless it is there already.
-    pub(super) fn switch(&mut self, id: &str, label: &str, positions: &[&str]) {
+    pub(super) fn switch(&mut self, id: &str, positions: &[&str]) {
         if self.harness.switches.iter().any(|card| card.id == id) {
             return;
         }
         self.harness.switches.push(SwitchCard {
             id: id.to_owned(),
-            label: label.to_owned(),
+            label: Content::in_use().circuit_name("switches", id).to_owned(),
             positions: positions.iter().map(|position| (*position).to_owned()).collect(),
         });
     }
 
-    pub(super) fn add(&mut self, id: &str, label: &str, from: &str, to: &str, component: Component) {
-        self.harness.elements.push(Element {
-            id: id.to_owned(),
-            label: label.to_owned(),
-            from: from.to_owned(),
-            to: to.to_owned(),
-            component,
-            colour: None,
-            condition: None,
-        });
+    pub(super) fn add(&mut self, id: &str, from: &str, to: &str, component: Component) {
+        self.harness.elements.push(Element::named(id, from, to, component));
     }
 
     /// A wire that ends in a contact of a plug: marks `<id>.wire` and `<id>.plug`.
-    pub(super) fn run(&mut self, id: &str, label: &str, colour: &str, ends: [&str; 2], size: [f64; 2], plug: &str) {
+    pub(super) fn run(&mut self, id: &str, colour: &str, ends: [&str; 2], size: [f64; 2], plug: &str) {
         let [from, to] = ends;
         let [section_mm2, length_metres] = size;
         let before = format!("{id} plug");
-        self.wire(&format!("{id}.wire"), label, colour, [from, &before], section_mm2, length_metres);
+        self.wire(&format!("{id}.wire"), colour, [from, &before], section_mm2, length_metres);
         let plug = Some(plug.to_owned());
         let joint = Component::Joint { ohms: PLUG_OHMS, plug };
-        self.add(&format!("{id}.plug"), &format!("{label}, plug contact"), &before, to, joint);
+        self.add(&format!("{id}.plug"), &before, to, joint);
     }
 
-    pub(super) fn wire(
-        &mut self,
-        id: &str,
-        label: &str,
-        colour: &str,
-        [from, to]: [&str; 2],
-        section_mm2: f64,
-        length_metres: f64,
-    ) {
-        self.add(id, label, from, to, Component::Wire { section_mm2, length_metres, celsius: CELSIUS });
+    pub(super) fn wire(&mut self, id: &str, colour: &str, [from, to]: [&str; 2], section_mm2: f64, length_metres: f64) {
+        self.add(id, from, to, Component::Wire { section_mm2, length_metres, celsius: CELSIUS });
         if let Some(wire) = self.harness.elements.last_mut() {
             wire.colour = Some(colour.to_owned());
         }
     }
 
     /// An earth point: a wire or eyelet to the frame or engine.
-    pub(super) fn earth(&mut self, id: &str, label: &str, from: &str, to: &str) {
-        self.add(id, label, from, to, Component::Joint { ohms: PLUG_OHMS, plug: None });
+    pub(super) fn earth(&mut self, id: &str, from: &str, to: &str) {
+        self.add(id, from, to, Component::Joint { ohms: PLUG_OHMS, plug: None });
     }
 
-    pub(super) fn contact(&mut self, id: &str, label: &str, ends: [&str; 2], switch: &str, closed_in: &[&str]) {
+    pub(super) fn contact(&mut self, id: &str, ends: [&str; 2], switch: &str, closed_in: &[&str]) {
         let [from, to] = ends;
         let closed_in = closed_in.iter().map(|position| (*position).to_owned()).collect();
         let contact = Component::Contact { switch: switch.to_owned(), closed_in, ohms: SWITCH_OHMS };
-        self.add(id, label, from, to, contact);
+        self.add(id, from, to, contact);
     }
 
     /// A filament lamp with its watts at the test voltage, 13.5 V of a 12 V machine.
-    pub(super) fn lamp(&mut self, id: &str, label: &str, from: &str, to: &str, watts: f64) {
+    pub(super) fn lamp(&mut self, id: &str, from: &str, to: &str, watts: f64) {
         let test_volts = self.scaled(13.5);
-        self.add(id, label, from, to, Component::Filament { watts, test_volts });
+        self.add(id, from, to, Component::Filament { watts, test_volts });
     }
 
     /// Battery, main fuse, key, and the straps of frame and engine.
     pub(super) fn supply(&mut self) {
-        self.switch("key", "Key", &["off", "on"]);
+        self.switch("key", &["off", "on"]);
         let battery = Component::Battery { emf_volts: self.scaled(12.6), internal_ohms: self.scaled_ohms(0.02) };
-        self.add("battery", "Battery", "battery +", "battery -", battery);
-        self.add("earth.frame", "Earth strap, battery to frame", "battery -", FRAME, Component::Strap { ohms: 0.002 });
-        self.add(
-            "earth.engine",
-            "Earth strap, battery to engine",
-            "battery -",
-            ENGINE,
-            Component::Strap { ohms: 0.001 },
-        );
-        self.wire("main.wire", "Main live, battery to fuse", "RD", ["battery +", "fuse in"], 2.5, 0.25);
+        self.add("battery", "battery +", "battery -", battery);
+        self.add("earth.frame", "battery -", FRAME, Component::Strap { ohms: 0.002 });
+        self.add("earth.engine", "battery -", ENGINE, Component::Strap { ohms: 0.001 });
+        self.wire("main.wire", "RD", ["battery +", "fuse in"], 2.5, 0.25);
         let rated_amperes = if self.system_volts < 9.0 { 25.0 } else { 15.0 };
-        self.add("main.fuse", "Main fuse", "fuse in", "fuse out", Component::Fuse { rated_amperes, ohms: 0.004 });
-        self.run("key.feed", "Live, fuse to key", "RD", ["fuse out", "key in"], [2.5, 0.8], "key");
-        self.contact("key.contact", "Key, ignition contact", ["key in", "key out"], "key", &["on"]);
-        self.run("key.out", "Switched live from key", "BN", ["key out", SWITCHED], [2.5, 0.4], "key");
+        self.add("main.fuse", "fuse in", "fuse out", Component::Fuse { rated_amperes, ohms: 0.004 });
+        self.run("key.feed", "RD", ["fuse out", "key in"], [2.5, 0.8], "key");
+        self.contact("key.contact", ["key in", "key out"], "key", &["on"]);
+        self.run("key.out", "BN", ["key out", SWITCHED], [2.5, 0.4], "key");
     }
 }

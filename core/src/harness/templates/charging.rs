@@ -14,7 +14,7 @@ pub(super) fn three_phase(build: &mut Build) {
 }
 
 fn regulator(build: &mut Build, [idle, fast]: [f64; 2], section_mm2: f64) {
-    build.switch("engine speed", "Engine", &["stopped", "idle", "fast"]);
+    build.switch("engine speed", &["stopped", "idle", "fast"]);
     let amperes = 12.0 / build.scaled(12.0);
     let regulator = Component::Regulator {
         regulated_volts: build.scaled(14.4),
@@ -24,13 +24,13 @@ fn regulator(build: &mut Build, [idle, fast]: [f64; 2], section_mm2: f64) {
             OutputAt { position: "fast".to_owned(), amperes: fast * amperes },
         ],
     };
-    build.add("regulator", "Regulator and rectifier", "regulator +", "regulator -", regulator);
+    build.add("regulator", "regulator +", "regulator -", regulator);
     let size = [section_mm2, 0.6];
-    build.run("charge.live", "Regulator live", "RD/WH", ["regulator +", "fuse out"], size, "regulator");
-    build.run("charge.earth", "Regulator earth", "BK", ["regulator -", "regulator earth"], size, "regulator");
-    build.earth("regulator.earth", "Regulator earth point", "regulator earth", ENGINE);
-    build.run("ignition.feed", "Live to ignition", "BN", [SWITCHED, "ignition in"], [1.0, 0.4], "ignition");
+    build.run("charge.live", "RD/WH", ["regulator +", "fuse out"], size, "regulator");
+    build.run("charge.earth", "BK", ["regulator -", "regulator earth"], size, "regulator");
+    build.earth("regulator.earth", "regulator earth", ENGINE);
+    build.run("ignition.feed", "BN", [SWITCHED, "ignition in"], [1.0, 0.4], "ignition");
     let ignition = Component::Load { watts: 18.0, rated_volts: build.scaled(12.0) };
-    build.add("ignition", "Ignition unit and coil", "ignition in", "ignition out", ignition);
-    build.earth("ignition.earth", "Ignition earth point", "ignition out", ENGINE);
+    build.add("ignition", "ignition in", "ignition out", ignition);
+    build.earth("ignition.earth", "ignition out", ENGINE);
 }

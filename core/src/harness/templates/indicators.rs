@@ -6,21 +6,21 @@ use crate::record::Component;
 /// Four lamps of 10 W and one pilot of 3 W between the two circuits: it finds its earth through the lamps of the other side.
 pub(super) fn one_pilot(build: &mut Build) {
     lamps(build);
-    build.lamp("pilot", "Indicator pilot", "left out", "right out", 3.0);
+    build.lamp("pilot", "left out", "right out", 3.0);
 }
 
 /// Four lamps of 10 W and a pilot of 1.7 W on each side.
 pub(super) fn two_pilots(build: &mut Build) {
     lamps(build);
-    build.lamp("pilot.left", "Left pilot", "left out", "pilot common", 1.7);
-    build.lamp("pilot.right", "Right pilot", "right out", "pilot common", 1.7);
-    build.earth("pilot.earth", "Pilot earth point", "pilot common", FRAME);
+    build.lamp("pilot.left", "left out", "pilot common", 1.7);
+    build.lamp("pilot.right", "right out", "pilot common", 1.7);
+    build.earth("pilot.earth", "pilot common", FRAME);
 }
 
 fn lamps(build: &mut Build) {
-    build.switch("indicators", "Indicator switch", &["off", "left", "right"]);
-    build.switch("beat", "Beat of the flasher", &["lit", "dark"]);
-    build.run("flasher.feed", "Live to flasher", "BN", [SWITCHED, "flasher in"], [1.0, 0.4], "flasher");
+    build.switch("indicators", &["off", "left", "right"]);
+    build.switch("beat", &["lit", "dark"]);
+    build.run("flasher.feed", "BN", [SWITCHED, "flasher in"], [1.0, 0.4], "flasher");
     let flasher = Component::Flasher {
         beat: "beat".to_owned(),
         lit: "lit".to_owned(),
@@ -28,24 +28,17 @@ fn lamps(build: &mut Build) {
         least_amperes: Some(1.15 * 12.0 / build.scaled(12.0)),
         ohms: SWITCH_OHMS,
     };
-    build.add("flasher", "Flasher", "flasher in", "flasher out", flasher);
-    build.run("flasher.out", "Flasher to switch", "GY/WH", ["flasher out", "indicators in"], [1.0, 0.5], "flasher");
-    build.contact("indicators.left", "Switch, left contact", ["indicators in", "left out"], "indicators", &["left"]);
-    build.contact(
-        "indicators.right",
-        "Switch, right contact",
-        ["indicators in", "right out"],
-        "indicators",
-        &["right"],
-    );
+    build.add("flasher", "flasher in", "flasher out", flasher);
+    build.run("flasher.out", "GY/WH", ["flasher out", "indicators in"], [1.0, 0.5], "flasher");
+    build.contact("indicators.left", ["indicators in", "left out"], "indicators", &["left"]);
+    build.contact("indicators.right", ["indicators in", "right out"], "indicators", &["right"]);
     for (side, colour) in [("left", "OG"), ("right", "BU/GN")] {
         for (place, metres) in [("front", 0.5), ("rear", 1.7)] {
             let id = format!("{side}.{place}");
             let (out, end, body) = (format!("{side} out"), format!("{id} in"), format!("{id} body"));
-            let label = format!("{} {place} indicator", if side == "left" { "Left" } else { "Right" });
-            build.run(&format!("{id}.feed"), &format!("{label} feed"), colour, [&out, &end], [0.75, metres], place);
-            build.lamp(&id, &label, &end, &body, 10.0);
-            build.earth(&format!("{id}.earth"), &format!("{label}, earth through its stalk"), &body, FRAME);
+            build.run(&format!("{id}.feed"), colour, [&out, &end], [0.75, metres], place);
+            build.lamp(&id, &end, &body, 10.0);
+            build.earth(&format!("{id}.earth"), &body, FRAME);
         }
     }
 }

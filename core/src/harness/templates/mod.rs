@@ -15,29 +15,35 @@ pub use of_bike::bike_circuit;
 use build::Build;
 
 use super::model::Harness;
+use crate::content::Content;
 
 /// A circuit to begin with.
 #[derive(Clone, Copy)]
 pub struct Template {
     /// Its id.
     pub id: &'static str,
-    /// What it is.
-    pub name: &'static str,
     build: fn(&mut Build),
+}
+
+impl Template {
+    /// What it is.
+    pub fn name(&self) -> &'static str {
+        Content::in_use().circuit_name("templates", self.id)
+    }
 }
 
 /// Every template, in the order in which they are shown.
 pub const TEMPLATES: [Template; 10] = [
-    Template { id: "lighting", name: "Headlamp, tail and instruments", build: lighting::lighting },
-    Template { id: "stop-lamp", name: "Stop lamp with two brake switches", build: lighting::tail_and_stop },
-    Template { id: "indicators-one-pilot", name: "Indicators with one pilot", build: indicators::one_pilot },
-    Template { id: "indicators-two-pilots", name: "Indicators with two pilots", build: indicators::two_pilots },
-    Template { id: "horn", name: "Horn", build: signals::horn },
-    Template { id: "neutral", name: "Neutral lamp", build: signals::neutral },
-    Template { id: "starter", name: "Starter with solenoid and safety switches", build: starter::starter },
-    Template { id: "charging", name: "Charging, single phase, DC side", build: charging::single_phase },
-    Template { id: "charging-three-phase", name: "Charging, three phases, DC side", build: charging::three_phase },
-    Template { id: "whole", name: "A whole small motorcycle", build: whole },
+    Template { id: "lighting", build: lighting::lighting },
+    Template { id: "stop-lamp", build: lighting::tail_and_stop },
+    Template { id: "indicators-one-pilot", build: indicators::one_pilot },
+    Template { id: "indicators-two-pilots", build: indicators::two_pilots },
+    Template { id: "horn", build: signals::horn },
+    Template { id: "neutral", build: signals::neutral },
+    Template { id: "starter", build: starter::starter },
+    Template { id: "charging", build: charging::single_phase },
+    Template { id: "charging-three-phase", build: charging::three_phase },
+    Template { id: "whole", build: whole },
 ];
 
 /// A template by its id, for a system voltage of 12 or 6 V (anything else scales the same way).
@@ -50,7 +56,7 @@ pub const TEMPLATES: [Template; 10] = [
 /// ```
 pub fn template(id: &str, system_volts: f64) -> Option<Harness> {
     let template = TEMPLATES.iter().find(|template| template.id == id)?;
-    let mut build = Build::new(template.name, system_volts);
+    let mut build = Build::new(template.name(), system_volts);
     build.supply();
     (template.build)(&mut build);
     Some(build.done())

@@ -85,38 +85,23 @@ fn pilots(harness: &mut Harness, spec: &Spec) {
     let Some(at) = harness.elements.iter().position(|element| element.id == "pilot") else { return };
     let Some(pilot) = harness.elements.get(at).cloned() else { return };
     let frame = harness.frame.clone();
-    let part = |id: &str, label: &str, from: &str, to: &str, component: Component| Element {
-        id: id.to_owned(),
-        label: label.to_owned(),
-        from: from.to_owned(),
-        to: to.to_owned(),
-        component,
-        colour: None,
-        condition: None,
-    };
     let mut instead = match spec.indication.pilot {
         Some(PilotFitting::OneWithDiodes) => {
             let (saturation_amperes, emission, ohms) = RECTIFIER;
             let diode = || Component::Diode { saturation_amperes, emission, ohms };
             vec![
-                part("pilot.diode.left", "Pilot diode, left", "left out", "pilot in", diode()),
-                part("pilot.diode.right", "Pilot diode, right", "right out", "pilot in", diode()),
-                part("pilot", "Indicator pilot", "pilot in", "pilot out", pilot.component),
+                Element::named("pilot.diode.left", "left out", "pilot in", diode()),
+                Element::named("pilot.diode.right", "right out", "pilot in", diode()),
+                Element::named("pilot", "pilot in", "pilot out", pilot.component),
             ]
         }
         Some(PilotFitting::OneEachSide) => vec![
-            part("pilot.left", "Left pilot", "left out", "pilot out", pilot.component.clone()),
-            part("pilot.right", "Right pilot", "right out", "pilot out", pilot.component),
+            Element::named("pilot.left", "left out", "pilot out", pilot.component.clone()),
+            Element::named("pilot.right", "right out", "pilot out", pilot.component),
         ],
         Some(PilotFitting::BetweenSides) | None => return,
     };
-    instead.push(part(
-        "pilot.earth",
-        "Pilot earth point",
-        "pilot out",
-        &frame,
-        Component::Joint { ohms: 0.005, plug: None },
-    ));
+    instead.push(Element::named("pilot.earth", "pilot out", &frame, Component::Joint { ohms: 0.005, plug: None }));
     harness.elements.splice(at..=at, instead);
 }
 
@@ -127,18 +112,11 @@ fn resistors(harness: &mut Harness, spec: &Spec) {
     if count == 0 {
         return;
     }
-    for (side, label) in [("left", "Load resistors, left"), ("right", "Load resistors, right")] {
+    for side in ["left", "right"] {
         let from = format!("{side} out");
         if harness.nodes().contains(&from.as_str()) {
-            harness.elements.push(Element {
-                id: format!("{side}.resistor"),
-                label: label.to_owned(),
-                from,
-                to: harness.frame.clone(),
-                component: Component::Resistor { ohms: ohms / f64::from(count) },
-                colour: None,
-                condition: None,
-            });
+            let component = Component::Resistor { ohms: ohms / f64::from(count) };
+            harness.elements.push(Element::named(&format!("{side}.resistor"), &from, &harness.frame, component));
         }
     }
 }

@@ -25,8 +25,6 @@ pub(crate) enum PackMessage {
     InWords { item: String },
     /// A reading of an item that was not checked or does not apply.
     MeasuredAndNot { value: Measure },
-    /// Field: a line of the file.
-    Line { line: usize },
     /// Field: the id of the pack.
     Id,
     /// Field: the place of the pack.
