@@ -1,7 +1,8 @@
 // Reads the catalogue of words and writes `.build/words/ids.ts`, which tells the compiler each id with what is to be filled in.
 // It also brings the pages' words of every language into the form of their own serializer; with `--check` it fails on a difference instead.
 import { mkdirSync, writeFileSync } from 'node:fs';
-import { parse, serialize, Visitor } from '@fluent/syntax';
+import { parse, serialize } from '@fluent/syntax';
+import { Filled } from './languages/arguments.js';
 import { ENGLISH, PARTS, files, tags } from './languages/files.js';
 
 const IDS = new URL('../../.build/words/ids.ts', import.meta.url);
@@ -12,25 +13,6 @@ const wrong = [];
 const PLURALS = ['zero', 'one', 'two', 'few', 'many', 'other'];
 /** Stands in the catalogue for a value that is missing. */
 const NONE = 'none';
-
-/** Looks into one message: what is filled in, and with which keys it is chosen by. */
-class Filled extends Visitor {
-  printed = new Set();
-  chosen = new Map();
-
-  visitSelectExpression(node) {
-    const keys = node.variants.map(({ key }) => (key.type === 'Identifier' ? key.name : Number(key.value)));
-    if (node.selector.type === 'VariableReference') {
-      const { name } = node.selector.id;
-      this.chosen.set(name, [...(this.chosen.get(name) ?? []), ...keys]);
-    }
-    for (const variant of node.variants) this.visit(variant);
-  }
-
-  visitVariableReference(node) {
-    this.printed.add(node.id.name);
-  }
-}
 
 /** The type of a value: by the keys that choose on it, or else what may be printed. */
 function typeOf(keys, printed) {
@@ -44,16 +26,14 @@ function typeOf(keys, printed) {
 }
 
 function argumentsOf(message) {
-  const seen = new Filled();
-  seen.visit(message);
-  const names = [...new Set([...seen.chosen.keys(), ...seen.printed])].sort();
-  if (names.length === 0) return 'null';
-  return `{ ${names.map((name) => `${name}: ${typeOf(seen.chosen.get(name), seen.printed.has(name))}`).join('; ')} }`;
+  const seen = Filled.in(message);
+  if (seen.names.length === 0) return 'null';
+  return `{ ${seen.names.map((name) => `${name}: ${typeOf(seen.chosen.get(name), seen.printed.has(name))}`).join('; ')} }`;
 }
 
 function differs(file, kept, wanted) {
   if (kept === wanted) return;
-  if (check) wrong.push(`${file.pathname} is out of step`);
+  if (check) wrong.push(`${file} is out of step`);
   else writeFileSync(file, wanted);
 }
 

@@ -57,6 +57,17 @@ export function inWords(unit: Unit, amount: number): string {
   return core.has(id) ? core.format(id, { amount: new PlainNumber(amount) }) : unitCard(unit).symbol;
 }
 
+/** How the parts of a list stand together. */
+export type ListStyle = 'and' | 'or' | 'comma' | 'sentences' | 'dot' | 'semicolon' | 'plus';
+
+/** A list as the language writes it; what is missing is left out. */
+export function listed(items: (string | false | null | undefined)[], style: ListStyle = 'comma'): string {
+  const there = items.filter((item) => item !== '').filter((item) => typeof item === 'string');
+  const atEnd = style === 'and' || style === 'or';
+  const id = (place: number) => (atEnd && place < there.length - 1 ? 'list-comma' : `list-${style}`);
+  return there.reduce((before, item, place) => (place === 0 ? item : core.format(id(place), { before, item })), '');
+}
+
 const two = (number: number) => String(number).padStart(2, '0');
 
 /** 18:05 from minutes after midnight. */

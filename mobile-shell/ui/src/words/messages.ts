@@ -3,9 +3,7 @@
 import type { FluentType } from '@fluent/bundle';
 import type { Unit } from '../door/wire.ts';
 import { PlainNumber } from './catalogue.ts';
-import { core, dayInWords, momentInWords, Quantity, TimeSpan } from './core.ts';
-
-type ListStyle = 'and' | 'or' | 'comma' | 'sentences';
+import { core, dayInWords, listed, momentInWords, Quantity, TimeSpan, type ListStyle } from './core.ts';
 
 /** A message as it crosses the door (`core/src/message`). */
 export interface RawMessage {
@@ -24,14 +22,6 @@ export type Argument =
   | { kind: 'localTime'; day: string; minute: number }
   | { kind: 'duration'; minutes: number };
 
-function joined(items: string[], style: ListStyle): string {
-  const id = (place: number) => {
-    if (style === 'sentences') return 'list-sentences';
-    return style !== 'comma' && place === items.length - 1 ? `list-${style}` : 'list-comma';
-  };
-  return items.reduce((before, item, place) => (place === 0 ? item : core.format(id(place), { before, item })), '');
-}
-
 function value(argument: Argument): string | FluentType<unknown> {
   switch (argument.kind) {
     case 'quantity':
@@ -43,7 +33,7 @@ function value(argument: Argument): string | FluentType<unknown> {
     case 'message':
       return say(argument.message);
     case 'several':
-      return joined(argument.items.map(say), argument.style);
+      return listed(argument.items.map(say), argument.style);
     case 'choice':
       return argument.choice;
     case 'day':
