@@ -9,6 +9,7 @@ const FUNCTIONS = ['QUANTITY', 'EXACT', 'WORK'];
 /**
  * Every message of a language, in the order of its files.
  * @param {string} tag
+ * @returns {{ part: 'pages' | 'core', file: string, id: string, text: string, names: string[] }[]}
  */
 export function messages(tag) {
   return PARTS.flatMap((part) =>

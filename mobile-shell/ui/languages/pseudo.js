@@ -1,6 +1,7 @@
 // The pseudo-language: English with an accent on every letter, longer than English, and each message between ⟦ and ⟧. Whoever reads
 // the pages in it sees what does not come from the catalogue, what is joined from pieces, and what has no room to grow.
 import { mkdirSync, writeFileSync } from 'node:fs';
+import { join } from 'node:path';
 import { parse, serialize, TextElement, Transformer } from '@fluent/syntax';
 import { language } from './files.js';
 
@@ -68,8 +69,8 @@ export const pseudoLanguage = () => language('en', pseudo);
 
 // Run by itself it writes the file that a site would have.
 if (process.argv[1]?.endsWith('pseudo.js')) {
-  const file = new URL(`../../../.build/words/${PSEUDO}.json`, import.meta.url);
-  mkdirSync(new URL('.', file), { recursive: true });
-  writeFileSync(file, JSON.stringify(pseudoLanguage()));
+  const folder = join(import.meta.dirname, '../../../.build/words');
+  mkdirSync(folder, { recursive: true });
+  writeFileSync(join(folder, `${PSEUDO}.json`), JSON.stringify(pseudoLanguage()));
   console.log(`The pseudo-language is in .build/words/${PSEUDO}.json`);
 }

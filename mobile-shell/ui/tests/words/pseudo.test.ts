@@ -1,8 +1,8 @@
 // The pseudo-language and the comparison of languages: what is changed in a message, and what is found between two.
 import { expect, test } from 'vitest';
-import { compared } from '../../languages/messages.js';
+import { compared, english as englishMessages, messages } from '../../languages/messages.js';
 import { pseudo, pseudoLanguage } from '../../languages/pseudo.js';
-import { compiled, language } from '../../languages/files.js';
+import { compiled, language, tags } from '../../languages/files.js';
 
 test('every text gets accents and grows, and what is filled in stays as it is', () => {
   expect(pseudo('a-b = Save it\n')).toBe('a-b = ⟦Šáṽé íţ ~~~⟧\n');
@@ -33,4 +33,11 @@ test('what a language lacks, has too much, or asks for in vain is found', () => 
   expect(compared(english, english)).toEqual({ missing: [], superfluous: [], unknown: [] });
   const other = [message('a', '{ $y } { SHOUT($x) }', ['x', 'y']), message('c', 'more')];
   expect(compared(english, other)).toEqual({ missing: ['b'], superfluous: ['c'], unknown: ['a: there is no $y', 'a: there is no SHOUT()'] });
+});
+
+test('no language of the catalogue has words for what English has not, or asks for what nobody hands over', () => {
+  const english = englishMessages();
+  expect(english.length).toBeGreaterThan(4_000);
+  const found = tags().map((tag) => ({ tag, ...compared(english, messages(tag)) }));
+  expect(found.flatMap(({ tag, superfluous, unknown }) => [...superfluous, ...unknown].map((each) => `${tag}: ${each}`))).toEqual([]);
 });
