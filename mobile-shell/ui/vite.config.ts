@@ -46,7 +46,7 @@ export default defineConfig({
         navigateFallback: 'index.html',
         maximumFileSizeToCacheInBytes: 8 * 1024 * 1024,
         // Everything that the pages ask for. The pictures of the manifest are for the installer alone.
-        globPatterns: ['**/*.{js,css,html,wasm,svg,woff2}', 'icons/*.png'],
+        globPatterns: ['**/*.{js,css,html,wasm,svg,woff2}', '{icons/*.png,words/*.json}'],
       },
     }),
   ],

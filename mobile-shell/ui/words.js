@@ -1,9 +1,10 @@
 // Reads the catalogue of words and writes `.build/words/ids.ts`, which tells the compiler each id with what is to be filled in.
-// It also brings the catalogue into the form of its own serializer; with `--check` it fails on a difference instead.
-import { mkdirSync, readFileSync, readdirSync, writeFileSync } from 'node:fs';
-import { parse, serialize, Visitor } from '@fluent/syntax';
+// It also brings the pages' words of every language into the form of their own serializer; with `--check` it fails on a difference instead.
+import { mkdirSync, writeFileSync } from 'node:fs';
+import { parse, serialize } from '@fluent/syntax';
+import { Filled } from './languages/arguments.js';
+import { ENGLISH, PARTS, files, tags } from './languages/files.js';
 
-const CATALOGUE = new URL('../../fixtures/words/en/pages/', import.meta.url);
 const IDS = new URL('../../.build/words/ids.ts', import.meta.url);
 const check = process.argv.includes('--check');
 const wrong = [];
@@ -12,25 +13,6 @@ const wrong = [];
 const PLURALS = ['zero', 'one', 'two', 'few', 'many', 'other'];
 /** Stands in the catalogue for a value that is missing. */
 const NONE = 'none';
-
-/** Looks into one message: what is filled in, and with which keys it is chosen by. */
-class Filled extends Visitor {
-  printed = new Set();
-  chosen = new Map();
-
-  visitSelectExpression(node) {
-    const keys = node.variants.map(({ key }) => (key.type === 'Identifier' ? key.name : Number(key.value)));
-    if (node.selector.type === 'VariableReference') {
-      const { name } = node.selector.id;
-      this.chosen.set(name, [...(this.chosen.get(name) ?? []), ...keys]);
-    }
-    for (const variant of node.variants) this.visit(variant);
-  }
-
-  visitVariableReference(node) {
-    this.printed.add(node.id.name);
-  }
-}
 
 /** The type of a value: by the keys that choose on it, or else what may be printed. */
 function typeOf(keys, printed) {
@@ -44,31 +26,38 @@ function typeOf(keys, printed) {
 }
 
 function argumentsOf(message) {
-  const seen = new Filled();
-  seen.visit(message);
-  const names = [...new Set([...seen.chosen.keys(), ...seen.printed])].sort();
-  if (names.length === 0) return 'null';
-  return `{ ${names.map((name) => `${name}: ${typeOf(seen.chosen.get(name), seen.printed.has(name))}`).join('; ')} }`;
+  const seen = Filled.in(message);
+  if (seen.names.length === 0) return 'null';
+  return `{ ${seen.names.map((name) => `${name}: ${typeOf(seen.chosen.get(name), seen.printed.has(name))}`).join('; ')} }`;
 }
 
 function differs(file, kept, wanted) {
   if (kept === wanted) return;
-  if (check) wrong.push(`${file.pathname} is out of step`);
+  if (check) wrong.push(`${file} is out of step`);
   else writeFileSync(file, wanted);
 }
 
-const found = new Map();
-for (const name of readdirSync(CATALOGUE, { recursive: true }).filter((name) => name.endsWith('.ftl'))) {
-  const file = new URL(name, CATALOGUE);
-  const text = readFileSync(file, 'utf8');
+/** Reads a file strictly, and gives its messages. */
+function read({ name, at, text }, part) {
   const resource = parse(text, { withSpans: false });
-  for (const entry of resource.body) {
-    if (entry.type === 'Junk') wrong.push(`${name} cannot be read here: ${entry.content.trim()}`);
-    if (entry.type !== 'Message') continue;
-    if (found.has(entry.id.name)) wrong.push(`${name} says ${entry.id.name} a second time`);
-    found.set(entry.id.name, argumentsOf(entry));
+  for (const entry of resource.body) if (entry.type === 'Junk') wrong.push(`${name} cannot be read here: ${entry.content.trim()}`);
+  // The words of the core stand in a form of their own, which its tests read.
+  if (part === 'pages') differs(at, text, serialize(resource, { withJunk: true }));
+  return resource.body.filter((entry) => entry.type === 'Message');
+}
+
+const found = new Map();
+for (const tag of tags()) {
+  for (const part of PARTS) {
+    const ids = new Set();
+    for (const file of files(tag, part)) {
+      for (const entry of read(file, part)) {
+        if (ids.has(entry.id.name)) wrong.push(`${tag}/${file.name} says ${entry.id.name} a second time`);
+        ids.add(entry.id.name);
+        if (tag === ENGLISH && part === 'pages') found.set(entry.id.name, argumentsOf(entry));
+      }
+    }
   }
-  differs(file, text, serialize(resource, { withJunk: true }));
 }
 
 const lines = [...found].map(([id, given]) => `  '${id}': ${given};`);

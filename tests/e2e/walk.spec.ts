@@ -97,6 +97,22 @@ test('the theme follows the switch and stays', async ({ page }) => {
   expect(await paper()).toBe(night);
 });
 
+test('a language is chosen, the app opens again in it, and what was begun is still there', async ({ page }) => {
+  await openDemo(page);
+  await goTo(page, '#/plan/new');
+  await page.getByLabel('What is done').fill('Refit the mudguard');
+  await goTo(page, '#/bike/device');
+  await expect(page.getByRole('group', { name: 'Language' }).getByRole('radio', { name: 'As the device' })).toBeChecked();
+  const opened = page.waitForEvent('load');
+  await page.getByRole('radio', { name: 'English' }).check();
+  await opened;
+  await settled(page);
+  await expect(page.getByRole('radio', { name: 'English' })).toBeChecked();
+  await expect(page.locator('html')).toHaveAttribute('lang', 'en');
+  await goTo(page, '#/plan/new');
+  await expect(page.getByLabel('What is done')).toHaveValue('Refit the mudguard');
+});
+
 test('a first bike by hand: guided, skipped, and each page says what it still wants', async ({ page }) => {
   await page.goto('./');
   await press(page, 'Start my bike');

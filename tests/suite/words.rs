@@ -1,138 +1,21 @@
 //! The catalogue has words for everything that the core says, and for nothing else.
 
-use std::collections::{BTreeMap, BTreeSet};
+use std::collections::BTreeSet;
 
-use fluent_syntax::ast::{Entry, Expression, InlineExpression, Message, Pattern, PatternElement};
-use fluent_syntax::parser::parse;
-use layshaft_core::catalogue::{MESSAGES, made_ids};
-use layshaft_core::message::{ArgumentKind, Declared};
-use layshaft_core::record::record_cards;
-
-/// What the catalogue says for itself: parts of lists, days, lengths of time, units.
-const OWN: [&str; 11] = [
-    "day",
-    "duration-",
-    "list-",
-    "local-time",
-    "month-short-",
-    "number-decimal-sign",
-    "unit-",
-    "weekday-short-",
-    "work-",
-    "pattern-",
-    "term-",
-];
-
-/// The arguments that a message of the catalogue uses, those that choose a form apart.
-#[derive(Default)]
-struct Used {
-    shown: BTreeSet<String>,
-    chosen: BTreeSet<String>,
-}
-
-fn pattern(used: &mut Used, pattern: &Pattern<&str>) {
-    for element in &pattern.elements {
-        let PatternElement::Placeable { expression } = element else { continue };
-        match expression {
-            Expression::Inline(expression) => inline(used, expression),
-            Expression::Select { selector, variants } => {
-                if let InlineExpression::VariableReference { id } = selector {
-                    used.chosen.insert(id.name.to_owned());
-                } else {
-                    inline(used, selector);
-                }
-                variants.iter().for_each(|variant| self::pattern(used, &variant.value));
-            }
-        }
-    }
-}
-
-fn inline(used: &mut Used, expression: &InlineExpression<&str>) {
-    match expression {
-        InlineExpression::VariableReference { id } => {
-            used.shown.insert(id.name.to_owned());
-        }
-        InlineExpression::FunctionReference { arguments, .. } => {
-            arguments.positional.iter().for_each(|argument| inline(used, argument));
-        }
-        InlineExpression::Placeable { expression } => {
-            if let Expression::Inline(expression) = expression.as_ref() {
-                inline(used, expression);
-            }
-        }
-        _ => {}
-    }
-}
-
-/// The messages of the English files, with what they use.
-fn catalogue() -> BTreeMap<String, Used> {
-    let mut all = BTreeMap::new();
-    for (file, text) in layshaft_words::FILES {
-        let resource = parse(*text).unwrap_or_else(|(_, errors)| panic!("{file}: {errors:?}"));
-        for entry in &resource.body {
-            let Entry::Message(Message { id, value: Some(value), .. }) = entry else { continue };
-            let mut used = Used::default();
-            pattern(&mut used, value);
-            assert!(all.insert(id.name.to_owned(), used).is_none(), "{file}: {} stands twice", id.name);
-        }
-    }
-    all
-}
-
-/// Everything that is said: by the core, the door and the storage, and what names the records and their fields.
-fn declared() -> impl Iterator<Item = Declared> {
-    let said = [MESSAGES, layshaft_door::MESSAGES, layshaft_storage::MESSAGES];
-    said.into_iter().flatten().copied().flatten().copied().chain(of_records())
-}
-
-fn of_records() -> Vec<Declared> {
-    let mut ids = BTreeSet::new();
-    for kind in record_cards() {
-        ids.insert(format!("kind-{}", kind.record_kind));
-        ids.insert(kind.words.message_id.into());
-        ids.extend(kind.fields.into_iter().map(|field| String::from(field.words.message_id)));
-    }
-    ids.into_iter().map(|id| Declared { id: id.leak(), arguments: &[] }).collect()
-}
+use layshaft_tests::{declared, english, unknown, unused, without_words};
 
 #[test]
 fn each_message_of_the_core_has_words_and_they_use_what_it_brings() {
-    let catalogue = catalogue();
-    let mut wrong = Vec::new();
-    for declared in declared() {
-        let Some(used) = catalogue.get(declared.id) else {
-            wrong.push(format!("{}: no words", declared.id));
-            continue;
-        };
-        let named: BTreeSet<&str> = declared.arguments.iter().map(|(name, _)| *name).collect();
-        for name in used.shown.union(&used.chosen).filter(|name| !named.contains(name.as_str())) {
-            wrong.push(format!("{}: there is no ${name}", declared.id));
-        }
-        for (name, kind) in declared.arguments {
-            let (shown, chosen) = (used.shown.contains(*name), used.chosen.contains(*name));
-            match kind {
-                ArgumentKind::Choice if shown => {
-                    wrong.push(format!("{}: ${name} chooses, and has no words", declared.id))
-                }
-                _ if !shown && !chosen => wrong.push(format!("{}: ${name} is not used", declared.id)),
-                _ => {}
-            }
-        }
-    }
-    wrong.extend(made_ids().into_iter().filter(|id| !catalogue.contains_key(id)).map(|id| format!("{id}: no words")));
-    assert!(wrong.is_empty(), "{}", wrong.join("\n"));
+    let catalogue = english().unwrap();
+    assert_eq!(without_words(&catalogue), [""; 0]);
+    assert_eq!(unknown(&catalogue), [""; 0]);
 }
 
 #[test]
 fn the_catalogue_has_no_words_for_what_nobody_says() {
     let ids: BTreeSet<&str> = declared().map(|declared| declared.id).collect();
     assert_eq!(ids.len(), declared().count(), "an id stands twice");
-    let of_its_own = |id: &str| OWN.iter().any(|own| id == *own || (own.ends_with('-') && id.starts_with(own)));
-    let catalogue = catalogue();
-    let made: BTreeSet<String> = made_ids().into_iter().collect();
-    let said = |id: &str| ids.contains(id) || made.contains(id) || of_its_own(id);
-    let idle: Vec<&String> = catalogue.keys().filter(|id| !said(id)).collect();
-    assert!(idle.is_empty(), "{idle:?}");
+    assert_eq!(unused(&english().unwrap()), [""; 0]);
 }
 
 #[test]
@@ -170,7 +53,8 @@ fn every_file_of_the_core_in_the_catalogue_is_read() {
         .unwrap()
         .map(|entry| format!("core/{}", entry.unwrap().file_name().to_string_lossy()))
         .collect();
-    let read: BTreeSet<String> = layshaft_words::FILES.iter().map(|(name, _)| (*name).to_owned()).collect();
+    let read: BTreeSet<String> =
+        layshaft_words::files(layshaft_words::ENGLISH).iter().map(|(name, _)| (*name).to_owned()).collect();
     assert_eq!(there, read);
 }
 

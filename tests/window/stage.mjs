@@ -53,11 +53,12 @@ export async function invoke(window, command, payload) {
 export async function act(window, command, moment = SATURDAY) {
   const { answer, refused } = await invoke(window, 'act', {
     envelope: JSON.stringify({ id: randomUUID(), moment, command }),
+    language: 'en',
   });
   return refused === undefined ? JSON.parse(answer) : { refused: JSON.parse(refused) };
 }
 
 export async function ask(window, query, moment = SATURDAY) {
-  const { answer, refused } = await invoke(window, 'ask', { envelope: JSON.stringify({ moment, query }) });
+  const { answer, refused } = await invoke(window, 'ask', { envelope: JSON.stringify({ moment, query }), language: 'en' });
   return refused === undefined ? JSON.parse(answer) : { refused: JSON.parse(refused) };
 }

@@ -51,7 +51,7 @@ test('a refusal names the field and the range, and nothing is stored', async () 
 
 test('a call that is not understood is refused, not dropped', async () => {
   await inWindow(place, async (window) => {
-    const { refused } = await invoke(window, 'ask', { envelope: '{"query":' });
+    const { refused } = await invoke(window, 'ask', { envelope: '{"query":', language: 'en' });
     assert.equal(JSON.parse(refused).code, 'badRequest');
   });
 });

@@ -53,6 +53,8 @@ pub enum Command {
         #[arg(long, value_name = "DIR")]
         out: Option<PathBuf>,
     },
+    /// Say what is out of step between the words of the catalogue and what is said
+    Words(Words),
     /// Write a picture of every page in both themes
     Screens,
     /// Measure and print start time, size, door calls and folding
@@ -79,6 +81,16 @@ pub struct Test {
     /// Name the stages and run none
     #[arg(long)]
     pub list: bool,
+}
+
+#[derive(Args)]
+pub struct Words {
+    /// Write every sentence for an editor, with where it is said: .build/words/sentences.md
+    #[arg(long)]
+    pub list: bool,
+    /// Write the pseudo-language instead: .build/words/en-XA.json
+    #[arg(long, conflicts_with = "list")]
+    pub pseudo: bool,
 }
 
 #[derive(Subcommand)]
@@ -139,6 +151,7 @@ mod tests {
     fn an_option_of_another_command_is_refused() {
         assert!(read(&["serve", "--check"]).is_err());
         assert!(read(&["run", "--desktop", "--port", "1"]).is_err());
+        assert!(read(&["words", "--list", "--pseudo"]).is_err());
         assert!(matches!(read(&["generate", "--check"]), Ok(Command::Generate { check: true })));
     }
 

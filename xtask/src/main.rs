@@ -16,6 +16,7 @@ mod shipped;
 mod test;
 mod web;
 mod window;
+mod words;
 
 use std::process::ExitCode;
 
@@ -47,6 +48,7 @@ fn dispatch(command: Command) -> Outcome {
         Command::Generate { check } => generate::committed(check),
         Command::Bindings { language, out } => languages::sources(language, out),
         Command::Package { out } => languages::packages(out),
+        Command::Words(asked) => words::report(&asked),
         Command::Screens => measure::screens(),
         Command::Bench { what: Some(what) } => measure::plan(&what.words()),
         Command::Bench { what: None } => measure::bench(),

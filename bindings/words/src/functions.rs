@@ -5,15 +5,15 @@ use std::borrow::Cow;
 use fluent_bundle::types::FluentType;
 use fluent_bundle::{FluentArgs, FluentValue};
 
-use crate::numbers::{Decimals, number, symbol, with_symbol};
+use crate::numbers::{Decimals, Signs, number, symbol, with_symbol};
 
 /// A quantity on its way into a message.
 #[derive(Clone, Debug, PartialEq)]
 pub struct Quantity {
     pub value: f64,
     pub unit: String,
-    /// Decimal sign of the language.
-    pub sign: char,
+    /// How the language writes its numbers.
+    pub signs: Signs,
     /// The unit in words, where the language has some.
     pub in_words: Option<String>,
 }
@@ -21,7 +21,7 @@ pub struct Quantity {
 impl Quantity {
     /// As a text, with its unit or without.
     fn text(&self, decimals: Decimals, with_unit: bool) -> String {
-        let number = number(self.value, &self.unit, decimals, self.sign);
+        let number = number(self.value, &self.unit, decimals, &self.signs);
         if with_unit { with_symbol(&number, self.in_words.as_deref().unwrap_or(symbol(&self.unit))) } else { number }
     }
 }

@@ -1,4 +1,4 @@
-//! Numbers as they are written: grouped by thin spaces, with a real minus, decimals by unit.
+//! Numbers as they are written: in groups, with a real minus, decimals by unit.
 //!
 //! The same rules stand in `mobile-shell/ui/src/words/numbers.ts`; a test compares both over a thousand values. What a unit
 //! shows is in `bindings/generated/units.json`, which the core writes.
@@ -8,7 +8,6 @@ use std::sync::LazyLock;
 
 use serde::Deserialize;
 
-const THIN: char = '\u{202f}';
 const MINUS: char = '\u{2212}';
 const NO_BREAK: char = '\u{a0}';
 
@@ -41,8 +40,17 @@ pub enum Decimals {
     Exact,
 }
 
-/// A number, its decimals after the sign of the language.
-pub fn number(value: f64, unit: &str, decimals: Decimals, sign: char) -> String {
+/// The signs of a language.
+#[derive(Clone, Debug, Default, PartialEq)]
+pub struct Signs {
+    /// Before the decimals.
+    pub decimal: String,
+    /// Between groups of three digits.
+    pub group: String,
+}
+
+/// A number with the signs of the language.
+pub fn number(value: f64, unit: &str, decimals: Decimals, signs: &Signs) -> String {
     if !value.is_finite() {
         return "–".to_owned();
     }
@@ -58,8 +66,8 @@ pub fn number(value: f64, unit: &str, decimals: Decimals, sign: char) -> String 
         Decimals::Exact => trimmed(&fixed(value, EXACT)),
     };
     let (whole, part) = digits.split_once('.').unwrap_or((&digits, ""));
-    let whole = grouped(whole);
-    let text = if part.is_empty() { whole } else { format!("{whole}{sign}{part}") };
+    let whole = grouped(whole, &signs.group);
+    let text = if part.is_empty() { whole } else { format!("{whole}{}{part}", signs.decimal) };
     // What rounds to nothing has no sign.
     let nothing = digits.chars().all(|digit| digit == '0' || digit == '.');
     if value < 0.0 && !nothing { format!("{MINUS}{text}") } else { text }
@@ -96,12 +104,12 @@ fn trimmed(digits: &str) -> String {
     if digits.contains('.') { digits.trim_end_matches('0').trim_end_matches('.').to_owned() } else { digits.to_owned() }
 }
 
-/// Groups of three, parted by thin spaces.
-fn grouped(whole: &str) -> String {
+/// Groups of three, parted by a sign.
+fn grouped(whole: &str, sign: &str) -> String {
     let mut text = String::new();
     for (place, digit) in whole.chars().enumerate() {
         if place > 0 && (whole.len() - place).is_multiple_of(3) {
-            text.push(THIN);
+            text.push_str(sign);
         }
         text.push(digit);
     }
@@ -124,8 +132,16 @@ mod tests {
         }
     }
 
-    fn written(value: f64, unit: &str, decimals: &Value) -> String {
-        with_symbol(&number(value, unit, read(decimals), '.'), symbol(unit))
+    fn signs(decimal: &str, group: &str) -> Signs {
+        Signs { decimal: decimal.to_owned(), group: group.to_owned() }
+    }
+
+    fn english() -> Signs {
+        signs(".", "\u{202f}")
+    }
+
+    fn written(value: f64, unit: &str, decimals: &Value, signs: &Signs) -> String {
+        with_symbol(&number(value, unit, read(decimals), signs), symbol(unit))
     }
 
     /// Values of every size, halves among them, in every unit; the same ones each time.
@@ -146,7 +162,8 @@ mod tests {
                 };
                 let decimals =
                     [json!("of unit"), json!("exact"), json!(dice(4))][usize::try_from(round % 3).unwrap()].clone();
-                figures.push(json!({ "text": written(value, unit, &decimals), "value": value, "unit": unit, "decimals": decimals }));
+                let text = written(value, unit, &decimals, &english());
+                figures.push(json!({ "text": text, "value": value, "unit": unit, "decimals": decimals }));
             }
         }
         figures
@@ -154,7 +171,7 @@ mod tests {
 
     /// The other renderer reads the same file. With `WRITE_FIGURES` set it is written anew, for a rule that is meant to change.
     #[test]
-    fn a_thousand_figures_are_written_as_the_other_renderer_writes_them() {
+    fn a_thousand_figures_are_written_as_the_other_renderer_writes_them_with_the_signs_of_any_language() {
         if std::env::var_os("WRITE_FIGURES").is_some() {
             let lines: Vec<String> = figures().iter().map(Value::to_string).collect();
             std::fs::write(FIGURES, format!("[\n{}\n]\n", lines.join(",\n"))).unwrap();
@@ -163,20 +180,23 @@ mod tests {
         assert!(figures.len() > 1000);
         for figure in figures {
             let (value, unit) = (figure["value"].as_f64().unwrap(), figure["unit"].as_str().unwrap());
-            assert_eq!(written(value, unit, &figure["decimals"]), figure["text"], "{figure}");
+            let (decimals, text) = (&figure["decimals"], figure["text"].as_str().unwrap());
+            assert_eq!(written(value, unit, decimals, &english()), text, "{figure}");
+            let with_commas = text.replacen('.', ",", 1).replace('\u{202f}', ".");
+            assert_eq!(written(value, unit, decimals, &signs(",", ".")), with_commas, "{figure}");
         }
     }
 
     #[test]
     fn figures_are_grouped_rounded_and_signed_as_people_write_them() {
-        let say = |value, unit, decimals| number(value, unit, decimals, '.');
+        let say = |value, unit, decimals| number(value, unit, decimals, &english());
         assert_eq!(say(12_345.0, "rpm", Decimals::OfUnit), "12\u{202f}345");
         assert_eq!(say(-0.04, "millimetre", Decimals::OfUnit), "0");
         assert_eq!(say(-3.25, "millimetre", Decimals::Fixed(1)), "\u{2212}3.3");
         assert_eq!(say(2.5, "watt", Decimals::OfUnit), "3");
         assert_eq!(say(1_979.0, "year", Decimals::OfUnit), "1979");
         assert_eq!(say(f64::NAN, "volt", Decimals::OfUnit), "–");
-        assert_eq!(number(0.5, "millimetre", Decimals::Exact, ','), "0,5");
+        assert_eq!(number(0.5, "millimetre", Decimals::Exact, &signs(",", ".")), "0,5");
         assert_eq!(with_symbol("12", "°"), "12°");
         assert_eq!(with_symbol("12", "mm"), "12\u{a0}mm");
     }

@@ -8,6 +8,7 @@ use layshaft_core::error::{Code, Refusal};
 use layshaft_core::time::{Moment, Zone};
 use layshaft_door::command::Outcome;
 use layshaft_door::{Bench, HostMessage, moment_of};
+use layshaft_words::Words;
 use tauri::State;
 
 use crate::notices::{self, Notice};
@@ -21,9 +22,9 @@ type Opened = Result<Bench, String>;
 /// The open bench, and the thread that sees to its notices.
 pub struct Desk {
     bench: Arc<Mutex<Opened>>,
-    /// The local clock of the last call; only the pages know it.
-    zone: Mutex<Option<Zone>>,
-    changed: Sender<Moment>,
+    /// The local clock and the language of the last call; only the pages know them.
+    reader: Mutex<Option<(Zone, String)>>,
+    changed: Sender<(Moment, &'static Words)>,
 }
 
 impl Desk {
@@ -39,42 +40,46 @@ impl Desk {
         let (changed, moments) = channel();
         let watched = Arc::clone(&bench);
         std::thread::spawn(move || watch(&watched, &moments, expect));
-        Self { bench, zone: Mutex::default(), changed }
+        Self { bench, reader: Mutex::default(), changed }
     }
 
-    /// Does what the mechanic did: JSON of a call in, JSON of its outcome out, or of the refusal.
-    pub fn act(&self, call: &str) -> Result<String, String> {
+    /// Does what the mechanic did: JSON of a call in, JSON of its outcome out, or of the refusal. `language` is the tag of the
+    /// one that the pages speak.
+    pub fn act(&self, call: &str, language: &str) -> Result<String, String> {
         let outcome = lock(&self.bench).as_mut().map_err(|refusal| refusal.clone())?.act_json(call)?;
         let moved = serde_json::from_str(&outcome).is_ok_and(|outcome: Outcome| notices::stale(&outcome.stale));
-        self.heard(call, moved);
+        self.heard(call, language, moved);
         Ok(outcome)
     }
 
     /// Answers a question: JSON of a call in, JSON of its answer out, or of the refusal.
-    pub fn ask(&self, call: &str) -> Result<String, String> {
+    pub fn ask(&self, call: &str, language: &str) -> Result<String, String> {
         let answer = lock(&self.bench).as_ref().map_err(|refusal| refusal.clone())?.ask_json(call);
-        self.heard(call, false);
+        self.heard(call, language, false);
         answer
     }
 
-    /// The notices may be others after a command that says so, with the first call, and when the local clock is another.
-    fn heard(&self, call: &str, moved: bool) {
+    /// The notices may be others after a command that says so, with the first call, and when the local clock or the language is
+    /// another.
+    fn heard(&self, call: &str, language: &str, moved: bool) {
         let Some(moment) = moment_of(call) else { return };
-        let mut zone = lock(&self.zone);
-        if moved || zone.as_ref() != Some(&moment.zone) {
-            *zone = Some(moment.zone.clone());
+        let now = (moment.zone.clone(), language.to_owned());
+        let mut reader = lock(&self.reader);
+        if moved || reader.as_ref() != Some(&now) {
+            *reader = Some(now);
+            let words = Words::in_language(language).unwrap_or(Words::english());
             // The thread ends with the program only; a moment that is lost then has nobody to be told.
-            let _ = self.changed.send(moment);
+            let _ = self.changed.send((moment, words));
         }
     }
 }
 
 /// Makes the notices anew after each change, once for all changes that wait. It is done beside the calls, so that none
 /// waits for it, and at the moment of the call, so that the plan it rests on is the one that the pages ask for.
-fn watch(bench: &Mutex<Opened>, moments: &Receiver<Moment>, expect: impl Fn(Vec<Notice>)) {
+fn watch(bench: &Mutex<Opened>, moments: &Receiver<(Moment, &'static Words)>, expect: impl Fn(Vec<Notice>)) {
     while let Ok(first) = moments.recv() {
-        let moment = moments.try_iter().last().unwrap_or(first);
-        let notices = lock(bench).as_ref().ok().map(|bench| notices::ahead(bench, &moment));
+        let (moment, words) = moments.try_iter().last().unwrap_or(first);
+        let notices = lock(bench).as_ref().ok().map(|bench| notices::ahead(bench, &moment, words));
         if let Some(notices) = notices {
             expect(notices);
         }
@@ -88,14 +93,14 @@ fn lock<T>(held: &Mutex<T>) -> MutexGuard<'_, T> {
 
 /// [`Desk::act`] for the pages.
 #[tauri::command(async)]
-pub fn act(desk: State<'_, Desk>, envelope: String) -> Result<String, String> {
-    desk.act(&envelope)
+pub fn act(desk: State<'_, Desk>, envelope: String, language: String) -> Result<String, String> {
+    desk.act(&envelope, &language)
 }
 
 /// [`Desk::ask`] for the pages.
 #[tauri::command(async)]
-pub fn ask(desk: State<'_, Desk>, envelope: String) -> Result<String, String> {
-    desk.ask(&envelope)
+pub fn ask(desk: State<'_, Desk>, envelope: String, language: String) -> Result<String, String> {
+    desk.ask(&envelope, &language)
 }
 
 /// Takes a language into use for pages and notices, by what the program brings along in it, as JSON. It is chosen before the

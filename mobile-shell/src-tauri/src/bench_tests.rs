@@ -29,11 +29,11 @@ impl Place {
     }
 
     fn act(&self, id: &str, command: Value) {
-        self.desk.act(&json!({ "id": id, "moment": vienna(), "command": command }).to_string()).unwrap();
+        self.desk.act(&json!({ "id": id, "moment": vienna(), "command": command }).to_string(), "en").unwrap();
     }
 
     fn ask(&self, query: Value) -> String {
-        self.desk.ask(&json!({ "moment": vienna(), "query": query }).to_string()).unwrap()
+        self.desk.ask(&json!({ "moment": vienna(), "query": query }).to_string(), "en").unwrap()
     }
 
     fn next(&self) -> Vec<Notice> {
@@ -43,7 +43,7 @@ impl Place {
     /// Waits until the notices of every command so far were made: at a moment long after them nothing is ahead.
     fn settle(&self) {
         let long_after = Moment { now_ms: SATURDAY + 36_500 * DAY_MS, zone: Zone::default() };
-        self.desk.changed.send(long_after).unwrap();
+        self.desk.changed.send((long_after, Words::english())).unwrap();
         while !self.next().is_empty() {}
     }
 
@@ -125,6 +125,18 @@ fn notices_wait_for_the_first_call_which_brings_the_local_clock() {
     let (tell, said) = channel();
     let again = Desk::open(folder.path(), move |notices| tell.send(notices).unwrap());
     assert!(said.try_recv().is_err(), "nobody has said what the local time is");
-    again.ask(&json!({ "moment": vienna(), "query": { "kind": "shelf" } }).to_string()).unwrap();
+    again.ask(&json!({ "moment": vienna(), "query": { "kind": "shelf" } }).to_string(), "en").unwrap();
     assert!(!said.recv_timeout(PATIENCE).unwrap().is_empty());
+}
+
+#[test]
+fn another_language_makes_the_notices_anew_and_one_that_is_not_there_is_english() {
+    let place = Place::new();
+    place.act("demo", json!({ "kind": "loadDemo" }));
+    let english = place.last();
+    let call = json!({ "moment": vienna(), "query": { "kind": "shelf" } }).to_string();
+    place.desk.ask(&call, "tlh").unwrap();
+    assert_eq!(place.next(), english);
+    place.desk.ask(&call, "tlh").unwrap();
+    assert!(place.said.try_recv().is_err(), "nothing is said anew");
 }

@@ -17,6 +17,7 @@ pub use desktop::Announcer;
 use layshaft_core::time::Moment;
 use layshaft_door::Bench;
 use layshaft_door::query::BareAsk;
+use layshaft_words::Words;
 #[cfg(mobile)]
 pub use mobile::Announcer;
 
@@ -39,13 +40,11 @@ pub fn stale(queries: &[String]) -> bool {
     queries.iter().any(|query| query == EVENTS)
 }
 
-/// What is ahead of the open bike, the next first. Nothing when no bike is open.
-pub fn ahead(bench: &Bench, moment: &Moment) -> Vec<Notice> {
+/// What is ahead of the open bike in the words of a language, the next first. Nothing when no bike is open.
+pub fn ahead(bench: &Bench, moment: &Moment, words: &Words) -> Vec<Notice> {
     let Ok(sheet) = bench.alarms(&BareAsk {}, moment) else { return Vec::new() };
     let events = sheet.alarms.into_iter();
-    events
-        .map(|event| Notice { title: event.title, body: layshaft_words::say(&event.text), due_ms: event.at_ms })
-        .collect()
+    events.map(|event| Notice { title: event.title, body: words.say(&event.text), due_ms: event.at_ms }).collect()
 }
 
 /// Now, by this machine's clock, in milliseconds since 1970 (UTC).

@@ -1,37 +1,16 @@
-// What this device prefers: theme, the other unit where one is chosen, read aloud, the cups at hand. Kept on the device, not on the bike.
+// What this device prefers: theme, language, the other unit where one is chosen, read aloud, the cups at hand.
 import type { Unit } from '../door/wire.ts';
 import { device } from '../words/numbers.ts';
-
-export type Theme = 'system' | 'day' | 'night';
-
-interface Kept {
-  theme: Theme;
-  /** For a unit of the core, the unit that is shown instead. */
-  units: Partial<Record<Unit, Unit>>;
-  readAloud: boolean;
-  /** Cups that the owner pours with, millilitres; empty: none was said. */
-  cups: number[];
-  /** When the last bundle was saved, milliseconds since 1970. */
-  exportedMs: number | null;
-}
-
-const KEY = 'layshaft.settings';
-const FIRST: Kept = { theme: 'system', units: {}, readAloud: false, cups: [], exportedMs: null };
-
-function load(): Kept {
-  try {
-    return { ...FIRST, ...(JSON.parse(localStorage.getItem(KEY) ?? '{}') as Partial<Kept>) };
-  } catch {
-    // Unreadable or shut off: the first settings hold.
-    return { ...FIRST };
-  }
-}
+import { keep, loadKept, type Theme } from './kept.ts';
 
 class Settings {
-  #kept = $state(load());
+  #kept = $state(loadKept());
 
   get theme() {
     return this.#kept.theme;
+  }
+  get language() {
+    return this.#kept.language;
   }
   get readAloud() {
     return this.#kept.readAloud;
@@ -47,6 +26,12 @@ class Settings {
     this.#kept.theme = theme;
     this.#keep();
     this.showTheme();
+  }
+
+  /** It is spoken from the next start on. */
+  setLanguage(tag: string) {
+    this.#kept.language = tag;
+    this.#keep();
   }
 
   setReadAloud(on: boolean) {
@@ -91,11 +76,7 @@ class Settings {
   }
 
   #keep() {
-    try {
-      localStorage.setItem(KEY, JSON.stringify(this.#kept));
-    } catch {
-      // Without room to keep them, the settings hold until the page is closed.
-    }
+    keep(this.#kept);
   }
 }
 

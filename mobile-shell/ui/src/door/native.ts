@@ -5,7 +5,8 @@ import type { Backend, Listeners } from './backend.ts';
 import { moment } from './moment.ts';
 
 export function native(listeners: Listeners): Backend {
-  const send = (kind: 'act' | 'ask', json: string) => invoke<string>(kind, { envelope: json });
+  // The program says its notices in the language of the pages.
+  const send = (kind: 'act' | 'ask', json: string) => invoke<string>(kind, { envelope: json, language: document.documentElement.lang });
   // The file was opened before the window; the first question tells whether that went well.
   const first: AskCall = { moment: moment(), query: { kind: 'shelf' } };
   send('ask', JSON.stringify(first)).then(

@@ -1,29 +1,24 @@
 // Days and times of day on the local clock.
+import { clockTime, dayInWords, momentInWords } from '../words/core.ts';
+import { t, type Key } from '../words/index.ts';
 
-/** A format is made when it is first needed: making one is slow, and the first page needs few. */
-function format(options: Intl.DateTimeFormatOptions): (date: Date) => string {
-  let made: Intl.DateTimeFormat | undefined;
-  return (date) => (made ??= new Intl.DateTimeFormat('en-GB', options)).format(date);
-}
-const inYear = format({ weekday: 'short', day: 'numeric', month: 'short' });
-const withYear = format({ day: 'numeric', month: 'short', year: 'numeric' });
-const atTime = format({ hour: '2-digit', minute: '2-digit' });
-const dayOfWeek = format({ weekday: 'long' });
+export { clockTime };
 
 /** Sat 4 Apr; with the year when it is not the present one. */
 export function day(ms: number, nowMs = Date.now()): string {
   const date = new Date(ms);
-  if (date.getFullYear() !== new Date(nowMs).getFullYear()) return withYear(date);
-  return inYear(date).replace(',', '');
+  return dayInWords(dayMark(date), date.getFullYear() !== new Date(nowMs).getFullYear());
 }
 
+const minuteOf = (date: Date) => date.getHours() * 60 + date.getMinutes();
+
 export function time(ms: number): string {
-  return atTime(new Date(ms));
+  return clockTime(minuteOf(new Date(ms)));
 }
 
 /** Thu 26 Mar, 21:00 */
 export function moment(ms: number): string {
-  return `${day(ms)}, ${time(ms)}`;
+  return momentInWords(day(ms), minuteOf(new Date(ms)));
 }
 
 /** A local day as it crosses the door: `YYYY-MM-DD`. */
@@ -34,7 +29,7 @@ export function dayMark(date: Date): string {
 
 /** A local day and time as the system's picker writes it: `YYYY-MM-DDThh:mm`. */
 export function momentMark(date: Date): string {
-  return `${dayMark(date)}T${clockTime(date.getHours() * 60 + date.getMinutes())}`;
+  return `${dayMark(date)}T${clockTime(minuteOf(date))}`;
 }
 
 /** The instant of such a day and time; nothing where there is none. */
@@ -50,15 +45,7 @@ export function dayOf(mark: string): string {
 }
 
 /** Monday is 1. */
-export function weekday(number: number): string {
-  // 1 January 2024 was a Monday.
-  return dayOfWeek(new Date(2024, 0, number));
-}
-
-/** 18:30 from minutes after midnight. */
-export function clockTime(minute: number): string {
-  return `${String(Math.floor(minute / 60)).padStart(2, '0')}:${String(minute % 60).padStart(2, '0')}`;
-}
+export const weekday = (number: number): string => t(`weekday-${String(number) as Key<'weekday'>}`);
 
 /** 34:59 of a running countdown. */
 export function countdown(ms: number): string {

@@ -1,8 +1,9 @@
-// Numbers as they are written on a drawing: thin space between thousands, a real minus, the unit after a space.
+// Numbers as they are written on a drawing: thousands in groups, a real minus, the unit after a space.
 import { settings } from '../app/settings.svelte.ts';
 import type { Unit } from '../door/wire.ts';
 import { digits, trimmed, unitCard, withSymbol } from '../words/numbers.ts';
-import { passingTime, workTime } from '../words/messages.ts';
+import { passingTime, workTime } from '../words/core.ts';
+import { ENGLISH, spokenTag } from '../words/spoken.ts';
 
 export { digits };
 
@@ -38,9 +39,12 @@ export const handsOn = workTime;
 /** Hours that pass: 40 min, 31 h, 5 days. */
 export const passing = (hours: number) => passingTime(hours * 60);
 
+/** English here is as it is written in Britain. */
+const locale = () => (spokenTag() === ENGLISH ? 'en-GB' : spokenTag());
+
 /** How the locale writes a currency; nothing where there is no such one. */
 function writer(currency: string | null | undefined): Intl.NumberFormat | null {
-  return /^[A-Z]{3}$/.test(currency ?? '') ? new Intl.NumberFormat('en-GB', { style: 'currency', currency: currency ?? '' }) : null;
+  return /^[A-Z]{3}$/.test(currency ?? '') ? new Intl.NumberFormat(locale(), { style: 'currency', currency: currency ?? '' }) : null;
 }
 
 /** Smallest units in one: a hundred of most currencies, one of the yen. */

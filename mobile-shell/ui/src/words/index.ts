@@ -1,6 +1,7 @@
-// Every word that the pages show, from the catalogue in `fixtures/words`: a translation is another folder there. What the core
+// Every word that the pages show, from the catalogue in `fixtures/words`: a language is a folder there. What the core
 // says (reasons, findings, items) is put into words in `messages.ts`.
 import { Catalogue, PlainNumber, type Texts } from './catalogue.ts';
+import { inEnglish } from './core.ts';
 import type { Words } from '../../../../.build/words/ids.ts';
 
 export type Id = keyof Words;
@@ -12,7 +13,7 @@ export type Key<List extends string> = Id extends infer I ? (I extends `${List}-
 type Value = string | number | boolean | null;
 
 const files = import.meta.glob<Texts>('../../../../fixtures/words/en/pages/*/*.ftl', { eager: true, import: 'default' });
-const catalogue = new Catalogue(files);
+const catalogue = new Catalogue('pages', files, inEnglish);
 
 /** As the catalogue chooses by it: `true`, `false`, and `none` for what is missing. */
 function chosen(value: Value): string | PlainNumber {

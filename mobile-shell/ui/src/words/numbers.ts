@@ -1,9 +1,9 @@
-// Numbers as they are written on a drawing: thin space between thousands, a real minus, the unit after a space that does not break.
+// Numbers as they are written on a drawing: thousands in groups, a real minus, the unit after a space that does not break. The signs
+// before the decimals and between the groups are the language's.
 // `bindings/words` has the same rules for scripts and files; a thousand cases in `fixtures/words/figures.json` hold both to them.
 import cards from '../../../../bindings/generated/units.json';
 import type { Unit, UnitCard } from '../door/wire.ts';
 
-const THIN = '\u202f';
 const MINUS = '\u2212';
 const NO_BREAK = '\u00a0';
 /** Most decimals of a number that is shown as exactly as it was given. */
@@ -19,26 +19,34 @@ export const unitCard = (unit: Unit): UnitCard => byName.get(unit) ?? { unit, sy
 /** What the device prefers. Its settings stand above the words, so they put it in here. */
 export const device = { shownIn: (unit: Unit): Unit => unit };
 
+/** The signs of the language that is spoken. The words put them in: they know its catalogue. */
+export const signs = { decimal: () => '.', group: () => '\u202f' };
+
 /** A number with so many decimals; all from 1,000 on are grouped. */
 export function digits(value: number, decimals: number): string {
   if (!Number.isFinite(value)) return '–';
-  const [whole = '', part] = Math.abs(value).toFixed(decimals).split('.');
-  const grouped = whole.replace(/\B(?=(\d{3})+$)/g, THIN);
-  const text = part ? `${grouped}.${part}` : grouped;
-  // What rounds to nothing has no sign.
-  return value < 0 && /[1-9]/.test(text) ? MINUS + text : text;
+  return written(value, Math.abs(value).toFixed(decimals));
 }
 
 /** A number with at most so many decimals. */
-export const trimmed = (value: number, decimals: number) =>
-  digits(value, decimals)
-    .replace(/(\.\d*?)0+$/, '$1')
-    .replace(/\.$/, '');
+export function trimmed(value: number, decimals: number): string {
+  if (!Number.isFinite(value)) return '–';
+  const all = Math.abs(value).toFixed(decimals);
+  return written(value, all.includes('.') ? all.replace(/\.?0+$/, '') : all);
+}
+
+function written(value: number, digits: string): string {
+  const [whole = '', part] = digits.split('.');
+  const grouped = whole.replace(/\B(?=(\d{3})+$)/g, signs.group());
+  const text = part ? `${grouped}${signs.decimal()}${part}` : grouped;
+  // What rounds to nothing has no sign.
+  return value < 0 && /[1-9]/.test(digits) ? MINUS + text : text;
+}
 
 /** How many decimals a number gets: as its unit shows, without zeros at the end; as many as it has; so many. */
 export type Decimals = 'of unit' | 'exact' | number;
 
-function written(value: number, unit: Unit, decimals: Decimals): string {
+function inUnit(value: number, unit: Unit, decimals: Decimals): string {
   // A year is a name, not an amount.
   if (unit === 'year') return value.toFixed(0);
   if (decimals === 'of unit') return trimmed(value, unitCard(unit).decimals);
@@ -49,9 +57,9 @@ function written(value: number, unit: Unit, decimals: Decimals): string {
 export function shown(value: number, unit: Unit, decimals: Decimals): { number: string; unit: Unit; amount: number } {
   const { other } = unitCard(unit);
   const wanted = device.shownIn(unit);
-  if (wanted === unit || other?.unit !== wanted) return { number: written(value, unit, decimals), unit, amount: value };
+  if (wanted === unit || other?.unit !== wanted) return { number: inUnit(value, unit, decimals), unit, amount: value };
   const amount = value * other.factor + other.offset;
-  return { number: written(amount, wanted, 'of unit'), unit: wanted, amount };
+  return { number: inUnit(amount, wanted, 'of unit'), unit: wanted, amount };
 }
 
 /** The amount with its symbol behind it, never parted by the end of a line. The sign of an angle stands close to its number. */

@@ -3,10 +3,12 @@ import { afterEach, expect, test } from 'vitest';
 import figures from '../../../../fixtures/words/figures.json';
 import type { Unit } from '../../src/door/wire.ts';
 import { device, shown, unitCard, withSymbol, type Decimals } from '../../src/words/numbers.ts';
+import { speak } from '../../src/words/spoken.ts';
 import { say, worded, type Argument, type RawMessage } from '../../src/words/messages.ts';
 
 afterEach(() => {
   device.shownIn = (unit) => unit;
+  speak(null);
 });
 
 const said = (messageId: string, values: Record<string, Argument> = {}): RawMessage => ({
@@ -40,9 +42,16 @@ test('what has no words shows its id, and an answer keeps everything else', () =
   expect(worded(answer)).toEqual({ bikes: [{ name: 'Tern', text: 'nobody-says-this' }], count: 3, none: null });
 });
 
+const cases = figures as { value: number; unit: Unit; decimals: Decimals; text: string }[];
+const written = ({ value, unit, decimals }: (typeof cases)[0]) => withSymbol(shown(value, unit, decimals).number, unitCard(unit).symbol);
+
 test('a thousand figures are written as the other renderer writes them', () => {
-  const cases = figures as { value: number; unit: Unit; decimals: Decimals; text: string }[];
   expect(cases.length).toBeGreaterThan(1000);
-  const written = ({ value, unit, decimals }: (typeof cases)[0]) => withSymbol(shown(value, unit, decimals).number, unitCard(unit).symbol);
   expect(cases.filter((figure) => written(figure) !== figure.text).map((figure) => [figure, written(figure)])).toEqual([]);
+});
+
+test('a thousand figures are written with the signs of a language, as the other renderer writes them', () => {
+  speak({ tag: 'de', pages: {}, core: { 'number-decimal': ',', 'number-group': '.' } });
+  const inLanguage = (text: string) => text.replace('.', ',').replaceAll('\u202f', '.');
+  expect(cases.filter((figure) => written(figure) !== inLanguage(figure.text)).map((figure) => [figure, written(figure)])).toEqual([]);
 });

@@ -3,7 +3,7 @@ import { expect, test } from 'vitest';
 import { choices, keyOf, keys, t } from '../../src/words/index.ts';
 import { literals } from './literals.ts';
 import { sources } from './sources.ts';
-import { shaped, uses } from './uses.ts';
+import { shaped, uses } from '../../languages/uses.js';
 
 const files = import.meta.glob<Record<string, unknown>>('../../../../fixtures/words/en/pages/*/*.ftl', { eager: true, import: 'default' });
 const catalogue = Object.values(files).flatMap((words) => Object.keys(words));

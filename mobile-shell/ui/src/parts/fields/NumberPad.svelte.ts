@@ -1,6 +1,6 @@
 // What the number pad does: keys, the other unit, and reading what was typed.
 import { settings } from '../../app/settings.svelte.ts';
-import { unitCard } from '../../words/numbers.ts';
+import { signs, unitCard } from '../../words/numbers.ts';
 import { digits } from '../../show/number.ts';
 import type { Unit } from '../../door/wire.ts';
 
@@ -8,8 +8,11 @@ const LONGEST = 12;
 
 /** A plain decimal without grouping, as it is typed. */
 function plain(value: number, decimals: number): string {
-  return String(Number(value.toFixed(Math.max(decimals, 4))));
+  return String(Number(value.toFixed(Math.max(decimals, 4)))).replace('.', signs.decimal());
 }
+
+/** Both signs are read in every language: who types a number has no groups in it. */
+const POINT = /[.,]/;
 
 /** What is accepted, in the unit of the field. */
 export interface Limits {
@@ -51,7 +54,7 @@ export class Typed {
 
   /** What was typed, in the unit of the core; `null` when nothing or no number stands there. */
   get value(): number | null {
-    const text = this.text.trim().replace(',', '.').replace('\u2212', '-');
+    const text = this.text.trim().replace(signs.decimal(), '.').replace(POINT, '.').replace('\u2212', '-');
     if (!/^-?(\d+[.]?\d*|[.]\d+)$/.test(text)) return null;
     return this.#fromShown(Number(text));
   }
@@ -75,8 +78,8 @@ export class Typed {
     else if (key === 'sign') this.text = this.text.startsWith('-') ? this.text.slice(1) : `-${this.text}`;
     else {
       const before = this.#fresh ? '' : this.text;
-      if (before.length >= LONGEST || (key === '.' && before.includes('.'))) return;
-      this.text = before + key;
+      if (before.length >= LONGEST || (key === '.' && POINT.test(before))) return;
+      this.text = before + (key === '.' ? signs.decimal() : key);
     }
     this.#fresh = false;
   }

@@ -1,7 +1,8 @@
 // The sections of a spec: which fields each has, how a field is entered and shown, and the command that records it.
 import { tables } from '../../../app/asking/tables.svelte.ts';
 import type { BoundId, Command, Side, Spec, Unit } from '../../../door/wire.ts';
-import { amount } from '../../../show/number.ts';
+import { amount, digits } from '../../../show/number.ts';
+import { listed } from '../../../words/core.ts';
 import { choices, t } from '../../../words/index.ts';
 import { blankBrake, blankDrive, blankSupply, blankWheel } from '../../../app/forms/blank.ts';
 
@@ -181,10 +182,14 @@ export function shown(field: Field, value: unknown): string {
   const plain = typeof value === 'string' ? value : JSON.stringify(value);
   if (entry.kind === 'pick') return entry.options.find(({ value }) => value === plain)?.word ?? plain;
   if (entry.kind === 'flag') return value ? t('parts-yes') : t('parts-no');
-  if (entry.kind === 'gears') return (value as number[]).map((ratio) => ratio.toFixed(3)).join(', ');
+  if (entry.kind === 'gears') return listed((value as number[]).map((ratio) => digits(ratio, 3)));
   if (entry.kind === 'output')
-    return (value as { rpm: number; watts: number }[]).map((point) => `${amount(point.watts, 'watt')} @ ${amount(point.rpm, 'rpm')}`).join(', ');
+    return listed(
+      (value as { rpm: number; watts: number }[]).map((point) => t('spec-at-speed', { amount: amount(point.watts, 'watt'), speed: amount(point.rpm, 'rpm') })),
+    );
   if (entry.kind === 'power')
-    return (value as { rpm: number; kw: number }[]).map((point) => `${amount(point.kw, 'kilowatt', 1)} @ ${amount(point.rpm, 'rpm')}`).join(', ');
+    return listed(
+      (value as { rpm: number; kw: number }[]).map((point) => t('spec-at-speed', { amount: amount(point.kw, 'kilowatt', 1), speed: amount(point.rpm, 'rpm') })),
+    );
   return plain;
 }

@@ -1,6 +1,7 @@
 // Consumers and fillings as rows.
 import type { Spec } from '../../../door/wire.ts';
 import { amount } from '../../../show/number.ts';
+import { listed } from '../../../words/core.ts';
 import { t } from '../../../words/index.ts';
 
 export type SlotKind = 'consumer' | 'fluid';
@@ -24,7 +25,7 @@ export function slotsOf(spec: Spec, kind: SlotKind): SlotRow[] {
   return spec.consumers.map(({ id, consumer }) => ({
     id,
     title: consumer.name,
-    more: [consumer.source && t(`light-source-${consumer.source}`), consumer.used && t(`use-${consumer.used}`)].filter(Boolean).join(' · '),
+    more: listed([consumer.source && t(`light-source-${consumer.source}`), consumer.used && t(`use-${consumer.used}`)], 'dot'),
     value: t('load-each', { count: consumer.count, watts: amount(consumer.watts, 'watt', Number.isInteger(consumer.watts) ? 0 : 1) }),
   }));
 }

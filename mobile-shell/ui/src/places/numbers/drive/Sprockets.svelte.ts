@@ -67,7 +67,7 @@ const BY: Record<Exclude<Order, 'best'>, (pair: SprocketPair) => number> = {
 };
 
 /** The pairs in the order that is asked for; the core's own order decides between equals. */
-export function listed(sheet: SprocketChoiceAnswer): SprocketPair[] {
+export function pairsOf(sheet: SprocketChoiceAnswer): SprocketPair[] {
   const pairs = shown() === 'all' ? sheet.pairs : sheet.pairs.filter((pair) => pair.judgement !== 'outside');
   const by = order();
   if (by === 'best') return pairs;

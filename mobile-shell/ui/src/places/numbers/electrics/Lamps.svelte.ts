@@ -5,6 +5,7 @@ import type { Consumer, FlashColumn, Indication, LampColumn, LampAnswer, LampsAs
 import type { Try } from '../../../app/asking/together.svelte.ts';
 import type { Row } from '../../../parts/answers/row.ts';
 import type { Entry } from '../shared/entry.ts';
+import { listed } from '../../../words/core.ts';
 import { t } from '../../../words/index.ts';
 
 export const RESISTOR: Entry[] = [
@@ -41,7 +42,7 @@ export function own(place: string, lamp: Consumer | null): Try | null {
   if (!lamp && !flasher) return null;
   return {
     key: `lamps-${place}`,
-    name: [lamp?.name, flasher ? t('lamps-try-flasher') : null].filter(Boolean).join(', '),
+    name: listed([lamp?.name, flasher ? t('lamps-try-flasher') : null]),
     proposals: [
       ...(lamp ? [{ kind: 'consumer' as const, id: place, consumer: lamp }] : []),
       ...(flasher ? [{ kind: 'flasher' as const, indication: flasher }] : []),
@@ -108,9 +109,10 @@ export function lampRows(sheet: LampAnswer): Row[] {
     label: t(`lamps-side-${side}`),
     value: amount(charging.watts, 'watt', 1),
     after: amount(charging.amperes, 'ampere', 2),
-    below: [consumer.name, charging.lumens ? `${digits(charging.lumens, 0)} lm` : '', t('lamps-engine-off', { watts: amount(standing.watts, 'watt', 1) })]
-      .filter(Boolean)
-      .join(' · '),
+    below: listed(
+      [consumer.name, charging.lumens ? `${digits(charging.lumens, 0)} lm` : '', t('lamps-engine-off', { watts: amount(standing.watts, 'watt', 1) })],
+      'dot',
+    ),
   }));
 }
 

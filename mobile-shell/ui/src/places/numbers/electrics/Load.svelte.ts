@@ -3,6 +3,7 @@ import { amount, digits, figure } from '../../../show/number.ts';
 import type { Balance, Consumer, LoadAnswer, RidingState, Slot } from '../../../door/wire.ts';
 import type { Try } from '../../../app/asking/together.svelte.ts';
 import type { Row } from '../../../parts/answers/row.ts';
+import { listed } from '../../../words/core.ts';
 import { t } from '../../../words/index.ts';
 
 export class LoadTry {
@@ -29,7 +30,7 @@ export class LoadTry {
   get own(): Try {
     return {
       key: 'load',
-      name: this.#tried.map(({ consumer }) => consumer.name).join(', '),
+      name: listed(this.#tried.map(({ consumer }) => consumer.name)),
       proposals: this.#tried.map(({ id, consumer }) => ({ kind: 'consumer', id, consumer })),
       fit: this.#tried.map(({ id, consumer }) => ({ kind: 'fitConsumer', id, consumer })),
     };

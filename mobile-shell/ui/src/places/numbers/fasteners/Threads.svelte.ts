@@ -4,6 +4,7 @@ import { amount, figure, signed } from '../../../show/number.ts';
 import type { EngagementAdvice, FastenerAsk, FastenerAnswer, ThreadMatch, TorqueBand } from '../../../door/wire.ts';
 import type { Row } from '../../../parts/answers/row.ts';
 import type { Entry } from '../shared/entry.ts';
+import { listed } from '../../../words/core.ts';
 import { t } from '../../../words/index.ts';
 
 export type Way = 'pitch' | 'inch' | 'count';
@@ -66,7 +67,7 @@ export function off(thread: ThreadMatch): string {
 }
 
 export const describe = (thread: ThreadMatch): string =>
-  [thread.familyWords, t('threads-flanks', { degrees: amount(thread.flankDegrees, 'degree', 0) })].join(', ');
+  listed([thread.familyWords, t('threads-flanks', { degrees: amount(thread.flankDegrees, 'degree', 0) })]);
 
 const kilo = (newtons: number): string => amount(newtons, 'newton', 0);
 

@@ -4,6 +4,7 @@ import { asRefusal, desk } from '../../../app/asking/desk.svelte.ts';
 import { settings } from '../../../app/settings.svelte.ts';
 import { cupful, digits } from '../../../show/number.ts';
 import type { FillAsk, FillChoice, FillAnswer, Pour } from '../../../door/wire.ts';
+import { listed } from '../../../words/core.ts';
 import { t } from '../../../words/index.ts';
 
 /** Sizes that are usual, mL; any other can be added. */
@@ -41,7 +42,10 @@ export function tried(): FillAsk {
 
 /** The pours in one short line: 1 L + 100 mL. */
 export function inShort(sheet: FillAnswer): string {
-  return sheet.pours.map((pour) => (pour.times > 1 ? t('filling-times', { count: pour.times, part: part(pour) }) : part(pour))).join(' + ');
+  return listed(
+    sheet.pours.map((pour) => (pour.times > 1 ? t('filling-times', { count: pour.times, part: part(pour) }) : part(pour))),
+    'plus',
+  );
 }
 
 /** Millilitres inside a cup stay millilitres: that is what its scale says. */
@@ -49,4 +53,4 @@ function part(pour: Pour): string {
   return pour.eachMl % 1000 === 0 ? cupful(pour.eachMl) : `${digits(pour.eachMl, 0)}\u00a0mL`;
 }
 
-export const describe = (choice: FillChoice): string => [choice.fill && t(`fill-kind-${choice.fill}`), choice.grade].filter(Boolean).join(', ');
+export const describe = (choice: FillChoice): string => listed([choice.fill && t(`fill-kind-${choice.fill}`), choice.grade]);

@@ -2,6 +2,7 @@
 import { unitCard } from '../../../words/numbers.ts';
 import { digits } from '../../../show/number.ts';
 import type { Area, FormulaCard, InputCard, Unit } from '../../../door/wire.ts';
+import { listed } from '../../../words/core.ts';
 import { t } from '../../../words/index.ts';
 
 /** Letters without accents, in lower case: what is typed at the bench need not be exact. */
@@ -40,7 +41,7 @@ const number = (value: number) => digits(value, String(value).split('.')[1]?.len
  * whatever this device shows elsewhere: the equation holds in that unit alone.
  */
 export function rangeWords({ range, oneOf }: InputCard): string {
-  if (!range) return oneOf.join(', ');
+  if (!range) return listed(oneOf);
   const { symbol } = unitCard(range.unit);
   return t('parts-between', { least: number(range.min), most: symbol ? `${number(range.max)}\u00a0${symbol}` : number(range.max) });
 }

@@ -3,6 +3,7 @@ import { day, moment } from '../../../../show/date.ts';
 import { amount } from '../../../../show/number.ts';
 import type { OnHold, PaintNeed, ProcessAnswer, StepAnswer } from '../../../../door/wire.ts';
 import type { Row } from '../../../../parts/answers/row.ts';
+import { listed } from '../../../../words/core.ts';
 import { keyOf, t } from '../../../../words/index.ts';
 
 export interface TimeLine {
@@ -42,6 +43,6 @@ export function paintRows(needs: PaintNeed[]): Row[] {
   return needs.map((need) => ({
     label: need.product,
     value: need.leastMl === need.mostMl ? ml(need.mostMl) : t('parts-between', { least: ml(need.leastMl), most: ml(need.mostMl) }),
-    below: [t('coats-paint-of', { coats: need.coats }), need.cans ? t('coats-cans', { cans: need.cans }) : ''].filter(Boolean).join(' · '),
+    below: listed([t('coats-paint-of', { coats: need.coats }), need.cans ? t('coats-cans', { cans: need.cans }) : ''], 'dot'),
   }));
 }

@@ -6,6 +6,7 @@ import { cansInWords } from '../../../../pictures/paint/cans.ts';
 import type { Mix, MixPart, MixAnswer, Surface } from '../../../../door/wire.ts';
 import type { Row } from '../../../../parts/answers/row.ts';
 import type { Entry } from '../../shared/entry.ts';
+import { listed } from '../../../../words/core.ts';
 import { t } from '../../../../words/index.ts';
 
 export type MixKind = Mix['kind'];
@@ -127,7 +128,10 @@ export function headline(sheet: MixAnswer): { value: string; unit: string; meani
   const sizes = small.map(size);
   const least = Math.min(...sizes.map((each) => each.value));
   return {
-    value: sizes.map((each) => figure(each.value, each.unit, fine(least)).number).join(' + '),
+    value: listed(
+      sizes.map((each) => figure(each.value, each.unit, fine(least)).number),
+      'plus',
+    ),
     unit: figure(1, sizes[0]?.unit ?? 'millilitre').symbol,
     meaning: sheet.sentence,
   };

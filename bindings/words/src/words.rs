@@ -1,62 +1,38 @@
 //! The messages of a language, and how one is said.
 
-use std::sync::LazyLock;
-
 use fluent_bundle::concurrent::FluentBundle;
 use fluent_bundle::types::{FluentNumber, FluentNumberOptions};
 use fluent_bundle::{FluentArgs, FluentResource, FluentValue};
+use serde::Serialize;
 use serde_json::Value;
 use unic_langid::LanguageIdentifier;
 
 use crate::functions::{Quantity, TimeSpan, exact, quantity, work};
-use crate::numbers::{Decimals, number};
+use crate::numbers::{Decimals, Signs, number};
 use crate::raw_message::{Argument, ListStyle, RawMessage};
 use crate::times::{self, TimeForm, clock, day};
 
-/// The files of the English catalogue that hold what the core says, by name.
-pub const FILES: &[(&str, &str)] = &[
-    ("core/bounds.ftl", include_str!("../../../fixtures/words/en/core/bounds.ftl")),
-    ("core/brakes.ftl", include_str!("../../../fixtures/words/en/core/brakes.ftl")),
-    ("core/changes.ftl", include_str!("../../../fixtures/words/en/core/changes.ftl")),
-    ("core/coating.ftl", include_str!("../../../fixtures/words/en/core/coating.ftl")),
-    ("core/content.ftl", include_str!("../../../fixtures/words/en/core/content.ftl")),
-    ("core/door.ftl", include_str!("../../../fixtures/words/en/core/door.ftl")),
-    ("core/electrical.ftl", include_str!("../../../fixtures/words/en/core/electrical.ftl")),
-    ("core/events.ftl", include_str!("../../../fixtures/words/en/core/events.ftl")),
-    ("core/fasteners.ftl", include_str!("../../../fixtures/words/en/core/fasteners.ftl")),
-    ("core/faults.ftl", include_str!("../../../fixtures/words/en/core/faults.ftl")),
-    ("core/fields.ftl", include_str!("../../../fixtures/words/en/core/fields.ftl")),
-    ("core/fluids.ftl", include_str!("../../../fixtures/words/en/core/fluids.ftl")),
-    ("core/formulas.ftl", include_str!("../../../fixtures/words/en/core/formulas.ftl")),
-    ("core/gearing.ftl", include_str!("../../../fixtures/words/en/core/gearing.ftl")),
-    ("core/harness.ftl", include_str!("../../../fixtures/words/en/core/harness.ftl")),
-    ("core/inspection.ftl", include_str!("../../../fixtures/words/en/core/inspection.ftl")),
-    ("core/plan.ftl", include_str!("../../../fixtures/words/en/core/plan.ftl")),
-    ("core/record.ftl", include_str!("../../../fixtures/words/en/core/record.ftl")),
-    ("core/refused.ftl", include_str!("../../../fixtures/words/en/core/refused.ftl")),
-    ("core/ripple.ftl", include_str!("../../../fixtures/words/en/core/ripple.ftl")),
-    ("core/shared.ftl", include_str!("../../../fixtures/words/en/core/shared.ftl")),
-    ("core/today.ftl", include_str!("../../../fixtures/words/en/core/today.ftl")),
-    ("core/tyres.ftl", include_str!("../../../fixtures/words/en/core/tyres.ftl")),
-];
-
-/// The messages of one language.
-pub struct Catalogue {
+/// The messages of one language. What it has no words for is said in English, and marked.
+pub struct Words {
     bundle: FluentBundle<FluentResource>,
+    signs: Signs,
+    /// What lies below; nothing for English itself.
+    english: Option<&'static Words>,
 }
 
-static ENGLISH: LazyLock<Catalogue> =
-    LazyLock::new(|| Catalogue::new("en", FILES.iter().map(|(_, text)| (*text).to_owned())));
+impl Words {
+    /// English, from the texts of its files. What cannot be read in them is left out; the tests read every file strictly.
+    pub(crate) fn of_english(files: impl Iterator<Item = String>) -> Self {
+        Self::new("en", files, None)
+    }
 
-/// The English catalogue.
-pub fn english() -> &'static Catalogue {
-    &ENGLISH
-}
+    /// Another language, from the texts of its files, over English.
+    pub fn over_english(tag: &str, files: impl Iterator<Item = String>) -> Self {
+        Self::new(tag, files, Some(Words::english()))
+    }
 
-impl Catalogue {
-    /// A catalogue from the texts of its files. What cannot be read in them is left out; the tests read every file strictly.
-    pub fn new(language: &str, files: impl Iterator<Item = String>) -> Self {
-        let language: LanguageIdentifier = language.parse().unwrap_or_default();
+    fn new(tag: &str, files: impl Iterator<Item = String>, english: Option<&'static Words>) -> Self {
+        let language: LanguageIdentifier = tag.parse().unwrap_or_default();
         let mut bundle = FluentBundle::new_concurrent(vec![language]);
         bundle.set_use_isolating(false);
         for text in files {
@@ -67,44 +43,64 @@ impl Catalogue {
             // Refused only where the name is taken.
             let _ = bundle.add_function(name, function);
         }
-        Self { bundle }
+        let mut words = Self { bundle, signs: Signs::default(), english };
+        words.signs = Signs { decimal: words.sign("number-decimal"), group: words.sign("number-group") };
+        words
     }
 
     /// Whether there is such a message.
-    pub fn has(&self, id: &str) -> bool {
-        self.bundle.has_message(id)
+    fn has(&self, id: &str) -> bool {
+        self.bundle.has_message(id) || self.english.is_some_and(|english| english.has(id))
     }
 
-    /// A message in its JSON. What is no message is said so, with what stands there.
-    pub fn say_json(&self, message: &Value) -> String {
+    /// A message of the core, or whatever has its shape in JSON. What is no message is said so, with what stands there.
+    pub fn say(&self, message: &impl Serialize) -> String {
+        serde_json::to_value(message).map_or_else(|error| error.to_string(), |message| self.say_json(message))
+    }
+
+    fn say_json(&self, message: Value) -> String {
         match serde_json::from_value::<RawMessage>(message.clone()) {
-            Ok(said) => self.say(&said),
+            Ok(said) => self.in_words(&said),
             Err(error) => format!("{message} is no message: {error}"),
         }
     }
 
-    fn say(&self, said: &RawMessage) -> String {
+    fn in_words(&self, said: &RawMessage) -> String {
         let named = said.arguments.iter().map(|argument| (argument.name.clone(), self.value(&argument.value)));
         let mut arguments = FluentArgs::new();
         named.for_each(|(name, value)| arguments.set(name, value));
         self.format(&said.message_id, &arguments)
     }
 
-    /// A message with its arguments; its id where there is no such message, so that it is seen.
+    /// A message with its arguments, marked where it is English for want of words; its id where there is none, so that it is seen.
     fn format(&self, id: &str, arguments: &FluentArgs) -> String {
-        let Some(pattern) = self.bundle.get_message(id).and_then(|message| message.value()) else {
-            return id.to_owned();
+        let found = self.said(id, arguments);
+        let Some(english) = self.english.filter(|_| found.is_none()) else {
+            return found.unwrap_or_else(|| id.to_owned());
         };
-        self.bundle.format_pattern(pattern, Some(arguments), &mut Vec::new()).into_owned()
+        let text = english.said(id, arguments).unwrap_or_else(|| id.to_owned());
+        let arguments = FluentArgs::from_iter([("text", FluentValue::from(text.clone()))]);
+        self.said("in-english", &arguments).or_else(|| english.said("in-english", &arguments)).unwrap_or(text)
+    }
+
+    /// Nothing where this language has no words, or where they ask for something that is not handed over.
+    fn said(&self, id: &str, arguments: &FluentArgs) -> Option<String> {
+        let pattern = self.bundle.get_message(id)?.value()?;
+        let mut errors = Vec::new();
+        let text = self.bundle.format_pattern(pattern, Some(arguments), &mut errors).into_owned();
+        errors.is_empty().then_some(text)
+    }
+
+    /// A sign of the language, such as that before the decimals: never marked.
+    fn sign(&self, id: &str) -> String {
+        let none = FluentArgs::new();
+        let english = || self.english.and_then(|english| english.said(id, &none));
+        self.said(id, &none).or_else(english).unwrap_or_default()
     }
 
     /// A message of the catalogue's own with texts.
     fn own(&self, id: &str, texts: &[(&str, String)]) -> String {
         self.format(id, &texts.iter().map(|(name, text)| (*name, FluentValue::from(text.clone()))).collect())
-    }
-
-    fn sign(&self) -> char {
-        self.own("number-decimal-sign", &[]).chars().next().unwrap_or('.')
     }
 
     fn value(&self, argument: &Argument) -> FluentValue<'static> {
@@ -114,7 +110,7 @@ impl Catalogue {
                 FluentValue::Custom(Box::new(Quantity {
                     value: *value,
                     unit: unit.clone(),
-                    sign: self.sign(),
+                    signs: self.signs.clone(),
                     in_words,
                 }))
             }
@@ -123,9 +119,9 @@ impl Catalogue {
                 FluentValue::Number(FluentNumber::new(*count as f64, options))
             }
             Argument::Text { text } | Argument::Choice { choice: text } => text.clone().into(),
-            Argument::Message { message } => self.say(message).into(),
+            Argument::Message { message } => self.in_words(message).into(),
             Argument::Several { items, style } => {
-                self.joined(items.iter().map(|item| self.say(item)).collect(), *style).into()
+                self.joined(items.iter().map(|item| self.in_words(item)).collect(), *style).into()
             }
             Argument::Day { day } => self.day(day).into(),
             Argument::LocalTime { day, minute } => {
@@ -172,7 +168,7 @@ impl Catalogue {
     /// Time that passes.
     fn passing(&self, minutes: f64) -> String {
         let TimeForm { message, number: length, decimals } = times::passing(minutes);
-        let shown = number(length, "", Decimals::AtMost(decimals), self.sign());
+        let shown = number(length, "", Decimals::AtMost(decimals), &self.signs);
         let mut arguments = FluentArgs::new();
         arguments.set("count", FluentValue::from(length));
         arguments.set("number", FluentValue::from(shown));
