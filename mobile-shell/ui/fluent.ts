@@ -1,7 +1,7 @@
 // Brings the catalogue of words (`*.ftl`) into the pages while they are built, so that no parser ships with them. English is
 // compiled in; any other language is a file of its own, `words/<tag>.json`, and is listed in `virtual:languages`.
 import type { Plugin } from 'vite';
-import { ENGLISH, compiled, language, languages, tags } from './languages/files.js';
+import { ENGLISH, compiled, content, language, languages, tags } from './languages/files.js';
 
 const LIST = 'virtual:languages';
 
@@ -21,6 +21,7 @@ export function fluent(): Plugin {
     generateBundle() {
       for (const tag of tags().filter((tag) => tag !== ENGLISH)) {
         this.emitFile({ type: 'asset', fileName: `words/${tag}.json`, source: JSON.stringify(language(tag)) });
+        this.emitFile({ type: 'asset', fileName: `words/${tag}.content.json`, source: content(tag) });
       }
     },
   };

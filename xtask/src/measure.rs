@@ -4,7 +4,7 @@ use std::process::Command;
 
 use crate::command::{Outcome, cargo, program, run};
 use crate::needs;
-use crate::{serve, web};
+use crate::{serve, web, words};
 
 /// The browser scripts.
 pub const E2E: &str = "tests/e2e";
@@ -39,6 +39,7 @@ pub fn plan(given: &[String]) -> Outcome {
 
 /// The Playwright tests.
 pub fn end_to_end() -> Outcome {
+    words::pseudo()?;
     let mut tests = needs::npm_script(E2E, "test");
     with_pages(&mut tests)?;
     run(&mut tests)

@@ -8,7 +8,7 @@ use std::process::Command;
 use crate::command::{Outcome, at_path, cargo, program, run};
 use crate::needs::{self, RustTarget};
 use crate::paths;
-use crate::shipped;
+use crate::{shipped, words};
 
 /// Where the pages are.
 pub const UI: &str = "mobile-shell/ui";
@@ -95,6 +95,7 @@ fn shrink(module: &Path) -> Outcome {
 
 fn pages() -> Outcome {
     needs::npm_packages(UI)?;
+    words::content()?;
     run(&mut needs::npm_script(UI, "build"))
 }
 

@@ -5,6 +5,7 @@ import { FluentResource } from '@fluent/bundle';
 import { parse } from '@fluent/syntax';
 
 const WORDS = join(import.meta.dirname, '../../../fixtures/words');
+const CONTENT = join(import.meta.dirname, '../../../.build/words');
 export const ENGLISH = 'en';
 /** What a language consists of: the words of the pages, and those of what the core says. */
 export const PARTS = /** @type {const} */ (['pages', 'core']);
@@ -58,6 +59,12 @@ export function language(tag, change = (text) => text) {
   const part = (/** @type {string} */ name) => Object.assign({}, ...files(tag, name).map((file) => compiled(file.name, change(file.text))));
   return { pages: part('pages'), core: part('core') };
 }
+
+/**
+ * What jobs, packs and tables say in a language, as the core takes it. `cargo xtask build` writes it.
+ * @param {string} tag
+ */
+export const content = (tag) => readFileSync(join(CONTENT, `${tag}.content.json`), 'utf8');
 
 /** Each language with the name that it gives itself. */
 export function languages() {

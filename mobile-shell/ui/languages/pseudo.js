@@ -1,6 +1,6 @@
 // The pseudo-language: English with an accent on every letter, longer than English, and each message between ⟦ and ⟧. Whoever reads
 // the pages in it sees what does not come from the catalogue, what is joined from pieces, and what has no room to grow.
-import { mkdirSync, writeFileSync } from 'node:fs';
+import { mkdirSync, readFileSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { parse, serialize, TextElement, Transformer } from '@fluent/syntax';
 import { language } from './files.js';
@@ -67,10 +67,19 @@ export function pseudo(text) {
 /** The pseudo-language as the pages fetch it. */
 export const pseudoLanguage = () => language('en', pseudo);
 
-// Run by itself it writes the file that a site would have.
+/**
+ * Texts by their keys in the pseudo-language.
+ * @param {Record<string, string>} texts
+ */
+const pseudoTexts = (texts) =>
+  Object.fromEntries(Object.entries(texts).map(([key, text]) => [key, `⟦${accented(text)}${filling(text.replace(/[^A-Za-z]/g, '').length)}⟧`]));
+
+// Run by itself it writes the file that a site would have, and from the English texts of jobs, packs and tables those for the core.
 if (process.argv[1]?.endsWith('pseudo.js')) {
   const folder = join(import.meta.dirname, '../../../.build/words');
   mkdirSync(folder, { recursive: true });
   writeFileSync(join(folder, `${PSEUDO}.json`), JSON.stringify(pseudoLanguage()));
+  const texts = JSON.parse(readFileSync(join(folder, 'texts.json'), 'utf8'));
+  writeFileSync(join(folder, `${PSEUDO}.texts.json`), JSON.stringify(pseudoTexts(texts)));
   console.log(`The pseudo-language is in .build/words/${PSEUDO}.json`);
 }

@@ -10,6 +10,8 @@ export const cut = (page: Page): Promise<string[]> =>
       // For the ear alone, or a drawing.
       if (!element.textContent?.trim() || element.closest('.unseen, svg, script, style, noscript')) return [];
       const style = getComputedStyle(element);
+      // A name on a drawing that ends in dots leads to where it stands in full, and is read out in full.
+      if (style.textOverflow === 'ellipsis' && element.matches('a[href][aria-label]')) return [];
       const over = { x: element.scrollWidth - element.clientWidth, y: element.scrollHeight - element.clientHeight };
       const wide = (hides(style.overflowX) || style.textOverflow === 'ellipsis') && over.x > 1;
       const high = hides(style.overflowY) && over.y > 1;

@@ -1,11 +1,8 @@
 // What a page in the pseudo-language shows that no language could have changed: texts beside the catalogue, and sentences that
-// are joined from pieces. What the owner entered and what tables say is read from the door and from the fixtures.
-import { readdirSync, readFileSync } from 'node:fs';
-import { join } from 'node:path';
+// are joined from pieces. What the owner entered is read from the door.
+import { readFileSync } from 'node:fs';
 import type { Page } from '@playwright/test';
-import { parse } from 'smol-toml';
 
-const FIXTURES = new URL('../../../fixtures', import.meta.url).pathname;
 const UNITS = new URL('../../../bindings/generated/units.json', import.meta.url);
 
 /** Two letters in a row; a letter alone is a mark on a drawing. */
@@ -29,11 +26,6 @@ function entered(given: unknown): string[] {
   if ('kind' in given && given.kind === 'text' && 'text' in given) return [String(given.text)];
   return Object.values(given).flatMap(entered);
 }
-
-/** What the tables that come along say. */
-export const ofTables = (readdirSync(FIXTURES, { recursive: true }) as string[])
-  .filter((name) => name.endsWith('.toml'))
-  .flatMap((name) => textsIn(parse(readFileSync(join(FIXTURES, name), 'utf8'))));
 
 const symbols = (JSON.parse(readFileSync(UNITS, 'utf8')) as { symbol: string }[]).map(({ symbol }) => symbol);
 
@@ -104,7 +96,7 @@ export class Allowance {
   readonly #units: RegExp;
 
   constructor(texts: string[]) {
-    this.#texts = [...new Set(texts.map(spaced))].filter((text) => text.length > 0).sort((one, other) => other.length - one.length);
+    this.#texts = [...new Set(texts.map((text) => spaced(text.replace(/[⟦⟧]/g, ''))))].filter((text) => text.length > 0).sort((one, other) => other.length - one.length);
     const escaped = symbols.filter((symbol) => WORD.test(symbol)).map((symbol) => symbol.replace(/[.*+?^${}()|[\]\\/]/g, '\\$&'));
     this.#units = new RegExp(`(?<!\\p{L})(${escaped.sort((one, other) => other.length - one.length).join('|')})(?!\\p{L})`, 'gu');
   }

@@ -1,8 +1,11 @@
 // The pages in the pseudo-language, and a person who reads it: what a test looks for in English is found in its accents.
+import { readFile } from 'node:fs/promises';
 import { accented, FILLING, PSEUDO, pseudoLanguage } from '../../../mobile-shell/ui/languages/pseudo.js';
 
 const FILL = `⟦⟧${FILLING}`;
 const language = JSON.stringify(pseudoLanguage());
+/** What jobs, packs and tables say in it; `cargo xtask words --pseudo` writes it. */
+const CONTENT = new URL(`../../../.build/words/${PSEUDO}.content.json`, import.meta.url);
 
 /**
  * Serves the pseudo-language, which no site ships, and chooses it on every page to come.
@@ -10,6 +13,8 @@ const language = JSON.stringify(pseudoLanguage());
  */
 export async function speakPseudo(context) {
   await context.route(`**/words/${PSEUDO}.json`, (route) => route.fulfill({ contentType: 'application/json', body: language }));
+  const content = await readFile(CONTENT, 'utf8');
+  await context.route(`**/words/${PSEUDO}.content.json`, (route) => route.fulfill({ contentType: 'application/json', body: content }));
   await context.addInitScript((tag) => {
     const kept = JSON.parse(localStorage.getItem('layshaft.settings') ?? '{}');
     localStorage.setItem('layshaft.settings', JSON.stringify({ ...kept, language: tag }));

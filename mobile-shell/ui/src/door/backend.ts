@@ -29,6 +29,13 @@ export interface Backend {
   close(): void;
 }
 
+/** The first message to a worker: with what it opens the data. */
+export interface Begin {
+  kind: 'begin';
+  /** Where the texts of jobs, packs and tables lie in the language of the pages; none where that is English. */
+  content: string | null;
+}
+
 /** A call on its way. `id` pairs it with its answer. */
 export interface Call {
   id: string;

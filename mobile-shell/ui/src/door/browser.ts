@@ -1,6 +1,6 @@
 // The door in the browser, seen from the page: one dedicated worker, calls that wait for their answers, and a new worker
 // when the old one is gone. A call that has no answer is sent again; commands carry marks, so they are done once.
-import { troubled, type Answer, type Backend, type Call, type DoorState, type FromWorker, type Listeners } from './backend.ts';
+import { troubled, type Answer, type Backend, type Begin, type Call, type DoorState, type FromWorker, type Listeners } from './backend.ts';
 
 interface Waiting {
   call: Call;
@@ -8,12 +8,13 @@ interface Waiting {
   refused: (json: string) => void;
 }
 
-export function browser(listeners: Listeners): Backend {
-  return new Browser(listeners);
+export function browser(listeners: Listeners, content: string | null): Backend {
+  return new Browser(listeners, content);
 }
 
 class Browser implements Backend {
   readonly #listeners: Listeners;
+  readonly #content: string | null;
   readonly #waiting = new Map<string, Waiting>();
   readonly #closed = new AbortController();
   #worker: Worker | null = null;
@@ -21,8 +22,9 @@ class Browser implements Backend {
   /** Why there will be no answers, as the JSON of a refusal. */
   #broken: string | null = null;
 
-  constructor(listeners: Listeners) {
+  constructor(listeners: Listeners, content: string | null) {
     this.#listeners = listeners;
+    this.#content = content;
     this.#start();
     const { signal } = this.#closed;
     // A page that the browser puts to sleep must not keep the data from the others.
@@ -56,6 +58,7 @@ class Browser implements Backend {
       event.preventDefault();
       this.#hear({ say: 'state', state: { kind: 'broken', refusal: troubled({ kind: 'notLoaded', why: event.message }) } });
     };
+    this.#worker.postMessage({ kind: 'begin', content: this.#content } satisfies Begin);
     for (const { call } of this.#waiting.values()) this.#worker.postMessage(call);
   }
 

@@ -1,6 +1,7 @@
 // The program behind the door: the core and SQLite as WebAssembly, over the origin private file system.
 import init, * as door from '../../../../.build/web/door.js';
 import wasm from '../../../../.build/web/door_bg.wasm?url';
+import { contentAt } from './content.ts';
 import { troubled, type Answer, type Call, type DoorRefusal } from './backend.ts';
 
 /** Folder of the private file system, and the database in it. */
@@ -13,16 +14,16 @@ export const VERSION = wasm;
 /** Waits before the database is tried again, in milliseconds: the tab that had it may still be letting go. */
 const WAITS = [50, 100, 200, 400, 800, 1600];
 
-/** Opens the database; throws a refusal where that cannot be. */
-export async function open(): Promise<void> {
+/** Opens the database, with the texts that lie at `content`; throws a refusal where that cannot be. */
+export async function open(content: string | null): Promise<void> {
   if (typeof FileSystemFileHandle === 'undefined' || !('createSyncAccessHandle' in FileSystemFileHandle.prototype)) {
     // eslint-disable-next-line @typescript-eslint/only-throw-error -- it goes to another thread, where no class is kept
     throw troubled({ kind: 'noFiles' });
   }
-  await init({ module_or_path: wasm });
+  const [texts] = await Promise.all([content === null ? undefined : contentAt(content), init({ module_or_path: wasm })]);
   for (const wait of [...WAITS, null]) {
     try {
-      await door.open(FOLDER, NAME, freshMark());
+      await door.open(FOLDER, NAME, freshMark(), texts);
       return;
     } catch (thrown) {
       if (wait === null) throw thrown;

@@ -27,11 +27,16 @@ export interface Door {
  * Opens the door, anew if it was open. The promise holds once calls are answered, and fails with `Refused` where that
  * cannot be. While another tab holds the data and does not answer it waits; `tell` hears of that, also later. `early` is given `ask` at once:
  * what it asks waits for the data, and is answered as soon as there is any.
+ * `content` tells where the texts of jobs, packs and tables lie in another language than English.
  */
-export async function openDoor(tell: (state: DoorState) => void = () => {}, early: (ask: Door['ask']) => void = () => {}): Promise<Door> {
+export async function openDoor(
+  tell: (state: DoorState) => void = () => {},
+  early: (ask: Door['ask']) => void = () => {},
+  content: string | null = null,
+): Promise<Door> {
   current?.close();
   const stale = new Set<(kinds: string[]) => void>();
-  const { backend, first } = await start(tell, (kinds) => stale.forEach((listener) => listener(kinds)));
+  const { backend, first } = await start(tell, (kinds) => stale.forEach((listener) => listener(kinds)), content);
   current = backend;
   const ask: Door['ask'] = (query) => send(backend, 'ask', { moment: moment(), query } satisfies AskCall);
   early(ask);
@@ -46,7 +51,11 @@ export async function openDoor(tell: (state: DoorState) => void = () => {}, earl
   };
 }
 
-async function start(tell: (state: DoorState) => void, stale: (kinds: string[]) => void): Promise<{ backend: Backend; first: Promise<void> }> {
+async function start(
+  tell: (state: DoorState) => void,
+  stale: (kinds: string[]) => void,
+  content: string | null,
+): Promise<{ backend: Backend; first: Promise<void> }> {
   let settle: (state: DoorState) => void = () => {};
   const first = new Promise<void>((open, broken) => {
     settle = (state) => {
@@ -64,7 +73,7 @@ async function start(tell: (state: DoorState) => void, stale: (kinds: string[]) 
     stale,
   };
   const inWindow = '__TAURI_INTERNALS__' in window;
-  const backend = inWindow ? (await import('./native.ts')).native(listeners) : browser(listeners);
+  const backend = inWindow ? (await import('./native.ts')).native(listeners, content) : browser(listeners, content);
   return { backend, first };
 }
 

@@ -2,11 +2,16 @@
 import { invoke } from '@tauri-apps/api/core';
 import type { AskCall, Refusal } from '../../../../bindings/generated/typescript/door.ts';
 import type { Backend, Listeners } from './backend.ts';
+import { contentAt } from './content.ts';
 import { moment } from './moment.ts';
 
-export function native(listeners: Listeners): Backend {
+export function native(listeners: Listeners, content: string | null): Backend {
+  const texts = content === null ? Promise.resolve() : useLanguage(content);
   // The program says its notices in the language of the pages.
-  const send = (kind: 'act' | 'ask', json: string) => invoke<string>(kind, { envelope: json, language: document.documentElement.lang });
+  const send = async (kind: 'act' | 'ask', json: string) => {
+    await texts;
+    return invoke<string>(kind, { envelope: json, language: document.documentElement.lang });
+  };
   // The file was opened before the window; the first question tells whether that went well.
   const first: AskCall = { moment: moment(), query: { kind: 'shelf' } };
   send('ask', JSON.stringify(first)).then(
@@ -14,6 +19,12 @@ export function native(listeners: Listeners): Backend {
     (thrown) => listeners.state({ kind: 'broken', refusal: readRefusal(thrown) }),
   );
   return { send, close: () => {} };
+}
+
+/** Hands the program its texts before the first call. It takes them once: after a reload it has them already, and in another language it wants to be started anew. */
+async function useLanguage(content: string): Promise<void> {
+  const texts = await contentAt(content);
+  if (texts !== undefined) await invoke('use_language', { content: texts }).catch(() => {});
 }
 
 function readRefusal(thrown: unknown): Refusal {

@@ -45,9 +45,10 @@ export class Tabs {
   }
 
   /** Gets in line for the database, and looks for a tab that has it. */
-  async join(): Promise<void> {
+  /** Takes part. `content` tells where the texts of the pages' language lie. */
+  async join(content: string | null): Promise<void> {
     this.#listeners.state({ kind: 'opening' });
-    const owned = navigator.locks.request(LOCK, () => this.#takeOver());
+    const owned = navigator.locks.request(LOCK, () => this.#takeOver(content));
     const { held } = await navigator.locks.query();
     if (!this.#own && !this.#opening && held?.some((lock) => lock.name === LOCK)) this.#seek();
     await owned;
@@ -60,12 +61,12 @@ export class Tabs {
   }
 
   /** Holds the lock for as long as this worker lives, unless the database cannot be opened: then the next tab may try. */
-  async #takeOver(): Promise<void> {
+  async #takeOver(content: string | null): Promise<void> {
     this.#owner = null;
     this.#opening = true;
     this.#quiet();
     try {
-      await database.open();
+      await database.open(content);
     } catch (thrown) {
       return this.#listeners.state({ kind: 'broken', refusal: database.asRefusal(thrown) });
     }

@@ -12,8 +12,6 @@ export interface Language {
   pages: Texts;
   /** What the core says. */
   core: Texts;
-  /** What jobs, packs and tables say, by key. */
-  content?: Record<string, string>;
 }
 
 export const ENGLISH = 'en';
@@ -31,6 +29,9 @@ export function speak(language: Language | null) {
 
 const TAG = /^[a-z]{2,3}(-[a-z0-9]{1,8})*$/i;
 const isTexts = (given: unknown) => typeof given === 'object' && given !== null;
+
+/** Where what jobs, packs and tables say lies in a language; nothing for English, which is in the program. */
+export const contentAddress = (tag: string) => (tag === ENGLISH || !TAG.test(tag) ? null : new URL(`words/${tag}.content.json`, document.baseURI).href);
 
 /** Fetches the language of a tag; nothing where there is none. */
 export async function fetchLanguage(tag: string, get: typeof fetch = fetch): Promise<Language | null> {

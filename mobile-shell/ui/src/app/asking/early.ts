@@ -1,6 +1,8 @@
 // Opens the door before the pages are even loaded, and asks what the first page will ask anyway: the database opens in
 // its worker while the browser still reads the rest of the program.
 import { openDoor, type Door, type DoorState } from '../../door/index.ts';
+import { contentAddress } from '../../words/spoken.ts';
+import { tagAtStart } from '../language.ts';
 import { seenAtStart, todayAsk } from '../time/seen.ts';
 import type { Query } from '../../door/wire.ts';
 
@@ -19,11 +21,13 @@ let begun: () => void = () => {};
  */
 export const opening = new Promise<void>((resolve) => (begun = resolve));
 
-const door: Promise<Door> = openDoor((next) => {
+function hear(next: DoorState) {
   state = next;
   begun();
   tell(next);
-}, askEarly);
+}
+
+const door: Promise<Door> = openDoor(hear, askEarly, contentAddress(tagAtStart));
 // Whoever opens the desk hears of a failure; until then it is no unhandled one.
 door.catch(() => {});
 
