@@ -8929,9 +8929,13 @@ id: string,
  */
 label: string, 
 /**
- * Its positions, the resting one first.
+ * Its positions by their ids, the resting one first.
  */
-positions: Array<string>, };
+positions: Array<string>, 
+/**
+ * The positions in words, in the same order.
+ */
+positionWords: Array<string>, };
 
 /**
  * The position of one switch.

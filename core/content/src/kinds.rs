@@ -109,7 +109,13 @@ const PROCESS: &[Field] = &[
     need("steps", List(&[need("id", Data), need("name", Text), need("layer", Data), may("product", Data)])),
 ];
 
-const CIRCUITS: &[Field] = &[need("templates", Names), need("switches", Names), need("elements", Names)];
+const CIRCUITS: &[Field] = &[
+    need("templates", Names),
+    need("switches", Names),
+    need("positions", Names),
+    need("settings", Names),
+    need("elements", Names),
+];
 
 /// Every kind.
 pub(crate) const KINDS: [Kind; 7] = [

@@ -9,8 +9,8 @@ const UNITS = new URL('../../../bindings/generated/units.json', import.meta.url)
 const WORD = /\p{L}{2,}/u;
 /** A name of the machine: `inProgress`. Where a page shows one, it shows no word. */
 const MACHINE = /^[a-z]+([A-Z][a-z0-9]*)*$/;
-/** Where one word is a name that somebody gave: of a tool, of a switch's position, or a name broken into the lines of a drawing. */
-const GIVEN = new Set(['lines', 'positions', 'tools', 'supplies']);
+/** Where one word is a name that somebody gave: of a tool, or a name broken into the lines of a drawing. */
+const GIVEN = new Set(['lines', 'tools', 'supplies']);
 
 /** Every text in a value. Of a message only what was entered counts: the rest has its words in the catalogue. */
 export function textsIn(value: unknown, field = ''): string[] {

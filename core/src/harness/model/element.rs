@@ -30,8 +30,26 @@ pub struct SwitchCard {
     pub id: String,
     /// In words.
     pub label: String,
-    /// Its positions, the resting one first.
+    /// Its positions by their ids, the resting one first.
     pub positions: Vec<String>,
+    /// The positions in words, in the same order.
+    pub position_words: Vec<String>,
+}
+
+impl SwitchCard {
+    /// A switch under the names that it and its positions have in the language in use.
+    pub(crate) fn named(id: &str, positions: &[&str]) -> Self {
+        let content = Content::in_use();
+        Self {
+            id: id.to_owned(),
+            label: content.circuit_name("switches", id).to_owned(),
+            positions: positions.iter().map(|position| (*position).to_owned()).collect(),
+            position_words: positions
+                .iter()
+                .map(|position| content.circuit_name("positions", position).to_owned())
+                .collect(),
+        }
+    }
 }
 
 /// One element between two points. Voltage and current count positive from `from` to `to`.
@@ -123,7 +141,8 @@ impl Setting {
             return ModelMessage::AtRest.into();
         }
         let at = |at: &SwitchPosition| {
-            ModelMessage::SwitchAt { switch: at.switch.clone(), position: at.position.clone() }.into()
+            let id = format!("{} {}", at.switch, at.position);
+            Message::as_entered(Content::in_use().circuit_name("settings", &id))
         };
         Message::joined(ListStyle::Comma, self.positions.iter().map(at).collect())
     }

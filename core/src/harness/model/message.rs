@@ -63,8 +63,6 @@ pub(crate) enum ModelMessage {
     NoColourCode { code: String, known: String },
     /// A colour with a tracer.
     WithTracer { base: Message, tracer: Message },
-    /// A switch in its position.
-    SwitchAt { switch: String, position: String },
     /// Every switch rests.
     AtRest,
 }

@@ -22,11 +22,7 @@ fn harness(elements: Vec<Element>) -> Harness {
         name: "bench".to_owned(),
         earth: "0".to_owned(),
         frame: "0".to_owned(),
-        switches: vec![SwitchCard {
-            id: "s".to_owned(),
-            label: "Switch".to_owned(),
-            positions: vec!["a".to_owned(), "b".to_owned()],
-        }],
+        switches: vec![SwitchCard::named("s", &["a", "b"])],
         elements,
     }
 }

@@ -1,6 +1,5 @@
 //! The hand that writes a template down: one line for each run of wire, joint or part.
 
-use crate::content::Content;
 use crate::harness::model::{Element, Harness, SwitchCard};
 use crate::record::Component;
 
@@ -59,11 +58,7 @@ impl Build {
         if self.harness.switches.iter().any(|card| card.id == id) {
             return;
         }
-        self.harness.switches.push(SwitchCard {
-            id: id.to_owned(),
-            label: Content::in_use().circuit_name("switches", id).to_owned(),
-            positions: positions.iter().map(|position| (*position).to_owned()).collect(),
-        });
+        self.harness.switches.push(SwitchCard::named(id, positions));
     }
 
     pub(super) fn add(&mut self, id: &str, from: &str, to: &str, component: Component) {

@@ -18,11 +18,11 @@ export function wantedTag(setting: unknown, device: readonly string[]): string {
 }
 
 /** What is to be spoken from this start on. */
-export const tagAtStart = wantedTag(loadKept().language, navigator.languages);
+export const tagAtStart = () => wantedTag(loadKept().language, navigator.languages);
 
 /** Fetches the language that is wanted, unless that is English. One that is not there any more gives way to English. */
 export async function takeLanguage() {
-  const tag = tagAtStart;
+  const tag = tagAtStart();
   if (tag === ENGLISH) return;
   speak(await fetchLanguage(tag));
   document.documentElement.lang = spokenTag();

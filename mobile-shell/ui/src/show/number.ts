@@ -2,7 +2,7 @@
 import { settings } from '../app/settings.svelte.ts';
 import type { Unit } from '../door/wire.ts';
 import { digits, trimmed, unitCard, withSymbol } from '../words/numbers.ts';
-import { passingTime, workTime } from '../words/core.ts';
+import { inWords, passingTime, workTime } from '../words/core.ts';
 import { ENGLISH, spokenTag } from '../words/spoken.ts';
 
 export { digits };
@@ -14,10 +14,11 @@ export function figure(value: number, unit: Unit, decimals?: number): { number: 
   if (shown === unit || card.other?.unit !== shown) {
     const own = decimals ?? card.decimals;
     const write = unit === 'year' ? value.toFixed(0) : unit === 'hour' ? trimmed(value, own) : digits(value, own);
-    return { number: write, symbol: card.symbol };
+    return { number: write, symbol: inWords(unit, value) };
   }
   const other = unitCard(shown);
-  return { number: digits(value * card.other.factor + card.other.offset, other.decimals), symbol: other.symbol };
+  const there = value * card.other.factor + card.other.offset;
+  return { number: digits(there, other.decimals), symbol: inWords(shown, there) };
 }
 
 /** A value with its unit, in one piece of text. */

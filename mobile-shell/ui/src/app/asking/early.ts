@@ -27,7 +27,7 @@ function hear(next: DoorState) {
   tell(next);
 }
 
-const door: Promise<Door> = openDoor(hear, askEarly, contentAddress(tagAtStart));
+const door: Promise<Door> = openDoor(hear, askEarly, contentAddress(tagAtStart()));
 // Whoever opens the desk hears of a failure; until then it is no unhandled one.
 door.catch(() => {});
 

@@ -1,5 +1,6 @@
 // What the number pad does: keys, the other unit, and reading what was typed.
 import { settings } from '../../app/settings.svelte.ts';
+import { inWords } from '../../words/core.ts';
 import { signs, unitCard } from '../../words/numbers.ts';
 import { digits } from '../../show/number.ts';
 import type { Unit } from '../../door/wire.ts';
@@ -39,7 +40,8 @@ export class Typed {
   }
 
   get symbol(): string {
-    return unitCard(this.shown).symbol;
+    const { value } = this;
+    return inWords(this.shown, value === null ? 0 : this.#toShown(value));
   }
 
   /** The unit that the unit key would switch to. */

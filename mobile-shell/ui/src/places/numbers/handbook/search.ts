@@ -1,8 +1,7 @@
 // What is looked for in the handbook, and how ranges are written there.
-import { unitCard } from '../../../words/numbers.ts';
 import { digits } from '../../../show/number.ts';
 import type { Area, FormulaCard, InputCard, Unit } from '../../../door/wire.ts';
-import { listed } from '../../../words/core.ts';
+import { inWords, listed } from '../../../words/core.ts';
 import { t } from '../../../words/index.ts';
 
 /** Letters without accents, in lower case: what is typed at the bench need not be exact. */
@@ -42,8 +41,8 @@ const number = (value: number) => digits(value, String(value).split('.')[1]?.len
  */
 export function rangeWords({ range, oneOf }: InputCard): string {
   if (!range) return listed(oneOf);
-  const { symbol } = unitCard(range.unit);
+  const symbol = inWords(range.unit, range.max);
   return t('parts-between', { least: number(range.min), most: symbol ? `${number(range.max)}\u00a0${symbol}` : number(range.max) });
 }
 
-export const unitSymbol = (unit: Unit) => unitCard(unit).symbol || t('handbook-plain-number');
+export const unitSymbol = (unit: Unit) => inWords(unit, 2) || t('handbook-plain-number');
