@@ -59,6 +59,21 @@ test('a job is added, ordered, changed, put away and brought back', async ({ pag
   await expect(page.getByRole('link', { name: /Refit the mudguard/ })).toBeVisible();
 });
 
+test('a job put away says what its followers follow now, stands in a list, and comes back from there', async ({ page }) => {
+  await openDemo(page);
+  await goTo(page, '#/plan/job/tank-reline');
+  await press(page, 'Put it away');
+  await expect(page.getByRole('status')).toContainText(/now follows|no longer waits/);
+  await goTo(page, '#/bike');
+  await page.getByRole('link', { name: /^Put away/ }).click();
+  await expect(page.getByRole('heading', { level: 2 })).toHaveText(['Reline the tank']);
+  await expect(page.getByText('Job, put away today')).toBeVisible();
+  await press(page, 'Bring back: Reline the tank');
+  await expect(page.getByText('Nothing is put away on this bike.')).toBeVisible();
+  await goTo(page, '#/plan/job/tank-reline');
+  await expect(page.getByRole('heading', { level: 1 })).toHaveText('Reline the tank');
+});
+
 test('the history names the record, its fields and what stands inside them as a reader knows them', async ({ page }) => {
   await openDemo(page);
   await goTo(page, '#/bike/history/job/tank-reline');

@@ -148,6 +148,7 @@ export const PAGES = [
   ['bike-hours', '#/bike/hours'],
   ['bike-hours-more', '#/bike/hours', (page) => page.getByRole('heading', { name: 'Quiet hours' }).scrollIntoViewIfNeeded()],
   ['bike-shelf', '#/bike/shelf'],
+  ['bike-put-away', '#/bike/away', putOneAway],
   ['bike-bundle', '#/bike/bundle'],
   ['bike-device', '#/bike/device'],
   ['bike-history', '#/bike/history/drive/standard%2Fdrive'],
@@ -225,6 +226,14 @@ export async function tryLed(page) {
   await sheet.getByRole('button', { name: /^Kind/ }).click();
   await page.getByRole('dialog').last().getByRole('button', { name: 'LED' }).click();
   await sheet.getByRole('button', { name: 'Work it out' }).click();
+}
+
+/** Puts a job away, unless that was done before, and looks at the list. */
+async function putOneAway(page) {
+  if ((await page.getByRole('heading', { level: 2 }).count()) > 0) return;
+  await goTo(page, '#/plan/job/photos');
+  await press(page, 'Put it away');
+  await goTo(page, '#/bike/away');
 }
 
 /** Supposes two things together. */
