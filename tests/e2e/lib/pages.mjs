@@ -236,12 +236,13 @@ async function putOneAway(page) {
   await goTo(page, '#/bike/away');
 }
 
-/** Supposes two things together. */
+/** Looks for a formula and opens it. */
 async function openFormula(page) {
   await page.getByLabel('Search').fill('torque preload');
   await page.getByText('Preload and torque of a screw').click();
 }
 
+/** Supposes two things together. */
 async function supposeTwo(page) {
   await page.getByRole('checkbox', { name: /^Never on Tuesday/ }).click();
   await page.getByRole('checkbox', { name: /colder/ }).click();
