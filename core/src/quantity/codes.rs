@@ -31,6 +31,7 @@ macro_rules! codes {
 codes! {
     BalanceAboveIdle "balance.above-idle";
     BalanceNever "balance.never";
+    BatteryAnotherVoltage "battery.another-voltage";
     BatteryCell "battery.cell";
     BatteryDrain "battery.drain";
     BatteryGas "battery.gas";

@@ -9,7 +9,8 @@ use crate::electrical::formulas::{
     gravity_rows, recharge_hours, rested_rows,
 };
 use crate::electrical::judge::{
-    ChargingPattern, ChargingTest, Readings, TestLine, TestVerdict, charging_limits, limit_sources, verdict,
+    ChargingPattern, ChargingTest, Readings, TestLine, TestVerdict, charging_limits, limit_sources, most_at_rest,
+    verdict,
 };
 use crate::error::Refused;
 use crate::message::{List, ListStyle, Message};
@@ -77,9 +78,15 @@ pub fn charging_answer(bike: &Bike, ask: &ChargingAsk) -> Result<ChargingAnswer,
     let scale = system / 12.0;
     let noted = bike.readings.values().filter(|reading| reading.what == RESTED).max_by_key(|reading| reading.taken_ms);
     let rested = ask.rested_volts.or(noted.map(|reading| reading.value));
-    let rested_range = bounds::RESTED_READING;
+    bounds::RESTED_READING.check_known(rested)?;
+    let most = most_at_rest(system);
+    let beyond = rested.filter(|volts| *volts > most);
+    if let Some(volts) = ask.rested_volts.filter(|volts| *volts > most) {
+        let reason = AnotherBattery { volts, most, system }.said();
+        return Err(Refused::Conflict { field: bounds::RESTED_READING.field.to_owned(), reason });
+    }
     let readings = Readings {
-        rested: rested_range.check_known(rested)?,
+        rested: rested.filter(|_| beyond.is_none()),
         idle: bounds::IDLE_VOLTS.check_known(ask.idle_volts)?,
         fast: bounds::FAST_VOLTS.check_known(ask.fast_volts)?,
         scale,
@@ -121,6 +128,10 @@ pub fn charging_answer(bike: &Bike, ask: &ChargingAsk) -> Result<ChargingAnswer,
         working: Working { lines: Vec::new(), sources: sources(), range: ChargingPageMessage::Range.into() },
     };
     sheet.findings = findings(&sheet, drain, supply.battery_ah);
+    if let Some(volts) = beyond {
+        let text = AnotherBattery { volts, most, system }.said();
+        sheet.findings.insert(0, Finding::new(FindingCode::BatteryAnotherVoltage, Weight::Care, text));
+    }
     sheet.working.lines = lines(&sheet, &readings, weakest, drain, supply.battery_ah, charge);
     let mut range = vec![ChargingPageMessage::Range.into()];
     if supply.system_volts.is_none() {
@@ -131,6 +142,20 @@ pub fn charging_answer(bike: &Bike, ask: &ChargingAsk) -> Result<ChargingAnswer,
     }
     sheet.working.range = Message::joined(ListStyle::Sentences, range);
     Ok(sheet)
+}
+
+/// A voltage that no resting battery of this system has.
+struct AnotherBattery {
+    volts: f64,
+    most: f64,
+    system: f64,
+}
+
+impl AnotherBattery {
+    fn said(&self) -> Message {
+        let [volts, most, system] = [self.volts, self.most, self.system].map(|volts| Unit::Volt.of(volts));
+        ChargingPageMessage::AnotherBattery { volts, most, system }.into()
+    }
 }
 
 fn tests(readings: &Readings, drain: Option<f64>, system: f64) -> Vec<TestLine> {
@@ -253,56 +278,5 @@ fn sources() -> Vec<Source> {
 }
 
 #[cfg(test)]
-mod tests {
-    use super::*;
-    use crate::record::{Reading, Supply};
-
-    fn bike() -> Bike {
-        let mut bike = Bike::default();
-        bike.fitted.supply = Supply { battery_ah: Some(9.0), ..Supply::default() };
-        bike
-    }
-
-    #[test]
-    fn nothing_measured_is_all_unknown_and_means_not_enough_known() {
-        let sheet = charging_answer(&bike(), &ChargingAsk::default()).unwrap();
-        assert!(sheet.tests.iter().all(|line| line.verdict == TestVerdict::Unknown));
-        assert_eq!((sheet.pattern, sheet.charge_by_volts), (ChargingPattern::NotEnoughKnown, None));
-        assert!(sheet.findings.iter().any(|finding| finding.code.as_str() == "charging.unknown"));
-    }
-
-    #[test]
-    fn the_rested_voltage_comes_from_the_bikes_readings() {
-        let mut bike = bike();
-        let reading = Reading { what: RESTED.to_owned(), value: 12.4, ..Reading::default() };
-        bike.readings.insert("r".to_owned(), reading);
-        let ask = ChargingAsk { idle_volts: Some(13.1), fast_volts: Some(14.3), ..ChargingAsk::default() };
-        let sheet = charging_answer(&bike, &ask).unwrap();
-        assert_eq!(sheet.pattern, ChargingPattern::Healthy);
-        assert!((sheet.charge_by_volts.unwrap() - 69.05).abs() < 0.01);
-        assert!((sheet.recharge_hours.unwrap() - 1.2 * 9.0 * 0.3095 / 0.9).abs() < 0.01);
-    }
-
-    #[test]
-    fn a_bad_cell_a_drain_and_a_strong_charger_are_said() {
-        let ask = ChargingAsk {
-            gravities: vec![1.26, 1.26, 1.25, 1.26, 1.15, 1.26],
-            drain_milliamperes: Some(40.0),
-            charger_amperes: Some(4.0),
-            ..ChargingAsk::default()
-        };
-        let sheet = charging_answer(&bike(), &ask).unwrap();
-        let codes: Vec<&str> = sheet.findings.iter().map(|finding| finding.code.as_str()).collect();
-        for code in ["battery.cell", "battery.drain", "charger.too-strong", "battery.gas"] {
-            assert!(codes.contains(&code), "{codes:?}");
-        }
-        assert!((sheet.days_to_flat.unwrap() - 9.0 * 0.2142857 / 0.04 / 24.0).abs() < 0.001);
-    }
-
-    #[test]
-    fn a_voltage_that_cannot_be_is_refused_by_name() {
-        let ask = ChargingAsk { fast_volts: Some(140.0), ..ChargingAsk::default() };
-        let text = charging_answer(&bike(), &ask).unwrap_err().english();
-        assert_eq!(text, "Voltage at 5,000 rpm: 140 V is outside 0 to 40 V");
-    }
-}
+#[path = "charging_tests.rs"]
+mod tests;

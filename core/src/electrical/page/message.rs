@@ -59,6 +59,8 @@ pub(crate) enum ChargingPageMessage {
     DrainFlatIn { drain: Measure, days: Measure },
     /// A dead cell.
     BadCell,
+    /// A rested voltage that no battery of this system has.
+    AnotherBattery { volts: Measure, most: Measure, system: Measure },
     /// Two tables tell different charges.
     TablesDiffer,
     /// A charger that boils the battery.
