@@ -63,11 +63,10 @@ test('a job put away says what its followers follow now, stands in a list, and c
   await openDemo(page);
   await goTo(page, '#/plan/job/tank-reline');
   await press(page, 'Put it away');
-  await expect(page.getByRole('status')).toContainText(/now follows|no longer waits/);
-  await goTo(page, '#/bike');
-  await page.getByRole('link', { name: /^Put away/ }).click();
+  await expect(page.locator('.toast')).toContainText(/now follows|no longer waits/);
+  await goTo(page, '#/bike/away');
   await expect(page.getByRole('heading', { level: 2 })).toHaveText(['Reline the tank']);
-  await expect(page.getByText('Job, put away today')).toBeVisible();
+  await expect(page.getByText(/^Job, put away /)).toBeVisible();
   await press(page, 'Bring back: Reline the tank');
   await expect(page.getByText('Nothing is put away on this bike.')).toBeVisible();
   await goTo(page, '#/plan/job/tank-reline');
