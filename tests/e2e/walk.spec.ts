@@ -63,6 +63,7 @@ test('a job put away says what its followers follow now, stands in a list, and c
   await openDemo(page);
   await goTo(page, '#/plan/job/tank-reline');
   await press(page, 'Put it away');
+  await expect(page.getByRole('heading', { level: 1 })).toHaveText('Plan');
   await expect(page.locator('.toast')).toContainText(/now follows|no longer waits/);
   await goTo(page, '#/bike/away');
   await expect(page.getByRole('heading', { level: 2 })).toHaveText(['Reline the tank']);

@@ -21,7 +21,8 @@ thread_local! {
 
 /// Opens the database `name` in a folder of the browser's private file system, or makes it. `fresh` are 16 random
 /// hexadecimal digits that mark this device when the database is new. `content` is what the program brings along in another
-/// language, as JSON; without it, it is English. It stays for as long as this instance lives.
+/// language, as JSON; without it, or where it does not fit this program, it is English. It stays for as long as this instance
+/// lives.
 #[wasm_bindgen]
 pub async fn open(directory: String, name: String, fresh: String, content: Option<String>) -> Result<(), JsValue> {
     panic::set_hook(Box::new(|report| FAULT.set(Some(report.to_string()))));
@@ -33,7 +34,10 @@ pub async fn open(directory: String, name: String, fresh: String, content: Optio
 async fn open_bench(directory: &str, name: &str, fresh: &str, content: Option<&str>) -> Result<Bench, Refusal> {
     let fresh = u64::from_str_radix(fresh, 16)
         .map_err(|_| Refusal::new(Code::BadRequest, HostMessage::DeviceMark { text: fresh.to_owned() }))?;
-    content.map_or(Ok(()), use_language)?;
+    if let Some(content) = content {
+        // Texts of another version of the program, or damaged ones, must not keep the mechanic from the data: English stays.
+        let _ = use_language(content);
+    }
     open_pool(directory).await?;
     Bench::with_store(Store::open_named(name)?, fresh)
 }

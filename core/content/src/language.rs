@@ -11,8 +11,8 @@ use crate::problem::{Problem, Written};
 use crate::texts::{SHARED, visit};
 use crate::translation;
 
-/// What marks a text that a translation leaves out.
-const STILL_ENGLISH: &str = " (EN)";
+/// What marks a text that a translation leaves out: as the catalogue's `in-english` does, which a test holds.
+pub const STILL_ENGLISH: &str = " (EN)";
 
 /// What the program brings along, in English: by kind, by file.
 pub struct Content {

@@ -22,6 +22,6 @@ mod texts;
 mod translation;
 
 pub use kinds::folders;
-pub use language::{Content, Merged};
+pub use language::{Content, Merged, STILL_ENGLISH};
 pub use problem::Problem;
 pub use read::plain;

@@ -5,7 +5,7 @@
 use std::collections::{BTreeMap, BTreeSet};
 use std::path::{Path, PathBuf};
 
-use layshaft_content::{Content, folders};
+use layshaft_content::{Content, STILL_ENGLISH, folders};
 use serde_json::Value;
 
 fn fixtures() -> PathBuf {
@@ -104,4 +104,26 @@ fn a_made_up_language_can_be_made_of_all_texts_and_lacks_none() {
     assert!(plain.is_empty(), "{plain:?}");
     let nothing = content.merged(&BTreeMap::new()).unwrap();
     assert_eq!(nothing.missing.len(), texts.len());
+}
+
+#[test]
+fn a_text_that_stays_english_is_marked_as_the_catalogue_marks_it() {
+    let catalogue = std::fs::read_to_string(fixtures().join("words/en/core/shared.ftl")).unwrap();
+    let marked = catalogue.lines().find_map(|line| line.strip_prefix("in-english = ")).unwrap();
+    assert_eq!(marked, format!("{{ $text }}{STILL_ENGLISH}"));
+}
+
+/// An English text is at most half as long as the program takes one: a translation may well need more room than it.
+#[test]
+fn english_packs_leave_a_translation_room() {
+    let content = Content::read(&fixtures()).unwrap();
+    for (key, text) in content.texts().iter().filter(|(key, _)| key.starts_with("packs/")) {
+        let most = match key.rsplit('/').next() {
+            Some("area" | "place") => 60,
+            Some("title") => 120,
+            Some("source") => 200,
+            _ => 600,
+        };
+        assert!(text.chars().count() <= most, "{key} has more than {most} characters");
+    }
 }

@@ -233,6 +233,8 @@ async function putOneAway(page) {
   if ((await page.getByRole('heading', { level: 2 }).count()) > 0) return;
   await goTo(page, '#/plan/job/photos');
   await press(page, 'Put it away');
+  // The page goes up to the plan by itself once the job is put away.
+  await page.locator('main[data-page="plan"]').waitFor();
   await goTo(page, '#/bike/away');
 }
 
