@@ -2,21 +2,21 @@
 
 use std::fmt::Write as _;
 
-use super::formula::{Definition, Evaluate, OutputDefinition};
+use super::equation::{Piece, template};
+use super::formula::Evaluate;
 use super::input::{Accepts, Given};
 use super::working::WorkLine;
 use crate::message::Message;
 use crate::units::Unit;
 
-/// A symbol whose number is known; a list has several numbers. A number becomes text only where its symbol stands.
-struct Known<'a> {
-    symbol: &'static str,
+/// What may stand in the place of a symbol; a list has several numbers.
+struct Stands<'a> {
     given: Given<'a>,
     /// What stands close behind the number.
     sign: &'static str,
 }
 
-impl Known<'_> {
+impl Stands<'_> {
     /// The numbers; none where it is not known or is a text.
     fn numbers(&self) -> impl Iterator<Item = f64> {
         let (one, several): (Option<f64>, &[f64]) = match &self.given {
@@ -66,124 +66,39 @@ fn made(formula: &dyn Evaluate, output: &str, label: Message) -> Option<WorkLine
 
     let inputs = definition.inputs.iter().zip(formula.given()).map(|(input, given)| {
         let in_degrees = matches!(input.accepts, Accepts::Within(bound) if bound.unit == Unit::Degree);
-        Known { symbol: input.symbol, given, sign: if in_degrees { "°" } else { "" } }
+        Stands { given, sign: if in_degrees { "°" } else { "" } }
     });
-    let others = definition.outputs.iter().zip(values).filter(|(other, _)| stands_alone(definition, shown, other));
-    let others = others
-        .filter_map(|(other, value)| Some(Known { symbol: other.symbol, given: Given::Number(value?), sign: "" }));
-    let known: Vec<Known> = inputs.chain(others).filter(|known| known.numbers().next().is_some()).collect();
-    Some(WorkLine::new(label, equation(definition, shown, &known), value, shown.unit))
-}
+    let others = values.iter().map(|value| Stands { given: Given::Number(value.unwrap_or(f64::NAN)), sign: "" });
+    let stand: Vec<Stands> = inputs.chain(others).collect();
+    let known = stand.iter().map(|each| each.numbers().next().is_some()).collect();
+    let template = template(definition, at, known)?;
 
-/// Whether a result may stand as a number in the equation of another: its symbol means nothing else.
-fn stands_alone(definition: &Definition, shown: &OutputDefinition, other: &OutputDefinition) -> bool {
-    let same = definition.outputs.iter().filter(|output| output.symbol == other.symbol).count();
-    same == 1 && other.symbol != shown.symbol && !other.symbol.contains(' ')
-}
-
-/// The right side for one result, numbers in place of symbols, followed by what its open symbols are.
-fn equation(definition: &Definition, shown: &OutputDefinition, known: &[Known]) -> String {
-    let parts = parts(definition.equation);
-    let mut text = right_side(&parts, definition, shown);
-    let mut constants = Vec::new();
-    for (left, right) in parts.iter().filter(|(left, _)| *left != shown.symbol) {
-        if known.iter().any(|known| known.symbol == *left) || !symbols(&text).any(|symbol| symbol == *left) {
-            continue;
-        }
-        if right.parse::<f64>().is_ok() {
-            constants.push((*left, *right));
-        } else {
-            text.extend([", ", left, " = ", right]);
+    let mut equation = String::with_capacity(2 * definition.equation.len());
+    write(&mut equation, &template.once, &stand, 0);
+    if let Some(pieces) = &template.term {
+        let terms = stand.iter().map(|each| each.numbers().count()).max().unwrap_or_default();
+        for term in 0..terms {
+            equation.push_str(if term == 0 { "" } else { " + " });
+            write(&mut equation, pieces, &stand, term);
         }
     }
-    let put = |text: &str, term: usize| {
-        with_numbers(text, |symbol, shown| {
-            if let Some((_, right)) = constants.iter().find(|(left, _)| *left == symbol) {
-                shown.push_str(right);
-                return true;
+    Some(WorkLine::new(label, equation, value, shown.unit))
+}
+
+/// Writes the pieces of an equation with the numbers of one term in them.
+fn write(equation: &mut String, pieces: &[Piece], stand: &[Stands], term: usize) {
+    for piece in pieces {
+        match piece {
+            Piece::Text(text) => equation.push_str(text),
+            Piece::Number(place) => {
+                let Some(each) = stand.get(*place) else { continue };
+                if let Some(number) = each.at(term) {
+                    push_rounded(equation, number);
+                    equation.push_str(each.sign);
+                }
             }
-            let known = known.iter().find(|known| known.symbol == symbol);
-            let number = known.and_then(|known| Some((known.at(term)?, known.sign)));
-            if let Some((number, sign)) = number {
-                push_rounded(shown, number);
-                shown.push_str(sign);
-            }
-            number.is_some()
-        })
-    };
-    let text = match text.split_once('Σ') {
-        Some((before, term)) => {
-            let terms = known.iter().map(|known| known.numbers().count()).max().unwrap_or_default();
-            let terms: Vec<String> = (0..terms).map(|at| put(term.trim_start(), at)).collect();
-            put(before, 0) + &terms.join(" + ")
         }
-        None => put(&text, 0),
-    };
-    text.replace('·', "×")
-}
-
-/// What stands right of the equals sign for one result.
-fn right_side(parts: &[(&str, &str)], definition: &Definition, shown: &OutputDefinition) -> String {
-    let named = parts.iter().find(|(left, _)| *left == shown.symbol);
-    match (named, parts.first()) {
-        (Some((_, right)), _) => (*right).to_owned(),
-        // The symbol of such a result is an expression itself.
-        (None, _) if shown.symbol.contains(' ') => shown.symbol.to_owned(),
-        (None, Some((left, right))) if !left.contains(' ') => (*right).to_owned(),
-        // Solved for its symbol: both sides are needed.
-        (None, Some((left, right))) => format!("{left} = {right}"),
-        (None, None) => definition.equation.to_owned(),
     }
-}
-
-/// The parts of an equation, `x = …, y = …`; a comma inside brackets parts nothing.
-fn parts(equation: &str) -> Vec<(&str, &str)> {
-    let mut parts: Vec<(&str, &str)> = Vec::new();
-    let mut rest = equation;
-    while let Some((left, after)) = rest.split_once('=') {
-        let after = after.trim_start();
-        // The part ends at the last comma before the next equals sign; the last one at the end.
-        let inside = after.split_once('=').map(|(inside, _)| inside);
-        let end = inside.and_then(|inside| inside.rfind(',')).unwrap_or(after.len());
-        parts.push((left.trim_end(), after.get(..end).unwrap_or(after)));
-        rest = after.get(end..).unwrap_or_default().trim_start_matches([',', ' ']);
-    }
-    parts
-}
-
-/// Whether a letter goes on with a symbol. Asked of every letter of every line, so the usual ones come first.
-fn within_symbol(letter: char, begun: bool) -> bool {
-    match letter {
-        'a'..='z' | 'A'..='Z' | 'α'..='ω' | '_' | '′' | '₀'..='₉' => true,
-        '0'..='9' => begun,
-        '\0'..='\x7f' | '·' | '−' | '×' | '²' | '√' => false,
-        _ => letter.is_alphabetic(),
-    }
-}
-
-/// Every symbol of a text.
-fn symbols(text: &str) -> impl Iterator<Item = &str> {
-    text.split(|letter| !within_symbol(letter, true)).filter(|symbol| !symbol.is_empty())
-}
-
-/// An equation with numbers in place of symbols: `put` writes the number of one and says whether it has one.
-fn with_numbers(equation: &str, put: impl Fn(&str, &mut String) -> bool) -> String {
-    let mut shown = String::with_capacity(2 * equation.len());
-    let mut begins = None;
-    for (at, letter) in equation.char_indices().chain([(equation.len(), ' ')]) {
-        if within_symbol(letter, begins.is_some()) {
-            begins = begins.or(Some(at));
-            continue;
-        }
-        if let Some(symbol) = begins.take().and_then(|begins| equation.get(begins..at))
-            && !put(symbol, &mut shown)
-        {
-            shown.push_str(symbol);
-        }
-        shown.push(letter);
-    }
-    shown.truncate(shown.trim_end().len());
-    shown
 }
 
 /// Writes a number with at most four decimals; what is entered has fewer, what is worked out is cut there. A small one keeps three

@@ -4,6 +4,7 @@ use super::*;
 use crate::brakes::{HydraulicBrake, LeverTravel};
 use crate::fasteners::StressArea;
 use crate::gearing::CentreDistance;
+use crate::quantity::equation::{parts, pieces};
 
 /// A label that no test looks at.
 fn unnamed() -> Message {
@@ -11,11 +12,13 @@ fn unnamed() -> Message {
 }
 
 fn put(equation: &str, numbers: &[(&str, f64)]) -> String {
-    with_numbers(equation, |symbol, shown| {
-        let number = numbers.iter().find(|(known, _)| *known == symbol);
-        number.iter().for_each(|(_, number)| push_rounded(shown, *number));
-        number.is_some()
-    })
+    let place = |symbol: &str| numbers.iter().position(|(known, _)| *known == symbol);
+    let pieces = pieces(equation, |symbol| place(symbol).map_or_else(|| Piece::Text(symbol.into()), Piece::Number));
+    let stand: Vec<Stands> =
+        numbers.iter().map(|(_, number)| Stands { given: Given::Number(*number), sign: "" }).collect();
+    let mut shown = String::new();
+    write(&mut shown, &pieces, &stand, 0);
+    shown
 }
 
 fn rounded(number: f64) -> String {
@@ -27,7 +30,7 @@ fn rounded(number: f64) -> String {
 #[test]
 fn numbers_take_the_place_of_their_symbols_and_of_nothing_else() {
     let numbers = [("d", 8.0), ("d₂", 7.18801), ("P", 1.25)];
-    assert_eq!(put("π/4 · ((d₂ + d₃) / 2)² + d · sin(P)", &numbers), "π/4 · ((7.188 + d₃) / 2)² + 8 · sin(1.25)");
+    assert_eq!(put("π/4 · ((d₂ + d₃) / 2)² + d · sin(P)", &numbers), "π/4 × ((7.188 + d₃) / 2)² + 8 × sin(1.25)");
     assert_eq!(put("d", &numbers), "8");
     assert_eq!(put("d_x + dP", &numbers), "d_x + dP");
     assert_eq!(put("243.12 + T", &[("T", -5.0)]), "243.12 + (−5)");
@@ -93,4 +96,22 @@ fn an_equation_that_is_solved_shows_both_sides() {
 #[test]
 fn a_comma_inside_brackets_parts_nothing() {
     assert_eq!(parts("n = X / gcd(z, X), m = 2"), [("n", "X / gcd(z, X)"), ("m", "2")]);
+}
+
+#[test]
+fn a_line_asked_for_again_with_other_numbers_known_reads_as_it_would_have_the_first_time() {
+    let brake = |lever_ratio: f64| LeverTravel {
+        lever_newtons: 100.0,
+        lever_ratio,
+        master_mm: 14.0,
+        pistons: 2,
+        piston_mm: 30.0,
+        pad_clearance_mm: 0.15,
+        hose_mm: 900.0,
+        hose_swell_ml_m: 0.5,
+    };
+    let shown = |lever_ratio| brake(lever_ratio).line_of("volume", unnamed()).unwrap().equation;
+    let (five, six) = (shown(5.0), shown(6.0));
+    assert_eq!(five.replace("100 × 5", "100 × 6"), six);
+    assert_eq!(shown(5.0), five);
 }

@@ -3,6 +3,7 @@
 mod codes;
 mod compared;
 mod derived;
+mod equation;
 mod figure;
 mod finding;
 mod formula;
