@@ -167,6 +167,7 @@ bounds! {
     WATTS Watts "watts" 0.0 500.0 Watt;
     CONSUMER_WATTS ConsumerWatts "watts" 0.0 10000.0 Watt;
     COUNT Count "count" 1.0 20.0 None;
+    INDICATORS_A_SIDE IndicatorsASide "count" 1.0 3.0 None;
     DUTY Duty "duty" 0.0 1.0 None;
     TEST_VOLTS TestVolts "testVolts" 4.0 30.0 Volt;
     SYSTEM_VOLTS SystemVolts "systemVolts" 6.0 24.0 Volt;

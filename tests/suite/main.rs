@@ -13,6 +13,7 @@ mod merge;
 mod needs;
 mod one_clock;
 mod one_transaction;
+mod own_bike;
 mod paint;
 mod put_away;
 mod ripple;

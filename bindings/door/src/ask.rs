@@ -131,6 +131,11 @@ impl Bench {
         Ok(harness::lamp_answer(&self.bike, ask)?)
     }
 
+    /// What lamps, horn and ignition usually draw.
+    pub fn usual_consumers(&self, _: &BareAsk, _: &Moment) -> Result<UsualAnswer, Refusal> {
+        Ok(electrical::usual_answer(&self.bike))
+    }
+
     /// The charging tests.
     pub fn charging(&self, ask: &ChargingAsk, _: &Moment) -> Result<ChargingAnswer, Refusal> {
         Ok(electrical::charging_answer(&self.bike, ask)?)

@@ -33,6 +33,8 @@ pub(crate) enum DoorMessage {
     WhatPack,
     /// An item of an inspection, as what is not there.
     WhatItem,
+    /// A role that another consumer has, or of which it is a part.
+    RoleTaken { other: String },
     /// A job that would come to follow itself.
     CannotFollow { job: String, other: String },
     /// A job whose forerunner was put away and that now follows others.

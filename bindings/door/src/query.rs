@@ -3,7 +3,9 @@
 use layshaft_core::bounds::BoundCard;
 pub use layshaft_core::brakes::{BrakeAnswer, BrakeAsk};
 pub use layshaft_core::coating::{CureAnswer, CureAsk, ProcessAnswer, ProcessAsk};
-pub use layshaft_core::electrical::{ChargingAnswer, ChargingAsk, LoadAnswer, LoadAsk, WireAnswer, WireAsk};
+pub use layshaft_core::electrical::{
+    ChargingAnswer, ChargingAsk, LoadAnswer, LoadAsk, UsualAnswer, WireAnswer, WireAsk,
+};
 pub use layshaft_core::events::{AlarmsAnswer, CalendarAnswer, CalendarAsk, CalendarEntry};
 pub use layshaft_core::fasteners::{FastenerAnswer, FastenerAsk};
 pub use layshaft_core::faults::{FaultAnswer, FaultAsk};

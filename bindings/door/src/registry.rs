@@ -32,6 +32,8 @@ macro_rules! queries {
             thrust Thrust(ThrustAsk) -> ThrustAnswer;
             /// Electrical load against output.
             load Load(LoadAsk) -> LoadAnswer;
+            /// What lamps, horn and ignition usually draw, to choose from.
+            usual_consumers UsualConsumers(BareAsk) -> UsualAnswer;
             /// A brake: pressure, clamp, lever travel, stopping.
             brakes Brakes(BrakeAsk) -> BrakeAnswer;
             /// A tyre: its sidewall in words, load, speed, age, and what another one changes.

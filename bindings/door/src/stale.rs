@@ -103,6 +103,7 @@ fn reads(asked: Asked) -> &'static [&'static [Source]] {
         Asked::ChainWear => &[&[Drive, Reading]],
         Asked::Thrust | Asked::Tyres => &[&[Drive, Wheel, Identity]],
         Asked::Load => &[&[Supply, Consumer, Indication, Drive]],
+        Asked::UsualConsumers => &[&[Supply, Consumer]],
         Asked::Charging => &[&[Supply, Reading]],
         Asked::Lamps => &[&[Supply, Consumer, Indication]],
         Asked::Brakes => &[&[Brake, Wheel, Identity]],

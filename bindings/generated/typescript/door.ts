@@ -595,7 +595,7 @@ unit: Unit, };
  * What tells an accepted range from every other; beside each the field that takes it. Its label is the message
  * `bound-<id>`.
  */
-export type BoundId = "frontTeeth" | "rearTeeth" | "primaryRatio" | "gearRatio" | "gears" | "chainLinks" | "centreDistance" | "overallRatio" | "pitch" | "revLimit" | "engineSpeed" | "roadSpeed" | "circumference" | "finalRatio" | "sprocketTeeth" | "speedometerOver" | "gear" | "taller" | "pairsShown" | "chainWearLimit" | "chainSlack" | "pitches" | "measuredChain" | "corrector" | "readingFactor" | "peakTorque" | "peakTorqueRpm" | "revPoint" | "crankTorque" | "dragArea" | "driveEfficiency" | "rolling" | "tyrePressure" | "grade" | "headWind" | "altitude" | "airDensity" | "tyreWidth" | "tyreWidthInch" | "aspectRatio" | "sectionHeight" | "outerDiameter" | "ageDays" | "rimCode" | "loadIndex" | "plyRating" | "tyreWeek" | "axleLoad" | "rimWidth" | "watts" | "consumerWatts" | "count" | "duty" | "testVolts" | "systemVolts" | "chargingVolts" | "batteryAh" | "ratedHours" | "peukert" | "amperes" | "restedVolts" | "alternatorWatts" | "temperature" | "bakeTemperature" | "lowestAir" | "highestAir" | "dampestAir" | "humidity" | "cureHours" | "meanRate" | "activation" | "handsOn" | "leastMinutes" | "mostMinutes" | "atMostHours" | "leastDays" | "likelyDays" | "colder" | "mostDays" | "waitHours" | "spotHours" | "modelYear" | "dryMass" | "displacement" | "peakPower" | "bore" | "disc" | "drum" | "leverRatio" | "hydraulicRatio" | "pistons" | "litres" | "money" | "reading" | "compared" | "benchStart" | "benchEnd" | "timeAtHand" | "weekday" | "daysShown" | "padFriction" | "effectiveRadius" | "padClearance" | "hoseLength" | "hoseBore" | "hoseSwell" | "masterStroke" | "camArm" | "camAngle" | "rodTravel" | "shoeShare" | "leverForce" | "wheelRadius" | "ridingMass" | "loadMass" | "roadFriction" | "deceleration" | "brakeEfficiency" | "brakingSpeed" | "reaction" | "stoppingDistance" | "fluidYears" | "waterPercent" | "threadDiameter" | "threadPitch" | "turnsInch" | "threadTurns" | "overLength" | "threadFriction" | "torque" | "nutFactor" | "preloadShare" | "stressArea" | "stress" | "engagedDiameters" | "screwLoad" | "shearStrength" | "engagement" | "cup" | "pours" | "lastPour" | "cups" | "fuel" | "premixParts" | "readyMl" | "readyGram" | "mixParts" | "thinner" | "paintedArea" | "solids" | "film" | "sprayLoss" | "coats" | "can" | "density" | "spreading" | "wireSection" | "wireLength" | "wireBack" | "wireTemperature" | "allowedDrop" | "emf" | "circuitOhms" | "circuitWatts" | "circuitVolts" | "fuseRating" | "meterReading" | "flasherWatts" | "flashRate" | "loadResistor" | "resistors" | "flashes" | "countedSeconds" | "lumens" | "idleVolts" | "fastVolts" | "gravity" | "drain" | "charger" | "harnessAge" | "potLife" | "surfaceLength" | "surfaceGirth" | "surfaceDiameter" | "pieces" | "turningSpeed" | "movingSpeed" | "rollingSpeed" | "elongation" | "rodPull" | "charge" | "steadyDrain" | "flasherLoad" | "flasherContacts" | "wireGauge" | "tailDays" | "quantile" | "saturation" | "emission" | "checkMinutes" | "probability" | "seatDiameter" | "holeDiameter" | "restedReading" | "lengthReading" | "shareReading" | "flashReading" | "speedReading" | "timeReading" | "voltageReading" | "engineReading" | "clockMinutes" | "processSteps";
+export type BoundId = "frontTeeth" | "rearTeeth" | "primaryRatio" | "gearRatio" | "gears" | "chainLinks" | "centreDistance" | "overallRatio" | "pitch" | "revLimit" | "engineSpeed" | "roadSpeed" | "circumference" | "finalRatio" | "sprocketTeeth" | "speedometerOver" | "gear" | "taller" | "pairsShown" | "chainWearLimit" | "chainSlack" | "pitches" | "measuredChain" | "corrector" | "readingFactor" | "peakTorque" | "peakTorqueRpm" | "revPoint" | "crankTorque" | "dragArea" | "driveEfficiency" | "rolling" | "tyrePressure" | "grade" | "headWind" | "altitude" | "airDensity" | "tyreWidth" | "tyreWidthInch" | "aspectRatio" | "sectionHeight" | "outerDiameter" | "ageDays" | "rimCode" | "loadIndex" | "plyRating" | "tyreWeek" | "axleLoad" | "rimWidth" | "watts" | "consumerWatts" | "count" | "indicatorsASide" | "duty" | "testVolts" | "systemVolts" | "chargingVolts" | "batteryAh" | "ratedHours" | "peukert" | "amperes" | "restedVolts" | "alternatorWatts" | "temperature" | "bakeTemperature" | "lowestAir" | "highestAir" | "dampestAir" | "humidity" | "cureHours" | "meanRate" | "activation" | "handsOn" | "leastMinutes" | "mostMinutes" | "atMostHours" | "leastDays" | "likelyDays" | "colder" | "mostDays" | "waitHours" | "spotHours" | "modelYear" | "dryMass" | "displacement" | "peakPower" | "bore" | "disc" | "drum" | "leverRatio" | "hydraulicRatio" | "pistons" | "litres" | "money" | "reading" | "compared" | "benchStart" | "benchEnd" | "timeAtHand" | "weekday" | "daysShown" | "padFriction" | "effectiveRadius" | "padClearance" | "hoseLength" | "hoseBore" | "hoseSwell" | "masterStroke" | "camArm" | "camAngle" | "rodTravel" | "shoeShare" | "leverForce" | "wheelRadius" | "ridingMass" | "loadMass" | "roadFriction" | "deceleration" | "brakeEfficiency" | "brakingSpeed" | "reaction" | "stoppingDistance" | "fluidYears" | "waterPercent" | "threadDiameter" | "threadPitch" | "turnsInch" | "threadTurns" | "overLength" | "threadFriction" | "torque" | "nutFactor" | "preloadShare" | "stressArea" | "stress" | "engagedDiameters" | "screwLoad" | "shearStrength" | "engagement" | "cup" | "pours" | "lastPour" | "cups" | "fuel" | "premixParts" | "readyMl" | "readyGram" | "mixParts" | "thinner" | "paintedArea" | "solids" | "film" | "sprayLoss" | "coats" | "can" | "density" | "spreading" | "wireSection" | "wireLength" | "wireBack" | "wireTemperature" | "allowedDrop" | "emf" | "circuitOhms" | "circuitWatts" | "circuitVolts" | "fuseRating" | "meterReading" | "flasherWatts" | "flashRate" | "loadResistor" | "resistors" | "flashes" | "countedSeconds" | "lumens" | "idleVolts" | "fastVolts" | "gravity" | "drain" | "charger" | "harnessAge" | "potLife" | "surfaceLength" | "surfaceGirth" | "surfaceDiameter" | "pieces" | "turningSpeed" | "movingSpeed" | "rollingSpeed" | "elongation" | "rodPull" | "charge" | "steadyDrain" | "flasherLoad" | "flasherContacts" | "wireGauge" | "tailDays" | "quantile" | "saturation" | "emission" | "checkMinutes" | "probability" | "seatDiameter" | "holeDiameter" | "restedReading" | "lengthReading" | "shareReading" | "flashReading" | "speedReading" | "timeReading" | "voltageReading" | "engineReading" | "clockMinutes" | "processSteps";
 
 /**
  * A brake.
@@ -1839,15 +1839,19 @@ export type Construction = "diagonal" | "biasBelted" | "radial";
  */
 export type Consumer = { 
 /**
- * What it is.
+ * What it is called.
  */
 name: string, 
+/**
+ * What it is to the bike; none where it is nothing that the program reckons with by name.
+ */
+role?: ConsumerRole | null, 
 /**
  * Watts of one, at its test voltage.
  */
 watts: number, 
 /**
- * How many of them draw together.
+ * How many of them draw together; of indicators those on one side.
  */
 count: number, 
 /**
@@ -1895,6 +1899,11 @@ testVolts: number,
  * Voltage, volts.
  */
 volts: number, };
+
+/**
+ * What a consumer is to the bike.
+ */
+export type ConsumerRole = "headlamp" | "dippedBeam" | "mainBeam" | "position" | "tail" | "numberPlate" | "stop" | "indicators" | "indicatorsFront" | "indicatorsRear" | "indicatorPilot" | "mainBeamPilot" | "neutralPilot" | "instrument" | "horn" | "ignition";
 
 /**
  * A reading at a test speed, now and with the corrector.
@@ -5051,7 +5060,7 @@ volts: number, };
  */
 export type LampsAsk = { 
 /**
- * Id of the consumer; left out: the indicators.
+ * Id of the consumer; left out: the indicators, else the first lamp.
  */
 place?: string | null, 
 /**
@@ -7130,7 +7139,7 @@ source: Source, };
 /**
  * A question.
  */
-export type Query = { "kind": "shelf" } & BareAsk | { "kind": "setAside" } & BareAsk | { "kind": "tables" } & BareAsk | { "kind": "today" } & TodayAsk | { "kind": "plan" } & PlanAsk | { "kind": "job" } & IdAsk | { "kind": "readyMade" } & BareAsk | { "kind": "gearing" } & GearingAsk | { "kind": "sprocketChoice" } & SprocketChoiceAsk | { "kind": "chainWear" } & ChainWearAsk | { "kind": "thrust" } & ThrustAsk | { "kind": "load" } & LoadAsk | { "kind": "brakes" } & BrakeAsk | { "kind": "tyres" } & TyreAsk | { "kind": "fasteners" } & FastenerAsk | { "kind": "filling" } & FillAsk | { "kind": "mixing" } & MixAsk | { "kind": "wire" } & WireAsk | { "kind": "lamps" } & LampsAsk | { "kind": "charging" } & ChargingAsk | { "kind": "harness" } & HarnessAsk | { "kind": "fault" } & FaultAsk | { "kind": "cure" } & CureAsk | { "kind": "process" } & ProcessAsk | { "kind": "products" } & BareAsk | { "kind": "inspection" } & InspectionAsk | { "kind": "ripple" } & RippleAsk | { "kind": "alarms" } & BareAsk | { "kind": "calendar" } & CalendarAsk | { "kind": "bike" } & BareAsk | { "kind": "putAway" } & BareAsk | { "kind": "history" } & HistoryAsk | { "kind": "photo" } & IdAsk | { "kind": "evaluate" } & EvaluateAsk | { "kind": "handbook" } & BareAsk | { "kind": "bundle" } & BareAsk;
+export type Query = { "kind": "shelf" } & BareAsk | { "kind": "setAside" } & BareAsk | { "kind": "tables" } & BareAsk | { "kind": "today" } & TodayAsk | { "kind": "plan" } & PlanAsk | { "kind": "job" } & IdAsk | { "kind": "readyMade" } & BareAsk | { "kind": "gearing" } & GearingAsk | { "kind": "sprocketChoice" } & SprocketChoiceAsk | { "kind": "chainWear" } & ChainWearAsk | { "kind": "thrust" } & ThrustAsk | { "kind": "load" } & LoadAsk | { "kind": "usualConsumers" } & BareAsk | { "kind": "brakes" } & BrakeAsk | { "kind": "tyres" } & TyreAsk | { "kind": "fasteners" } & FastenerAsk | { "kind": "filling" } & FillAsk | { "kind": "mixing" } & MixAsk | { "kind": "wire" } & WireAsk | { "kind": "lamps" } & LampsAsk | { "kind": "charging" } & ChargingAsk | { "kind": "harness" } & HarnessAsk | { "kind": "fault" } & FaultAsk | { "kind": "cure" } & CureAsk | { "kind": "process" } & ProcessAsk | { "kind": "products" } & BareAsk | { "kind": "inspection" } & InspectionAsk | { "kind": "ripple" } & RippleAsk | { "kind": "alarms" } & BareAsk | { "kind": "calendar" } & CalendarAsk | { "kind": "bike" } & BareAsk | { "kind": "putAway" } & BareAsk | { "kind": "history" } & HistoryAsk | { "kind": "photo" } & IdAsk | { "kind": "evaluate" } & EvaluateAsk | { "kind": "handbook" } & BareAsk | { "kind": "bundle" } & BareAsk;
 
 /**
  * The check to do now, ready to be read out at the bench.
@@ -10264,6 +10273,36 @@ other?: OtherUnit | null, };
 export type Use = "steady" | "lights" | "braking" | "indicating" | "moment";
 
 /**
+ * What to choose from when a consumer is entered.
+ */
+export type UsualAnswer = { 
+/**
+ * One for each role, in the order in which a bike is walked round.
+ */
+consumers: Array<UsualConsumer>, 
+/**
+ * Where the figures come from.
+ */
+source: Source, };
+
+/**
+ * What stands for one role on most small motorcycles.
+ */
+export type UsualConsumer = { 
+/**
+ * What it is to the bike.
+ */
+role: ConsumerRole, 
+/**
+ * Whether another consumer of the fitted bike has the role, or one that goes with it.
+ */
+taken: boolean, 
+/**
+ * Its figures. The name is left to whoever shows it.
+ */
+consumer: Consumer, };
+
+/**
  * The verdict on an item.
  */
 export type Verdict = "pass" | "fail" | "unknown" | "doesNotApply";
@@ -10755,6 +10794,7 @@ export interface QueryMap {
   chainWear: ChainWearAnswer;
   thrust: ThrustAnswer;
   load: LoadAnswer;
+  usualConsumers: UsualAnswer;
   brakes: BrakeAnswer;
   tyres: TyreAnswer;
   fasteners: FastenerAnswer;

@@ -27,7 +27,7 @@ pub(crate) use judge::{ChargingMessage, LoadMessage, electrically_sound};
 pub use message::FuseColour;
 pub(crate) use message::{ElectricalMessage, ElectricalSource};
 pub use page::{
-    Binding, ChargingAnswer, ChargingAsk, LoadAnswer, LoadAsk, WireAnswer, WireAsk, WireChoice, charging_answer,
-    load_answer, wire_answer,
+    Binding, ChargingAnswer, ChargingAsk, LoadAnswer, LoadAsk, UsualAnswer, UsualConsumer, WireAnswer, WireAsk,
+    WireChoice, charging_answer, load_answer, usual_answer, wire_answer,
 };
 pub(crate) use page::{ChargingPageMessage, ElectricalWorking, LoadPageMessage, WireMessage};

@@ -95,7 +95,8 @@ fn with_sprockets(drive: &Drive, front: u32, rear: u32, links: Option<u32>) -> R
 
 fn put_consumer(spec: &mut Spec, id: &str, consumer: Consumer) {
     match spec.consumers.iter_mut().find(|slot| slot.id == id) {
-        Some(slot) => slot.consumer = consumer,
+        // What hangs in a place is to the bike what hung there before, unless it says otherwise.
+        Some(slot) => slot.consumer = Consumer { role: consumer.role.or(slot.consumer.role), ..consumer },
         None => spec.consumers.push(Slot { id: id.to_owned(), consumer }),
     }
 }

@@ -4,7 +4,7 @@ use layshaft_core::error::Refusal;
 use layshaft_core::record::{Brake, Consumer, Drive, End, Indication, Side, Wheel};
 use layshaft_core::ripple::{Proposal, propose};
 
-use super::spec::{end_slot, recorded};
+use super::spec::{end_slot, free_role, recorded};
 use crate::Bench;
 use crate::act::{Act, Call};
 use crate::command::{FitBrake, FitConsumer, FitFlasher, FitSprockets, FitTyre};
@@ -21,7 +21,10 @@ impl Act for FitSprockets {
 
 impl Act for FitConsumer {
     fn write(&self, bench: &Bench, _: &Call) -> Result<Writing, Refusal> {
-        let consumer = self.consumer.clone().checked()?;
+        let place = bench.bike.fitted.consumers.iter().find(|slot| slot.id == self.id);
+        let role = self.consumer.role.or_else(|| place?.consumer.role);
+        let consumer = Consumer { role, ..self.consumer.clone() }.checked()?;
+        free_role(&bench.bike.fitted, &self.id, &consumer)?;
         Ok(Writing::making(&self.id, recorded::<Consumer>(bench, Side::Fitted, &self.id, &consumer)?))
     }
 }

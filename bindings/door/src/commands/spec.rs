@@ -1,8 +1,8 @@
 //! Recording the standard and the fitted spec.
 
 use layshaft_core::changes::{Edit, Fields, Record, edits, read};
-use layshaft_core::error::Refusal;
-use layshaft_core::record::{Brake, Consumer, Drive, End, Fluid, Indication, Side, Supply, Wheel};
+use layshaft_core::error::{Refusal, Refused};
+use layshaft_core::record::{Brake, Consumer, Drive, End, Fluid, Indication, Side, Spec, Supply, Wheel};
 
 use crate::Bench;
 use crate::act::{Act, Call};
@@ -10,6 +10,7 @@ use crate::bench::no_such;
 use crate::command::{
     RecordBrake, RecordConsumer, RecordDrive, RecordFluid, RecordIndication, RecordSupply, RecordWheel, RemoveConsumer,
 };
+use crate::message::DoorMessage;
 use crate::write::Writing;
 
 /// The record's id: side and slot.
@@ -48,6 +49,19 @@ pub(super) fn recorded<R: Record>(bench: &Bench, side: Side, slot: &str, new: &R
     Ok(edits)
 }
 
+/// Refuses a role that another consumer of the spec has, or of which another is a part.
+pub(super) fn free_role(spec: &Spec, slot: &str, consumer: &Consumer) -> Result<(), Refused> {
+    let Some(role) = consumer.role else { return Ok(()) };
+    let mut others = spec.consumers.iter().filter(|other| other.id != slot);
+    match others.find(|other| other.consumer.role.is_some_and(|taken| taken.excludes(role))) {
+        Some(other) => Err(Refused::Conflict {
+            field: "role".to_owned(),
+            reason: DoorMessage::RoleTaken { other: other.consumer.name.clone() }.into(),
+        }),
+        None => Ok(()),
+    }
+}
+
 impl Act for RecordDrive {
     fn write(&self, bench: &Bench, _: &Call) -> Result<Writing, Refusal> {
         Ok(Writing::of(recorded::<Drive>(bench, self.side, "drive", &self.drive.clone().checked()?)?))
@@ -69,7 +83,13 @@ impl Act for RecordSupply {
 impl Act for RecordConsumer {
     fn write(&self, bench: &Bench, call: &Call) -> Result<Writing, Refusal> {
         let slot = self.id.as_deref().unwrap_or(call.id);
-        Ok(Writing::making(slot, recorded::<Consumer>(bench, self.side, slot, &self.consumer.clone().checked()?)?))
+        let consumer = self.consumer.clone().checked()?;
+        let spec = match self.side {
+            Side::Standard => &bench.bike.standard,
+            Side::Fitted => &bench.bike.fitted,
+        };
+        free_role(spec, slot, &consumer)?;
+        Ok(Writing::making(slot, recorded::<Consumer>(bench, self.side, slot, &consumer)?))
     }
 }
 

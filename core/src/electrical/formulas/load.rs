@@ -5,7 +5,7 @@
 
 use super::volts::Volts;
 use crate::electrical::RidingState;
-use crate::record::{Consumer, LightSource, Slot, Use};
+use crate::record::{Consumer, ConsumerRole, LightSource, Slot, Use};
 
 /// Share of the time that an indicator is lit. Rules fix the rate, not the share; half is what flashers are made for.
 const INDICATOR_DUTY: f64 = 0.5;
@@ -101,11 +101,15 @@ pub fn load_watts(consumers: &[Slot], state: RidingState, volts: &Volts) -> f64 
 
 /// Share of the time and watts of every consumer that draws current in a riding state; of all of them where none does.
 pub(crate) fn drawn(consumers: &[Slot], state: RidingState, volts: &Volts) -> (Vec<f64>, Vec<f64>) {
-    let each = |slot: &Slot| {
-        let watts = consumer_watts(&slot.consumer, volts.test, volts.in_state(state));
-        (share_of_time(slot.consumer.used, state), watts)
+    let watts = |slot: &Slot| consumer_watts(&slot.consumer, volts.test, volts.in_state(state));
+    let beam = |role| consumers.iter().find(|slot| slot.consumer.role == Some(role));
+    // Of two beams one is lit: the one that draws more counts.
+    let dark = match (beam(ConsumerRole::DippedBeam), beam(ConsumerRole::MainBeam)) {
+        (Some(dipped), Some(main)) => Some(if watts(dipped) < watts(main) { &dipped.id } else { &main.id }),
+        _ => None,
     };
-    let all: Vec<(f64, f64)> = consumers.iter().map(each).collect();
+    let each = |slot: &Slot| (share_of_time(slot.consumer.used, state), watts(slot));
+    let all: Vec<(f64, f64)> = consumers.iter().filter(|slot| Some(&slot.id) != dark).map(each).collect();
     let draws = all.iter().any(|(share, _)| *share > 0.0);
     all.into_iter().filter(|(share, _)| *share > 0.0 || !draws).unzip()
 }
@@ -198,5 +202,24 @@ mod tests {
                 prop_assert!(load_watts(&slots[1..], state, &volts) <= all + 1e-9);
             }
         }
+    }
+
+    #[test]
+    fn of_two_beams_the_one_that_draws_more_counts() {
+        let beam = |id: &str, role, watts| Slot {
+            id: id.to_owned(),
+            consumer: Consumer {
+                role: Some(role),
+                watts,
+                count: 1,
+                used: Some(Use::Lights),
+                source: Some(LightSource::Led),
+                ..Consumer::default()
+            },
+        };
+        let both = [beam("a", ConsumerRole::DippedBeam, 40.0), beam("b", ConsumerRole::MainBeam, 45.0)];
+        let volts = Volts::of(&Supply::default());
+        assert_eq!(load_watts(&both, RidingState::Lights, &volts), 45.0);
+        assert_eq!(load_watts(&both[..1], RidingState::Lights, &volts), 40.0);
     }
 }

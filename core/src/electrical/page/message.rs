@@ -24,6 +24,8 @@ pub(crate) enum LoadPageMessage {
     AssumedHours,
     /// The exponent is assumed.
     AssumedPeukert,
+    /// Where the usual figures of lamps, horn and ignition come from.
+    SourceUsual,
 }
 
 /// What the charging page says.

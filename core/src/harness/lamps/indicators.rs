@@ -5,7 +5,7 @@ use layshaft_wire::wire;
 use super::pilot::{PilotBehaviour, pilot_behaviour};
 use crate::electrical::{FlashBand, Flashing, Volts, consumer_watts, flash_band, indicating_watts, with_resistors};
 use crate::harness::solver::LampLook;
-use crate::record::{Bike, Consumer, FlasherKind, PilotFitting, Spec};
+use crate::record::{Bike, Consumer, ConsumerRole, FlasherKind, PilotFitting, Spec};
 
 /// The indicators of a spec.
 #[wire]
@@ -86,5 +86,5 @@ impl Indicators {
 
 /// The indicator lamps of one side.
 fn lamps(spec: &Spec) -> Option<&Consumer> {
-    spec.consumers.iter().find(|slot| slot.id == "indicators").map(|slot| &slot.consumer)
+    spec.consumer_as(ConsumerRole::is_indicator).map(|slot| &slot.consumer)
 }

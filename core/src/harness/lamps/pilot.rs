@@ -85,7 +85,7 @@ pub(crate) fn pilot_source() -> Source {
 #[cfg(test)]
 mod tests {
     use super::*;
-    use crate::record::{Consumer, Indication, LightSource, PilotFitting, Slot, Use};
+    use crate::record::{Consumer, ConsumerRole, Indication, LightSource, PilotFitting, Slot, Use};
 
     fn spec(source: LightSource, watts: f64, indication: Indication) -> Spec {
         let lamp = |watts, count, source| Consumer {
@@ -96,9 +96,12 @@ mod tests {
             source: Some(source),
             ..Consumer::default()
         };
-        let slot = |id: &str, consumer| Slot { id: id.to_owned(), consumer };
-        let consumers =
-            vec![slot("indicators", lamp(watts, 2, source)), slot("pilot", lamp(3.0, 1, LightSource::Filament))];
+        let slot =
+            |id: &str, role, consumer| Slot { id: id.to_owned(), consumer: Consumer { role: Some(role), ..consumer } };
+        let consumers = vec![
+            slot("0a", ConsumerRole::Indicators, lamp(watts, 2, source)),
+            slot("0b", ConsumerRole::IndicatorPilot, lamp(3.0, 1, LightSource::Filament)),
+        ];
         Spec { consumers, indication, ..Spec::default() }
     }
 

@@ -13,7 +13,7 @@ use crate::error::Refused;
 use crate::harness::lamps::{Indicators, indicators, pilot};
 use crate::message::{ListStyle, Message};
 use crate::quantity::{Finding, FindingCode, Line, Weight, Working};
-use crate::record::{Bike, Consumer, FlasherKind, Indication, LightSource, PilotFitting, Slot, Spec, Use};
+use crate::record::{Bike, Consumer, ConsumerRole, FlasherKind, Indication, LightSource, PilotFitting, Slot, Spec};
 use crate::units::Unit;
 
 /// Flashes counted over a time.
@@ -28,7 +28,7 @@ pub struct FlashCount {
 /// What to look at. What is left out is taken from the fitted bike.
 #[wire(lenient)]
 pub struct LampsAsk {
-    /// Id of the consumer; left out: the indicators.
+    /// Id of the consumer; left out: the indicators, else the first lamp.
     pub place: Option<String>,
     /// Lamp to try there.
     pub proposed: Option<Consumer>,
@@ -127,7 +127,11 @@ pub struct LampAnswer {
 
 /// The lamp page for a place of the bike. Nothing is stored.
 pub fn lamp_answer(bike: &Bike, ask: &LampsAsk) -> Result<LampAnswer, Refused> {
-    let place = ask.place.clone().unwrap_or_else(|| "indicators".to_owned());
+    let place = ask.place.clone().or_else(|| first_place(bike)).ok_or_else(|| Refused::Missing {
+        field: "place".to_owned(),
+        label: LampsMessage::AnyLamp.into(),
+        help: LampsMessage::EnterConsumers.into(),
+    })?;
     let proposed = ask.proposed.clone().map(Consumer::checked).transpose()?;
     let tried = ask.indication.clone().unwrap_or_default().over(&bike.fitted.indication).checked()?;
     let counted_per_minute =
@@ -144,12 +148,15 @@ pub fn lamp_answer(bike: &Bike, ask: &LampsAsk) -> Result<LampAnswer, Refused> {
         });
     };
     let volts = Volts::of(&spec.supply);
-    let is_indicator = now.used == Some(Use::Indicating) && place == "indicators";
+    let is_indicator = now.role.is_some_and(ConsumerRole::is_indicator);
     let old = standard.clone().unwrap_or_else(|| now.clone());
     let watts = |lamp: &Consumer| consumer_watts(&Consumer { count: 1, ..lamp.clone() }, volts.test, volts.charging);
     let resistor = if is_indicator { load_resistor(volts.charging, watts(&old), watts(&now)) } else { None };
-    let flashing =
-        if is_indicator { compared(bike, &tried, proposed.is_some(), resistor.as_ref()) } else { Vec::new() };
+    let flashing = if is_indicator {
+        compared(bike, &tried, proposed.is_some(), resistor.as_ref().map(|one| (one, now.count)))
+    } else {
+        Vec::new()
+    };
     let (fits, fits_why) = cap_fits(old.cap, now.cap);
     let mut lamps: Vec<LampColumn> = Vec::new();
     let mut column = |side, consumer: Option<Consumer>| {
@@ -182,6 +189,14 @@ pub fn lamp_answer(bike: &Bike, ask: &LampsAsk) -> Result<LampAnswer, Refused> {
     })
 }
 
+/// Where to look first: at the indicators, else at any lamp.
+fn first_place(bike: &Bike) -> Option<String> {
+    let is_lamp = |slot: &&Slot| matches!(slot.consumer.source, Some(LightSource::Filament | LightSource::Led));
+    let specs = [&bike.fitted, &bike.standard];
+    let indicators = specs.iter().find_map(|spec| spec.consumer_as(ConsumerRole::is_indicator));
+    indicators.or_else(|| specs.iter().find_map(|spec| spec.consumers.iter().find(is_lamp))).map(|slot| slot.id.clone())
+}
+
 fn at(spec: &Spec, place: &str) -> Option<Consumer> {
     spec.consumers.iter().find(|slot| slot.id == place).map(|slot| slot.consumer.clone())
 }
@@ -200,9 +215,12 @@ fn with_lamp(spec: &Spec, place: &str, lamp: Option<&Consumer>, replaced: Option
             Some(slot) => {
                 let old = slot.consumer.clone();
                 let count = replaced.unwrap_or(lamp.count);
-                slot.consumer = Consumer { count: count.min(lamp.count), ..lamp.clone() };
+                let of_all = old.role == Some(ConsumerRole::Indicators) && count < old.count;
+                let role = |apart| if of_all { Some(apart) } else { lamp.role.or(old.role) };
+                let (front, rear) = (role(ConsumerRole::IndicatorsFront), role(ConsumerRole::IndicatorsRear));
+                slot.consumer = Consumer { count: count.min(lamp.count), role: front, ..lamp.clone() };
                 if count < old.count {
-                    let rest = Consumer { count: old.count - count, ..old };
+                    let rest = Consumer { count: old.count - count, role: rear, ..old };
                     tried.consumers.push(Slot { id: format!("{place}-rest"), consumer: rest });
                 }
             }
@@ -212,8 +230,8 @@ fn with_lamp(spec: &Spec, place: &str, lamp: Option<&Consumer>, replaced: Option
     tried
 }
 
-/// Standard, fitted, proposed, and the two cures on top of what is tried.
-fn compared(bike: &Bike, tried: &Spec, is_tried: bool, resistor: Option<&LoadResistor>) -> Vec<FlashColumn> {
+/// Standard, fitted, proposed, and the two cures on top of what is tried: a resistor beside each of so many lamps of a side.
+fn compared(bike: &Bike, tried: &Spec, is_tried: bool, resistor: Option<(&LoadResistor, u32)>) -> Vec<FlashColumn> {
     let mut columns = Vec::new();
     let mut add = |side, spec: &Spec, takes: Vec<LampsMessage>| {
         columns.extend(indicators(bike, spec).map(|indicators| FlashColumn {
@@ -228,8 +246,7 @@ fn compared(bike: &Bike, tried: &Spec, is_tried: bool, resistor: Option<&LoadRes
     if is_tried || tried.indication != bike.fitted.indication {
         add(LampSide::Proposed, tried, Vec::new());
     }
-    if let Some(resistor) = resistor {
-        let count = at(tried, "indicators").map_or(2, |lamp| lamp.count);
+    if let Some((resistor, count)) = resistor {
         let indication = Indication {
             resistor_ohms: Some(resistor.buy_ohms),
             resistors_per_side: Some(count),

@@ -2,7 +2,7 @@
 
 use super::*;
 use crate::harness::solver::LampLook;
-use crate::record::LampCap;
+use crate::record::{LampCap, Use};
 
 fn lamp(watts: f64, count: u32, source: LightSource) -> Consumer {
     Consumer {
@@ -18,12 +18,18 @@ fn lamp(watts: f64, count: u32, source: LightSource) -> Consumer {
 }
 
 fn bike() -> Bike {
-    let slot = |id: &str, consumer| Slot { id: id.to_owned(), consumer };
+    // An id says nothing of what hangs there.
+    let slot =
+        |id: &str, role, consumer| Slot { id: id.to_owned(), consumer: Consumer { role: Some(role), ..consumer } };
     let spec = Spec {
         consumers: vec![
-            slot("indicators", lamp(10.0, 2, LightSource::Filament)),
-            slot("pilot", lamp(3.0, 1, LightSource::Filament)),
-            slot("headlamp", Consumer { used: Some(Use::Lights), ..lamp(35.0, 1, LightSource::Filament) }),
+            slot("0a", ConsumerRole::Indicators, lamp(10.0, 2, LightSource::Filament)),
+            slot("0b", ConsumerRole::IndicatorPilot, lamp(3.0, 1, LightSource::Filament)),
+            slot(
+                "0c",
+                ConsumerRole::Headlamp,
+                Consumer { used: Some(Use::Lights), ..lamp(35.0, 1, LightSource::Filament) },
+            ),
         ],
         indication: Indication {
             flasher: Some(FlasherKind::Thermal),
@@ -119,7 +125,7 @@ fn an_unknown_flasher_gives_no_rate() {
 #[test]
 fn a_stronger_headlamp_of_another_cap_is_said_plainly() {
     let strong = Consumer { cap: Some(LampCap::P43t), watts: 60.0, ..bike().fitted.consumers[2].consumer.clone() };
-    let ask = LampsAsk { place: Some("headlamp".to_owned()), proposed: Some(strong), ..LampsAsk::default() };
+    let ask = LampsAsk { place: Some("0c".to_owned()), proposed: Some(strong), ..LampsAsk::default() };
     let sheet = lamp_answer(&bike(), &ask).unwrap();
     assert_eq!(sheet.fits, CapFit::DoesNotFit);
     assert!(sheet.findings.iter().any(|finding| finding.code.as_str() == "lamp.more-watts"));

@@ -28,6 +28,8 @@ pub(crate) enum CircuitMessage {
 /// What the page of lamps says.
 #[message("harness-lamps")]
 pub(crate) enum LampsMessage {
+    /// Any lamp of the bike.
+    AnyLamp,
     /// What was asked for: a lamp.
     LampWithId { place: String },
     /// What to do where there is none.

@@ -3,20 +3,29 @@
 use super::template;
 use crate::electrical::{Volts, indicating_watts};
 use crate::harness::model::{Element, Harness};
-use crate::record::{Component, Consumer, FlasherKind, LightSource, PilotFitting, Spec};
+use crate::record::{Component, Consumer, ConsumerRole, FlasherKind, LightSource, PilotFitting, Spec};
 
-/// Which elements of the templates stand for which consumer of the bike.
-const STANDS_FOR: [(&str, &[&str]); 9] = [
-    ("headlamp", &["head.low", "head.high"]),
-    ("tail", &["tail"]),
-    ("stop", &["stop"]),
-    ("indicators", &["left.front", "left.rear", "right.front", "right.rear"]),
-    ("indicators-rest", &["left.rear", "right.rear"]),
-    ("pilot", &["pilot", "pilot.left", "pilot.right"]),
-    ("speedometer-lamp", &["clock.lamp"]),
-    ("horn", &["horn"]),
-    ("ignition", &["ignition"]),
-];
+/// Which elements of the templates stand for a consumer of the bike, by its role.
+fn elements(role: ConsumerRole) -> &'static [&'static str] {
+    match role {
+        ConsumerRole::Headlamp => &["head.low", "head.high"],
+        ConsumerRole::DippedBeam => &["head.low"],
+        ConsumerRole::MainBeam => &["head.high"],
+        ConsumerRole::Tail => &["tail"],
+        ConsumerRole::Stop => &["stop"],
+        ConsumerRole::Indicators => &["left.front", "left.rear", "right.front", "right.rear"],
+        ConsumerRole::IndicatorsFront => &["left.front", "right.front"],
+        ConsumerRole::IndicatorsRear => &["left.rear", "right.rear"],
+        ConsumerRole::IndicatorPilot => &["pilot", "pilot.left", "pilot.right"],
+        ConsumerRole::MainBeamPilot => &["beam.pilot"],
+        ConsumerRole::NeutralPilot => &["neutral.lamp"],
+        ConsumerRole::Instrument => &["clock.lamp"],
+        ConsumerRole::Horn => &["horn"],
+        ConsumerRole::Ignition => &["ignition"],
+        ConsumerRole::Position | ConsumerRole::NumberPlate => &[],
+    }
+}
+
 /// Share of its load below which a thermal flasher does not flash. Common practice, no source.
 const LEAST_SHARE: f64 = 0.75;
 /// A common silicon rectifier diode, from its maker's circuit model (from memory): saturation current, emission, ohms.
@@ -34,8 +43,8 @@ pub fn bike_circuit(standard: &Spec, spec: &Spec, mark: &str) -> Option<Harness>
     let mut harness = template(mark, volts.system)?;
     pilots(&mut harness, spec);
     for slot in &spec.consumers {
-        let Some((_, marks)) = STANDS_FOR.iter().find(|(consumer, _)| *consumer == slot.id) else { continue };
-        for element in harness.elements.iter_mut().filter(|element| marks.contains(&element.id.as_str())) {
+        let ids = slot.consumer.role.map(elements).unwrap_or_default();
+        for element in harness.elements.iter_mut().filter(|element| ids.contains(&element.id.as_str())) {
             if let Some(component) = component(&slot.consumer, &element.component, &volts) {
                 element.component = component;
             }

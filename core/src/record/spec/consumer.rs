@@ -3,6 +3,7 @@
 use layshaft_wire::wire;
 
 use super::lamp_cap::LampCap;
+use super::role::ConsumerRole;
 use crate::bounds;
 use crate::check;
 use crate::error::Refused;
@@ -39,11 +40,13 @@ pub enum LightSource {
 /// Something that draws current.
 #[wire(lenient, stored)]
 pub struct Consumer {
-    /// What it is.
+    /// What it is called.
     pub name: String,
+    /// What it is to the bike; none where it is nothing that the program reckons with by name.
+    pub role: Option<ConsumerRole>,
     /// Watts of one, at its test voltage.
     pub watts: f64,
-    /// How many of them draw together.
+    /// How many of them draw together; of indicators those on one side.
     pub count: u32,
     /// When.
     pub used: Option<Use>,
@@ -64,7 +67,9 @@ impl Consumer {
     pub fn checked(mut self) -> Result<Self, Refused> {
         self.name = check::check_title("name", FieldMessage::Consumer, &self.name)?;
         bounds::WATTS.check(self.watts)?;
-        bounds::COUNT.check(f64::from(self.count))?;
+        let is_indicator = self.role.is_some_and(ConsumerRole::is_indicator);
+        let count = if is_indicator { bounds::INDICATORS_A_SIDE } else { bounds::COUNT };
+        count.check(f64::from(self.count))?;
         bounds::TEST_VOLTS.check_known(self.test_volts)?;
         bounds::LUMENS.check_known(self.lumens)?;
         Ok(self)

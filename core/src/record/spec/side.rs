@@ -9,6 +9,7 @@ use super::consumer::Consumer;
 use super::drive::Drive;
 use super::fluid::Fluid;
 use super::indication::Indication;
+use super::role::ConsumerRole;
 use super::supply::Supply;
 use super::wheel::Wheel;
 use crate::changes::{Fields, read};
@@ -53,15 +54,31 @@ macro_rules! make_spec {
         impl Spec {
             /// Reads a spec. `slots` gives the fields in each slot of a kind.
             pub(crate) fn read(slots: impl Fn(&'static str) -> BTreeMap<String, Fields>) -> Spec {
-                Spec {
+                let spec = Spec {
                     $($($slot: read(&slots($slot_kind).remove($slot_name).unwrap_or_default()),)*)*
                     $($listed: slots($listed_kind).into_iter().map(|(id, fields)| $card { id, $inner: read(&fields) }).collect(),)*
-                }
+                };
+                spec.with_roles()
             }
         }
     };
 }
 crate::records!(make_spec);
+
+impl Spec {
+    /// The spec in which a consumer stored before roles were has the role of its place.
+    fn with_roles(mut self) -> Spec {
+        for Slot { id, consumer } in &mut self.consumers {
+            consumer.role = consumer.role.or_else(|| ConsumerRole::of_old_place(id));
+        }
+        self
+    }
+
+    /// The first consumer whose role is as asked for.
+    pub fn consumer_as(&self, role: impl Fn(ConsumerRole) -> bool) -> Option<&Slot> {
+        self.consumers.iter().find(|slot| slot.consumer.role.is_some_and(&role))
+    }
+}
 
 /// A consumer with its id, the same id on both sides of the bike.
 #[wire]

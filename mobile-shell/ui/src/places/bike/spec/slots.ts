@@ -1,5 +1,5 @@
 // Consumers and fillings as rows.
-import type { Spec } from '../../../door/wire.ts';
+import type { Consumer, Spec } from '../../../door/wire.ts';
 import { amount } from '../../../show/number.ts';
 import { listed } from '../../../words/core.ts';
 import { t } from '../../../words/index.ts';
@@ -11,6 +11,11 @@ export interface SlotRow {
   title: string;
   more: string;
   value: string;
+}
+
+function howMany({ role, count, watts }: Consumer): string {
+  const power = amount(watts, 'watt', Number.isInteger(watts) ? 0 : 1);
+  return role?.startsWith('indicators') ? t('load-a-side', { count, watts: power }) : t('load-each', { count, watts: power });
 }
 
 export function slotsOf(spec: Spec, kind: SlotKind): SlotRow[] {
@@ -26,6 +31,6 @@ export function slotsOf(spec: Spec, kind: SlotKind): SlotRow[] {
     id,
     title: consumer.name,
     more: listed([consumer.source && t(`light-source-${consumer.source}`), consumer.used && t(`use-${consumer.used}`)], 'dot'),
-    value: t('load-each', { count: consumer.count, watts: amount(consumer.watts, 'watt', Number.isInteger(consumer.watts) ? 0 : 1) }),
+    value: howMany(consumer),
   }));
 }

@@ -29,7 +29,7 @@ export function indication(): Indication {
 
 const known = (value: Indication) => Object.values(value).some((each) => each !== null && each !== undefined);
 
-export function tried(place: string, lamp: Consumer | null): LampsAsk {
+export function tried(place: string | null, lamp: Consumer | null): LampsAsk {
   const flashes = numberIn('flashes');
   const seconds = numberIn('seconds');
   const counted = flashes !== null && seconds !== null ? { flashes, seconds } : null;

@@ -1,0 +1,96 @@
+//! A bike entered by hand: what is said once is known wherever it matters, whatever ids its records have.
+
+use layshaft_core::error::Refusal;
+use layshaft_core::harness::{HarnessAsk, LampsAsk, Setting};
+use layshaft_core::record::{
+    Component, Consumer, ConsumerRole, FlasherKind, Identity, Indication, LightSource, PilotFitting, Side, Supply,
+};
+use layshaft_door::Bench;
+use layshaft_door::command::{FitConsumer, RecordConsumer, RecordIndication, RecordSupply, StartBike};
+use layshaft_door::query::BareAsk;
+
+use crate::{English, SATURDAY, act, at};
+
+/// A bike of 1978 with 6 V, of which nothing else is known.
+fn six_volts() -> Bench {
+    let mut bench = Bench::in_memory().unwrap();
+    let identity = Identity { name: "Barn find".to_owned(), model_year: Some(1978), ..Identity::default() };
+    act(&mut bench, StartBike { identity }, SATURDAY).unwrap();
+    let supply = Supply { system_volts: Some(6.0), ..Supply::default() };
+    act(&mut bench, RecordSupply { side: Side::Standard, supply }, SATURDAY).unwrap();
+    bench
+}
+
+/// Enters what is usual for a role, under an id of its own.
+fn usual(bench: &mut Bench, role: ConsumerRole) -> Result<String, Refusal> {
+    let usual = bench.usual_consumers(&BareAsk {}, &at(SATURDAY)).unwrap().consumers;
+    let consumer = usual.into_iter().find(|each| each.role == role).unwrap().consumer;
+    let consumer = Consumer { name: format!("{role:?}"), ..consumer };
+    act(bench, RecordConsumer { side: Side::Standard, id: None, consumer }, SATURDAY).map(|done| done.made.unwrap())
+}
+
+#[test]
+fn lamps_entered_by_hand_stand_in_the_circuits_with_their_own_watts_and_volts() {
+    let mut bench = six_volts();
+    for role in [ConsumerRole::Headlamp, ConsumerRole::Tail, ConsumerRole::Horn, ConsumerRole::Ignition] {
+        usual(&mut bench, role).unwrap();
+    }
+    let setting = Setting::of(&[("key", "on"), ("lights", "head")]);
+    let circuit = HarnessAsk { circuit: Some("lighting".to_owned()), setting, ..HarnessAsk::default() };
+    let harness = bench.harness(&circuit, &at(SATURDAY)).unwrap().harness;
+    let low = &harness.element("head.low").unwrap().component;
+    assert_eq!(low, &Component::Filament { watts: 25.0, test_volts: 6.75 });
+}
+
+#[test]
+fn indicators_entered_by_hand_are_what_the_lamp_page_is_about() {
+    let mut bench = six_volts();
+    let headlamp = usual(&mut bench, ConsumerRole::Headlamp).unwrap();
+    let lamps = |bench: &Bench| bench.lamps(&LampsAsk::default(), &at(SATURDAY)).unwrap();
+    assert_eq!((lamps(&bench).place, lamps(&bench).flashing.len()), (headlamp, 0));
+
+    let indicators = usual(&mut bench, ConsumerRole::Indicators).unwrap();
+    usual(&mut bench, ConsumerRole::IndicatorPilot).unwrap();
+    let indication = Indication {
+        flasher: Some(FlasherKind::Thermal),
+        pilot: Some(PilotFitting::BetweenSides),
+        ..Indication::default()
+    };
+    act(&mut bench, RecordIndication { side: Side::Standard, indication }, SATURDAY).unwrap();
+    assert_eq!(lamps(&bench).place, indicators);
+
+    let led = Consumer { watts: 1.0, source: Some(LightSource::Led), ..lamps(&bench).lamps[0].consumer.clone() };
+    let tried = LampsAsk { proposed: Some(led.clone()), ..LampsAsk::default() };
+    let both = bench.lamps(&tried, &at(SATURDAY)).unwrap();
+    let says: Vec<String> = both.findings.iter().map(|finding| finding.text.english()).collect();
+    assert!(both.flashing.iter().any(|column| column.indicators.both_sides()), "{says:?}");
+
+    // What is fitted in a place stays what the place is, though the lamp itself does not say.
+    let unsaid = Consumer { role: None, ..led };
+    act(&mut bench, FitConsumer { id: indicators.clone(), consumer: unsaid }, SATURDAY).unwrap();
+    assert_eq!(lamps(&bench).place, indicators);
+    assert_eq!(bench.bike(&BareAsk {}, &at(SATURDAY)).unwrap().fitted.consumers.len(), 3);
+}
+
+#[test]
+fn a_role_is_taken_once_and_a_whole_is_not_taken_beside_its_part() {
+    let mut bench = six_volts();
+    let rear = usual(&mut bench, ConsumerRole::IndicatorsRear).unwrap();
+    for role in [ConsumerRole::IndicatorsRear, ConsumerRole::Indicators] {
+        let refusal = usual(&mut bench, role).unwrap_err();
+        assert_eq!(refusal.field.as_deref(), Some("role"));
+        assert!(refusal.message.english().contains("“IndicatorsRear”"), "{}", refusal.message.english());
+    }
+    usual(&mut bench, ConsumerRole::IndicatorsFront).unwrap();
+    let four = Consumer {
+        name: "Rear indicators".to_owned(),
+        role: Some(ConsumerRole::IndicatorsRear),
+        watts: 10.0,
+        count: 4,
+        ..Consumer::default()
+    };
+    let refusal = act(&mut bench, RecordConsumer { side: Side::Standard, id: Some(rear), consumer: four }, SATURDAY);
+    let refusal = refusal.unwrap_err();
+    assert_eq!(refusal.field.as_deref(), Some("count"));
+    assert!(refusal.message.english().contains("on one side"), "{}", refusal.message.english());
+}
