@@ -3048,6 +3048,11 @@ gearRatio: number,
 nextGearRatio: number, };
 
 /**
+ * What a machine must have for an item to be asked of it.
+ */
+export type Equipment = "hydraulicBrake" | "mechanicalBrake";
+
+/**
  * Asks for the results of one formula.
  */
 export type EvaluateAsk = { 
@@ -4565,6 +4570,10 @@ toYear?: number | null,
  * Displacement above which it is asked, cubic centimetres.
  */
 aboveCc?: number | null, 
+/**
+ * Asked only of machines with this. Left out: of all.
+ */
+onlyWith?: Equipment | null, 
 /**
  * Where the rule comes from, with its standing.
  */

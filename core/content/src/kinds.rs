@@ -44,6 +44,7 @@ const ITEM: &[Field] = &[
     may("fromYear", Data),
     may("toYear", Data),
     may("aboveCc", Data),
+    may("onlyWith", Data),
     need("source", Table(&[need("text", Text), need("standing", Data)])),
 ];
 

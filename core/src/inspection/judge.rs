@@ -1,7 +1,9 @@
 //! Judging one item.
 //!
-//! In this order: the year of first use and the displacement say whether it is asked at all; then what was answered;
-//! then a reading against the limit; then what follows from the bike; then the word. Three rules hold on every path:
+//! In this order: the year of first use and the displacement say whether it is asked at all; then what was answered; then
+//! whether the bike has what is looked at, where nothing was answered; then a reading against the limit; then what follows
+//! from the bike; then the word. An answer to the same question in another pack counts here too. Three rules hold on every
+//! path:
 //!
 //! - **A number passes by a number.** An item with a limit does not pass on the word “good”.
 //! - **“Not good” fails**, whatever was measured or worked out: the person has seen it.
@@ -13,11 +15,12 @@ use layshaft_wire::wire;
 
 use super::Verdict;
 use super::message::InspectionMessage;
-use super::pack::Item;
+use super::pack::{Equipment, Item};
 use super::verdict::{self, Said};
+use super::written::built_in;
 use crate::message::Message;
 use crate::quantity::{Derived, Source};
-use crate::record::{Bike, Identity, ItemAnswer};
+use crate::record::{AnswerWord, Bike, BrakeKind, Identity, ItemAnswer};
 use crate::units::Unit;
 
 /// An item with its verdict and the reason.
@@ -60,11 +63,15 @@ pub struct ItemVerdict {
 /// assert_eq!(judged.reason.message_id, "inspection-reading");
 /// ```
 pub fn judge_item(bike: &Bike, derived: &Derived, pack: &str, item: &Item) -> ItemVerdict {
-    let answer = bike.answers.get(&format!("{pack}/{}", item.id));
-    let said = match not_asked(&bike.identity, item) {
+    let (answer, elsewhere) = answer_to(bike, pack, item);
+    let by_itself = || if answer.is_some_and(says_something) { None } else { not_there(bike, item) };
+    let said = match not_asked(&bike.identity, item).or_else(by_itself) {
         Some(reason) => Said::new(Verdict::DoesNotApply, reason),
         None => {
             let mut said = verdict::of_answer(item, answer, derived);
+            if let Some(place) = elsewhere {
+                said.reason = verdict::and(said.reason, InspectionMessage::AnsweredElsewhere { place });
+            }
             if let Some(doubt) = doubt(&bike.identity, item) {
                 said.reason = verdict::and(said.reason, doubt);
             }
@@ -80,6 +87,34 @@ pub fn judge_item(bike: &Bike, derived: &Derived, pack: &str, item: &Item) -> It
         derived_value: said.derived_value,
         unconfirmed: item.is_unconfirmed(),
         source: item.source.clone(),
+    }
+}
+
+/// What was answered last: in this pack, or to the same question in another one, with the place of that one. It is the same
+/// question where id, words and unit are the same; the limit may be another.
+fn answer_to<'a>(bike: &'a Bike, pack: &str, item: &Item) -> (Option<&'a ItemAnswer>, Option<String>) {
+    let unit = |item: &Item| item.measure.value().map(|(unit, _)| unit);
+    let same = |other: &Item| other.id == item.id && other.title == item.title && unit(other) == unit(item);
+    let of = |pack: &str| bike.answers.get(&format!("{pack}/{}", item.id));
+    let others = built_in().iter().filter(|other| other.id != pack && other.items.iter().any(same));
+    let others = others.filter_map(|other| Some((of(&other.id)?, Some(other.place.clone()))));
+    // Of two that were given at once the own one is the last.
+    let last = others.chain(of(pack).map(|own| (own, None))).max_by_key(|(answer, _)| answer.answered_ms);
+    last.map_or((None, None), |(answer, place)| (Some(answer), place))
+}
+
+/// Whether an answer says more than that nobody looked.
+fn says_something(answer: &ItemAnswer) -> bool {
+    answer.value.is_some() || answer.word.as_ref().is_some_and(|word| *word != AnswerWord::NotChecked)
+}
+
+/// Why the item cannot be asked of this machine, as far as its brakes are known. Who knows better answers it all the same.
+fn not_there(bike: &Bike, item: &Item) -> Option<InspectionMessage> {
+    let brakes = [&bike.fitted.front_brake, &bike.fitted.rear_brake];
+    let both = |kind: BrakeKind| brakes.iter().all(|brake| brake.brake.as_ref() == Some(&kind));
+    match item.only_with.as_ref()? {
+        Equipment::HydraulicBrake => both(BrakeKind::Drum).then_some(InspectionMessage::NoHydraulicBrake),
+        Equipment::MechanicalBrake => both(BrakeKind::Disc).then_some(InspectionMessage::NoMechanicalBrake),
     }
 }
 

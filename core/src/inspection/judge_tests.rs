@@ -2,6 +2,7 @@
 
 use super::*;
 use crate::inspection::pack::{Limit, Measure};
+use crate::inspection::written::packs;
 use crate::quantity::{Judgement, Quantity, Standing};
 use crate::record::AnswerWord;
 use crate::units::Unit;
@@ -21,6 +22,7 @@ fn item(measure: Measure) -> Item {
         from_year: None,
         to_year: None,
         above_cc: None,
+        only_with: None,
         source: Source::new(Message::as_entered("a rule of the tests"), Standing::Invented),
     }
 }
@@ -249,4 +251,58 @@ fn an_item_that_is_not_asked_stays_so_whatever_was_answered() {
     bike.identity.first_used = Some(1983);
     let judged = judge_item(&bike, &Derived::default(), "p", &from);
     assert_eq!((judged.verdict, judged.stopper), (DoesNotApply, false));
+}
+
+fn braked(front: BrakeKind, rear: BrakeKind) -> Bike {
+    let mut bike = Bike::default();
+    bike.fitted.front_brake.brake = Some(front);
+    bike.fitted.rear_brake.brake = Some(rear);
+    bike
+}
+
+#[test]
+fn what_the_bike_has_not_is_not_asked_and_whoever_knows_better_answers_it() {
+    let fluid = Item { only_with: Some(Equipment::HydraulicBrake), ..item(Measure::Answer) };
+    let cable = Item { only_with: Some(Equipment::MechanicalBrake), ..item(Measure::Answer) };
+    let verdict = |bike: &Bike, item: &Item| judge_item(bike, &Derived::default(), "p", item).verdict;
+    let (drums, discs, mixed) = (
+        braked(BrakeKind::Drum, BrakeKind::Drum),
+        braked(BrakeKind::Disc, BrakeKind::Disc),
+        braked(BrakeKind::Disc, BrakeKind::Drum),
+    );
+    assert_eq!([&drums, &discs, &mixed].map(|bike| verdict(bike, &fluid)), [DoesNotApply, Unknown, Unknown]);
+    assert_eq!([&drums, &discs, &mixed].map(|bike| verdict(bike, &cable)), [Unknown, DoesNotApply, Unknown]);
+    // A brake of which nothing is known asks.
+    assert_eq!(verdict(&Bike::default(), &fluid), Unknown);
+    let said = |word| Bike { answers: bike(Some(word), None).answers, ..drums.clone() };
+    assert_eq!([NotGood, Good, NotChecked].map(|word| verdict(&said(word), &fluid)), [Fail, Pass, DoesNotApply]);
+}
+
+#[test]
+fn an_answer_to_the_same_question_in_another_pack_counts_and_says_so() {
+    let packs = packs();
+    let of = |pack: &str, id: &str| {
+        let pack = packs.iter().find(|known| known.id == pack).unwrap();
+        pack.items.iter().find(|item| item.id == id).unwrap().clone()
+    };
+    let answered = |pack: &str, word, at| {
+        let answer = ItemAnswer { word: Some(word), answered_ms: Some(at), ..ItemAnswer::default() };
+        (format!("{pack}/brake.controls"), answer)
+    };
+    let judged = |answers: &[(String, ItemAnswer)], id: &str| {
+        let bike = Bike { answers: answers.iter().cloned().collect(), ..Bike::default() };
+        let judged = judge_item(&bike, &Derived::default(), "gb", &of("gb", id));
+        (judged.verdict, judged.reason.english())
+    };
+    let (verdict, reason) = judged(&[answered("eu", NotGood, 1)], "brake.controls");
+    assert_eq!(verdict, Fail);
+    assert!(reason.ends_with("You answered this in the walk-through for European Union."), "{reason}");
+    // The last answer counts, wherever it was given, also one that takes an earlier one back.
+    assert_eq!(judged(&[answered("eu", NotGood, 1), answered("gb", Good, 2)], "brake.controls").0, Pass);
+    assert_eq!(judged(&[answered("eu", NotGood, 2), answered("gb", Good, 1)], "brake.controls").0, Fail);
+    assert_eq!(judged(&[answered("eu", Good, 1), answered("gb", NotChecked, 2)], "brake.controls").0, Unknown);
+    assert_eq!(judged(&[answered("eu", Good, 1), answered("gb", NotChecked, 1)], "brake.controls").0, Unknown);
+    // The same id with other words is another question.
+    let plate = ("eu/identity.plate".to_owned(), ItemAnswer { word: Some(Good), ..ItemAnswer::default() });
+    assert_eq!(judged(&[plate], "identity.plate").0, Unknown);
 }

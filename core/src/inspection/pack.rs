@@ -40,6 +40,15 @@ pub enum Measure {
     },
 }
 
+/// What a machine must have for an item to be asked of it.
+#[wire]
+pub enum Equipment {
+    /// A brake with fluid: a disc.
+    HydraulicBrake,
+    /// A brake on a cable or a rod: a drum.
+    MechanicalBrake,
+}
+
 /// One thing that is inspected.
 #[wire]
 pub struct Item {
@@ -64,6 +73,8 @@ pub struct Item {
     pub to_year: Option<u32>,
     /// Displacement above which it is asked, cubic centimetres.
     pub above_cc: Option<f64>,
+    /// Asked only of machines with this. Left out: of all.
+    pub only_with: Option<Equipment>,
     /// Where the rule comes from, with its standing.
     pub source: Source,
 }

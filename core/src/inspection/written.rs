@@ -9,6 +9,7 @@ use std::sync::OnceLock;
 use serde::Deserialize;
 
 use super::message::PackMessage;
+use super::pack::Equipment;
 use super::{Item, Limit, Measure, Pack};
 use crate::bounds;
 use crate::check;
@@ -42,6 +43,7 @@ struct WrittenItem {
     from_year: Option<u32>,
     to_year: Option<u32>,
     above_cc: Option<f64>,
+    only_with: Option<Equipment>,
     source: WrittenSource,
 }
 
@@ -125,6 +127,7 @@ impl WrittenItem {
             from_year: self.from_year,
             to_year: self.to_year,
             above_cc: self.above_cc,
+            only_with: self.only_with,
             id,
         })
     }

@@ -25,6 +25,12 @@ pub(crate) enum InspectionMessage {
     ToYear { to: Measure, year: Measure },
     /// Asked of larger machines.
     AboveDisplacement { above: Measure, displacement: Measure },
+    /// Both brakes are drums.
+    NoHydraulicBrake,
+    /// Both brakes are discs.
+    NoMechanicalBrake,
+    /// The answer was given in the walk-through of another place.
+    AnsweredElsewhere { place: String },
     /// Asked though the year is not known.
     YearUnknown,
     /// First used in the year in which the rule begins.
