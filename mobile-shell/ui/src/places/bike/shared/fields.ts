@@ -19,6 +19,8 @@ export type Entry =
 export interface Field {
   key: string;
   entry: Entry;
+  /** Asked only where another field of the record says this. */
+  only?: { key: string; says: string };
 }
 
 export interface SpecSection {
@@ -43,23 +45,29 @@ const wheel: Field[] = [
   number('rimWidthInch', 'inch', 'rimWidth', 2),
   { key: 'spoked', entry: { kind: 'flag' } },
 ];
+const ofKind = (says: string, fields: Field[]): Field[] => fields.map((field) => ({ ...field, only: { key: 'brake', says } }));
 const brake: Field[] = [
   { key: 'brake', entry: { kind: 'pick', options: choices('brake-kind') } },
-  number('rotorMm', 'millimetre', 'disc', 0),
-  number('masterMm', 'millimetre', 'bore', 1),
-  number('leverRatio', 'none', 'leverRatio', 2),
-  number('pistons', 'none', 'pistons', 0),
-  number('pistonMm', 'millimetre', 'bore', 1),
-  { key: 'opposed', entry: { kind: 'flag' } },
+  ...ofKind('disc', [
+    number('rotorMm', 'millimetre', 'disc', 0),
+    number('masterMm', 'millimetre', 'bore', 1),
+    number('leverRatio', 'none', 'leverRatio', 2),
+    number('pistons', 'none', 'pistons', 0),
+    number('pistonMm', 'millimetre', 'bore', 1),
+    { key: 'opposed', entry: { kind: 'flag' } },
+    number('effectiveRadiusMm', 'millimetre', 'effectiveRadius', 1),
+    number('padClearanceMm', 'millimetre', 'padClearance', 2),
+    number('hoseMm', 'millimetre', 'hoseLength', 0),
+    number('hoseSwellMlM', 'millilitre', 'hoseSwell', 2),
+    { key: 'fluid', entry: { kind: 'pick', options: choices('fluid-grade') } },
+  ]),
+  ...ofKind('drum', [
+    number('rotorMm', 'millimetre', 'drum', 0),
+    number('camArmMm', 'millimetre', 'camArm', 0),
+    number('camDegrees', 'degree', 'camAngle', 0),
+    { key: 'twinLeading', entry: { kind: 'flag' } },
+  ]),
   number('padFriction', 'none', 'padFriction', 2),
-  number('effectiveRadiusMm', 'millimetre', 'effectiveRadius', 1),
-  number('padClearanceMm', 'millimetre', 'padClearance', 2),
-  number('hoseMm', 'millimetre', 'hoseLength', 0),
-  number('hoseSwellMlM', 'millilitre', 'hoseSwell', 2),
-  { key: 'fluid', entry: { kind: 'pick', options: choices('fluid-grade') } },
-  number('camArmMm', 'millimetre', 'camArm', 0),
-  number('camDegrees', 'degree', 'camAngle', 0),
-  { key: 'twinLeading', entry: { kind: 'flag' } },
 ];
 
 export const SECTIONS: SpecSection[] = [
@@ -169,6 +177,19 @@ export const SECTIONS: SpecSection[] = [
     record: (side, indication) => ({ kind: 'recordIndication', side, indication }),
   },
 ];
+
+const isSaid = (value: unknown) => value !== null && value !== undefined && !(Array.isArray(value) && value.length === 0);
+
+/** The values that say something. */
+export const known = (values: Record<string, unknown>) => Object.fromEntries(Object.entries(values).filter(([, value]) => isSaid(value)));
+
+/** What is asked of a record: what it can have as far as it is known, and whatever was entered before. */
+export function fieldsOf(section: SpecSection, values: Record<string, unknown>): Field[] {
+  const asked = section.fields.filter(({ only }) => !only || values[only.key] === only.says);
+  const keys = new Set(asked.map((field) => field.key));
+  const entered = section.fields.filter((field) => !keys.has(field.key) && isSaid(values[field.key]));
+  return [...asked, ...entered.filter((field, at) => entered.findIndex((each) => each.key === field.key) === at)];
+}
 
 export function label(section: SpecSection, field: Field): string {
   return tables.field(section.kind, field.key);
