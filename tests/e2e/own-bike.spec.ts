@@ -10,6 +10,7 @@ async function barnFind(page: Page) {
   await page.getByLabel('Name of the bike').fill('Barn find');
   await press(page, 'Next');
   await press(page, 'Put it on the shelf');
+  await page.locator('main[data-page="today"]').waitFor();
   await goTo(page, '#/bike/spec/standard/supply');
   await page.getByRole('button', { name: /^System/ }).click();
   await typeOnPad(page, '6');
@@ -38,7 +39,7 @@ test('a lamp is entered by what it is, and stands on the lamp page, in the circu
   await barnFind(page);
   await addUsual(page, 'Headlamp');
   await addUsual(page, 'Indicators');
-  await expect(page.getByRole('row', { name: /Indicators/ }).first()).toContainText('2 a side');
+  await expect(page.getByRole('link', { name: /^Indicators/ }).first()).toContainText('2 a side');
   await goTo(page, '#/numbers/lamps');
   await expect(page.getByRole('button', { name: /^Place/ })).toContainText('Indicators');
   await goTo(page, '#/numbers/load');
@@ -56,10 +57,12 @@ test('the inspection asks drums for no fluid, and an objection counts', async ({
   await goTo(page, '#/inspect/eu/item/brake.fluid');
   await expect(page.getByText(/Not asked: both brakes of this bike are drums/)).toBeVisible();
   await press(page, 'Not good');
+  await page.locator('main[data-page="inspect/eu/item/brake.cylinders"]').waitFor();
   await goTo(page, '#/inspect/eu/item/brake.fluid');
   await expect(page.getByText(/Not asked: both brakes/)).toHaveCount(0);
   await goTo(page, '#/inspect/eu/item/brake.controls');
   await press(page, 'Good');
+  await page.locator('main[data-page="inspect/eu/item/brake.cables-rods"]').waitFor();
   await goTo(page, '#/inspect/gb/item/brake.controls');
   await expect(page.getByText(/You answered this in the walk-through for European Union/)).toBeVisible();
 });

@@ -32,6 +32,8 @@ export interface SpecSection {
   /** The record's slot in the history: `standard/drive`. */
   kind: string;
   slot: string;
+  /** The section of the other end, whose figures may be copied. */
+  like?: string;
 }
 
 const number = (key: string, unit: Unit, bound: BoundId, decimals?: number): Field => ({ key, entry: { kind: 'number', unit, bound, decimals } });
@@ -118,6 +120,7 @@ export const SECTIONS: SpecSection[] = [
   },
   {
     id: 'rear-wheel',
+    like: 'front-wheel',
     title: t('spec-rear-wheel'),
     kind: 'wheel',
     slot: 'rear',
@@ -153,6 +156,7 @@ export const SECTIONS: SpecSection[] = [
   },
   {
     id: 'rear-brake',
+    like: 'front-brake',
     title: t('spec-rear-brake'),
     kind: 'brake',
     slot: 'rear',
