@@ -30,7 +30,7 @@ async function addUsual(page: Page, what: string) {
   await goTo(page, '#/bike/slot/standard/consumer');
   await page.getByRole('button', { name: /^What it is/ }).click();
   await page.getByRole('dialog').getByRole('button', { name: new RegExp(`^${what}`) }).click();
-  await expect(page.getByText(/These figures are typical/)).toBeVisible();
+  await expect(page.getByText(/Typical figures/)).toBeVisible();
   await press(page, 'Save');
   await page.locator('main[data-page="bike/spec"]').waitFor();
 }
