@@ -104,13 +104,31 @@ fn write(equation: &mut String, pieces: &[Piece], stand: &[Stands], term: usize)
 /// Writes a number with at most four decimals; what is entered has fewer, what is worked out is cut there. A small one keeps three
 /// figures, a negative one stands in brackets, so that no two signs meet.
 fn push_rounded(shown: &mut String, number: f64) {
-    let cut = match number.abs() {
-        ..1e-9 => 0.0,
-        ..0.01 => format!("{number:.2e}").parse().unwrap_or(number),
-        _ => (number * 1e4).round() / 1e4,
-    };
+    let size = number.abs();
+    let is_negative = number < 0.0 && size >= 1e-9;
+    shown.push_str(if is_negative { "(−" } else { "" });
     // Writing to a text cannot fail.
-    let _ = if cut < 0.0 { write!(shown, "(−{})", -cut) } else { write!(shown, "{cut}") };
+    let _ = match size {
+        ..1e-9 => write!(shown, "0"),
+        ..0.01 => write!(shown, "{}", format!("{size:.2e}").parse().unwrap_or(size)),
+        // Whole ten-thousandths are told exactly, and in half the time of the shortest decimals of a binary fraction.
+        ..1e11 => push_decimals(shown, (size * 1e4).round() as u64),
+        _ => write!(shown, "{size}"),
+    };
+    shown.push_str(if is_negative { ")" } else { "" });
+}
+
+/// Writes a number of ten-thousandths as a decimal without closing zeros.
+fn push_decimals(shown: &mut String, number: u64) -> std::fmt::Result {
+    write!(shown, "{}", number / 10_000)?;
+    let (mut rest, mut places) = (number % 10_000, 4);
+    if rest == 0 {
+        return Ok(());
+    }
+    while rest % 10 == 0 {
+        (rest, places) = (rest / 10, places - 1);
+    }
+    write!(shown, ".{rest:0places$}")
 }
 
 #[cfg(test)]

@@ -115,3 +115,12 @@ fn a_line_asked_for_again_with_other_numbers_known_reads_as_it_would_have_the_fi
     assert_eq!(five.replace("100 × 5", "100 × 6"), six);
     assert_eq!(shown(5.0), five);
 }
+
+#[test]
+fn decimals_are_those_of_the_shortest_decimal_number() {
+    for number in [0.01, 0.0123, 1.0, 12.5, 0.30000000000000004, 1_234.567_89, 99_999.999_96, 7e10, 3e12, 1e300] {
+        let usual = if number < 1e11 { (number * 1e4_f64).round() / 1e4 } else { number };
+        assert_eq!(rounded(number), format!("{usual}"));
+        assert_eq!(rounded(-number), format!("(−{usual})"));
+    }
+}
