@@ -34,7 +34,7 @@ export const PAGES = [
   ['job-new-step', '#/plan/new', (page) => press(page, 'Add a step')],
   ['bench', (page) => firstLink(page, '#/today', 'a[href^="#/bench/"]')],
   ['finish', '#/today', (page) => page.getByRole('button', { name: /^It is done/ }).first().click()],
-  ['finish-coat', '#/plan/job/tank-primer', (page) => page.getByRole('button', { name: /^It is done/ }).click()],
+  ['finish-job', '#/plan/job/tank-primer', (page) => page.getByRole('button', { name: /^It is done/ }).click()],
   ['numbers', '#/numbers'],
   ['handbook', '#/numbers/handbook'],
   ['handbook-open', '#/numbers/handbook', openFormula],
