@@ -190,6 +190,7 @@ bounds! {
     HANDS_ON HandsOn "handsOnMinutes" 1.0 2880.0 Minute;
     LEAST_MINUTES LeastMinutes "leastMinutes" 1.0 2880.0 Minute;
     MOST_MINUTES MostMinutes "mostMinutes" 1.0 5760.0 Minute;
+    MINUTES_TAKEN MinutesTaken "minutesTaken" 1.0 1440.0 Minute;
     AT_MOST_HOURS AtMostHours "atMostHours" 0.1 2000.0 Hour;
     LEAST_DAYS LeastDays "leastDays" 0.0 365.0 Day;
     LIKELY_DAYS LikelyDays "likelyDays" 0.0 365.0 Day;

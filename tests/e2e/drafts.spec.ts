@@ -87,6 +87,9 @@ test('what was typed goes over what has become of the job meanwhile, and only th
   await reload(page);
   await goTo(page, job ?? '');
   await press(page, 'It is done');
+  await page.getByRole('dialog').getByRole('button', { name: 'Done', exact: true }).click();
+  await expect(page.getByRole('dialog').getByText(/is done\./)).toBeVisible();
+  await page.getByRole('dialog').getByRole('button', { name: 'Close' }).last().click();
   await goTo(page, `${job}/edit`);
   await expect(page.getByLabel('What is done')).toHaveValue('Another name');
   await press(page, 'Save');

@@ -7,6 +7,7 @@ mod bad_input;
 mod cautions;
 mod documents;
 mod findings;
+mod finishing;
 mod floors;
 mod handbook;
 mod merge;

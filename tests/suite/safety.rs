@@ -177,7 +177,7 @@ fn wait_and_cure(mark: &str, name: &str, celsius: f64) -> (Option<i64>, Option<i
     let place = Place { night_celsius: Some(celsius), day_celsius: Some(celsius), humidity: Some(50.0) };
     act(&mut bench, DescribePlace { place }, SATURDAY).unwrap();
     let job = act(&mut bench, AddReadyMade { ready_made: mark.into() }, SATURDAY).unwrap().made.unwrap();
-    act(&mut bench, FinishJob { id: job.clone() }, SATURDAY).unwrap();
+    act(&mut bench, FinishJob { id: job.clone(), ..FinishJob::default() }, SATURDAY).unwrap();
     let plan = bench.plan(&PlanAsk::default(), &at(SATURDAY)).unwrap();
     let wait_ms = plan.rows.iter().find(|row| row.job == job).unwrap().wait_until_ms;
     let product = typical_product(name).unwrap();

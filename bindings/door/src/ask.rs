@@ -47,8 +47,12 @@ impl Bench {
             })
             .collect::<Result<_, _>>()?;
         let ready = job.ready_made.as_deref().and_then(ready_made::ready_made_job);
-        let supplies = ready.map(|ready| ready.supplies).unwrap_or_default();
-        Ok(JobAnswer { id: ask.id.clone(), tools: self.tools_of(&job), job, row, cures, supplies })
+        let (supplies, laid) = ready.map(|ready| (ready.supplies, ready.lays)).unwrap_or_default();
+        let mut lays: Vec<String> = job.wait.as_ref().and_then(|wait| wait.product.clone()).into_iter().collect();
+        lays.extend(
+            laid.into_iter().filter(|name| Some(name) != job.wait.as_ref().and_then(|wait| wait.product.as_ref())),
+        );
+        Ok(JobAnswer { id: ask.id.clone(), tools: self.tools_of(&job), job, row, cures, lays, supplies })
     }
 
     /// The tools of a job, each with the part that stands for it where it is not at hand.

@@ -47,6 +47,10 @@ pub(crate) enum DoorMessage {
     NoSuchTool { job: String, tool: String },
     /// A tool that is to be bought already.
     ToolListed { tool: String },
+    /// A part that is fitted with a job that does not need it.
+    NotItsPart { job: String, part: String },
+    /// A job that is opened again while its coat cures.
+    ClockGoesOn { coat: String },
     /// A paint job with nothing left to lay.
     AllOn,
     /// A coat that is too soft; what follows says until when.

@@ -152,6 +152,8 @@ pub struct JobAnswer {
     pub row: Option<PlanRow>,
     /// Its running cures.
     pub cures: Vec<CureAnswer>,
+    /// Names of the coating products that are on when it is done: what it waits for first, then what else it lays.
+    pub lays: Vec<String>,
     /// Tools to lay out before it begins.
     pub tools: Vec<JobTool>,
     /// Parts and supplies that it usually takes.

@@ -595,7 +595,7 @@ unit: Unit, };
  * What tells an accepted range from every other; beside each the field that takes it. Its label is the message
  * `bound-<id>`.
  */
-export type BoundId = "frontTeeth" | "rearTeeth" | "primaryRatio" | "gearRatio" | "gears" | "chainLinks" | "centreDistance" | "overallRatio" | "pitch" | "revLimit" | "engineSpeed" | "roadSpeed" | "circumference" | "finalRatio" | "sprocketTeeth" | "speedometerOver" | "gear" | "taller" | "pairsShown" | "chainWearLimit" | "chainSlack" | "pitches" | "measuredChain" | "corrector" | "readingFactor" | "peakTorque" | "peakTorqueRpm" | "revPoint" | "crankTorque" | "dragArea" | "driveEfficiency" | "rolling" | "tyrePressure" | "grade" | "headWind" | "altitude" | "airDensity" | "tyreWidth" | "tyreWidthInch" | "aspectRatio" | "sectionHeight" | "outerDiameter" | "ageDays" | "rimCode" | "loadIndex" | "plyRating" | "tyreWeek" | "axleLoad" | "rimWidth" | "watts" | "consumerWatts" | "count" | "indicatorsASide" | "duty" | "testVolts" | "systemVolts" | "chargingVolts" | "batteryAh" | "ratedHours" | "peukert" | "amperes" | "restedVolts" | "alternatorWatts" | "temperature" | "bakeTemperature" | "lowestAir" | "highestAir" | "dampestAir" | "humidity" | "cureHours" | "meanRate" | "activation" | "handsOn" | "leastMinutes" | "mostMinutes" | "atMostHours" | "leastDays" | "likelyDays" | "colder" | "mostDays" | "waitHours" | "spotHours" | "modelYear" | "dryMass" | "displacement" | "peakPower" | "bore" | "disc" | "drum" | "leverRatio" | "hydraulicRatio" | "pistons" | "litres" | "money" | "reading" | "compared" | "benchStart" | "benchEnd" | "timeAtHand" | "weekday" | "daysShown" | "padFriction" | "effectiveRadius" | "padClearance" | "hoseLength" | "hoseBore" | "hoseSwell" | "masterStroke" | "camArm" | "camAngle" | "rodTravel" | "shoeShare" | "leverForce" | "wheelRadius" | "ridingMass" | "loadMass" | "roadFriction" | "deceleration" | "brakeEfficiency" | "brakingSpeed" | "reaction" | "stoppingDistance" | "fluidYears" | "waterPercent" | "threadDiameter" | "threadPitch" | "turnsInch" | "threadTurns" | "overLength" | "threadFriction" | "torque" | "nutFactor" | "preloadShare" | "stressArea" | "stress" | "engagedDiameters" | "screwLoad" | "shearStrength" | "engagement" | "cup" | "pours" | "lastPour" | "cups" | "fuel" | "premixParts" | "readyMl" | "readyGram" | "mixParts" | "thinner" | "paintedArea" | "solids" | "film" | "sprayLoss" | "coats" | "can" | "density" | "spreading" | "wireSection" | "wireLength" | "wireBack" | "wireTemperature" | "allowedDrop" | "emf" | "circuitOhms" | "circuitWatts" | "circuitVolts" | "fuseRating" | "meterReading" | "flasherWatts" | "flashRate" | "loadResistor" | "resistors" | "flashes" | "countedSeconds" | "lumens" | "idleVolts" | "fastVolts" | "gravity" | "drain" | "charger" | "harnessAge" | "potLife" | "surfaceLength" | "surfaceGirth" | "surfaceDiameter" | "pieces" | "turningSpeed" | "movingSpeed" | "rollingSpeed" | "elongation" | "rodPull" | "charge" | "steadyDrain" | "flasherLoad" | "flasherContacts" | "wireGauge" | "tailDays" | "quantile" | "saturation" | "emission" | "checkMinutes" | "probability" | "seatDiameter" | "holeDiameter" | "restedReading" | "lengthReading" | "shareReading" | "flashReading" | "speedReading" | "timeReading" | "voltageReading" | "engineReading" | "clockMinutes" | "processSteps";
+export type BoundId = "frontTeeth" | "rearTeeth" | "primaryRatio" | "gearRatio" | "gears" | "chainLinks" | "centreDistance" | "overallRatio" | "pitch" | "revLimit" | "engineSpeed" | "roadSpeed" | "circumference" | "finalRatio" | "sprocketTeeth" | "speedometerOver" | "gear" | "taller" | "pairsShown" | "chainWearLimit" | "chainSlack" | "pitches" | "measuredChain" | "corrector" | "readingFactor" | "peakTorque" | "peakTorqueRpm" | "revPoint" | "crankTorque" | "dragArea" | "driveEfficiency" | "rolling" | "tyrePressure" | "grade" | "headWind" | "altitude" | "airDensity" | "tyreWidth" | "tyreWidthInch" | "aspectRatio" | "sectionHeight" | "outerDiameter" | "ageDays" | "rimCode" | "loadIndex" | "plyRating" | "tyreWeek" | "axleLoad" | "rimWidth" | "watts" | "consumerWatts" | "count" | "indicatorsASide" | "duty" | "testVolts" | "systemVolts" | "chargingVolts" | "batteryAh" | "ratedHours" | "peukert" | "amperes" | "restedVolts" | "alternatorWatts" | "temperature" | "bakeTemperature" | "lowestAir" | "highestAir" | "dampestAir" | "humidity" | "cureHours" | "meanRate" | "activation" | "handsOn" | "leastMinutes" | "mostMinutes" | "minutesTaken" | "atMostHours" | "leastDays" | "likelyDays" | "colder" | "mostDays" | "waitHours" | "spotHours" | "modelYear" | "dryMass" | "displacement" | "peakPower" | "bore" | "disc" | "drum" | "leverRatio" | "hydraulicRatio" | "pistons" | "litres" | "money" | "reading" | "compared" | "benchStart" | "benchEnd" | "timeAtHand" | "weekday" | "daysShown" | "padFriction" | "effectiveRadius" | "padClearance" | "hoseLength" | "hoseBore" | "hoseSwell" | "masterStroke" | "camArm" | "camAngle" | "rodTravel" | "shoeShare" | "leverForce" | "wheelRadius" | "ridingMass" | "loadMass" | "roadFriction" | "deceleration" | "brakeEfficiency" | "brakingSpeed" | "reaction" | "stoppingDistance" | "fluidYears" | "waterPercent" | "threadDiameter" | "threadPitch" | "turnsInch" | "threadTurns" | "overLength" | "threadFriction" | "torque" | "nutFactor" | "preloadShare" | "stressArea" | "stress" | "engagedDiameters" | "screwLoad" | "shearStrength" | "engagement" | "cup" | "pours" | "lastPour" | "cups" | "fuel" | "premixParts" | "readyMl" | "readyGram" | "mixParts" | "thinner" | "paintedArea" | "solids" | "film" | "sprayLoss" | "coats" | "can" | "density" | "spreading" | "wireSection" | "wireLength" | "wireBack" | "wireTemperature" | "allowedDrop" | "emf" | "circuitOhms" | "circuitWatts" | "circuitVolts" | "fuseRating" | "meterReading" | "flasherWatts" | "flashRate" | "loadResistor" | "resistors" | "flashes" | "countedSeconds" | "lumens" | "idleVolts" | "fastVolts" | "gravity" | "drain" | "charger" | "harnessAge" | "potLife" | "surfaceLength" | "surfaceGirth" | "surfaceDiameter" | "pieces" | "turningSpeed" | "movingSpeed" | "rollingSpeed" | "elongation" | "rodPull" | "charge" | "steadyDrain" | "flasherLoad" | "flasherContacts" | "wireGauge" | "tailDays" | "quantile" | "saturation" | "emission" | "checkMinutes" | "probability" | "seatDiameter" | "holeDiameter" | "restedReading" | "lengthReading" | "shareReading" | "flashReading" | "speedReading" | "timeReading" | "voltageReading" | "engineReading" | "clockMinutes" | "processSteps";
 
 /**
  * A brake.
@@ -3535,13 +3535,29 @@ text: Message, };
 export type FindingCode = "balance.above-idle" | "balance.never" | "battery.another-voltage" | "battery.cell" | "battery.drain" | "battery.gas" | "battery.leave-half" | "battery.tables-differ" | "battery.unknown" | "brake-fluid.due" | "brake-fluid.mixed" | "brake-fluid.never-mix" | "brake.below-line" | "brake.beyond-grip" | "brake.cam-over" | "brake.cannot-be" | "brake.clearance-usual" | "brake.friction-open" | "brake.long-lever" | "brake.may-miss-line" | "brake.missing-cam" | "brake.missing-disc" | "brake.missing-lever-ratio" | "brake.ratio-uncommon" | "brake.standard-unknown" | "brake.taken-unchanged" | "chain.adjuster-ends-swapped" | "chain.another-chain" | "chain.cannot-close" | "chain.cannot-run" | "chain.distance-disagrees" | "chain.front-size" | "chain.little-room-for-wear" | "chain.odd-count" | "chain.outside-adjuster" | "chain.rear-size" | "chain.shorter-than-new" | "chain.slack-open" | "chain.tight-spot" | "chain.too-slack" | "chain.too-tight" | "chain.wear-between" | "chain.wear-unknown" | "chain.worn-beyond-adjuster" | "chain.worn-out" | "charger.too-strong" | "charging.outside" | "charging.pattern" | "charging.too-high" | "charging.unknown" | "choice.goal-missed" | "choice.limits-assumed" | "choice.none-fits" | "choice.none-left" | "choice.speedometer-on-wheel" | "choice.speedometer-open" | "choice.speedometer-outside" | "climate.assumed" | "cold.limit-unknown" | "cold.part-of-day" | "cold.stands-still" | "cure.full-unknown" | "cure.hold" | "dew.too-close" | "faults.caution" | "faults.recheck" | "fill.by-occasion" | "fill.missing-grade" | "fill.rounded" | "flasher.counted" | "flasher.too-little-load" | "fuse.blows" | "fuse.close-to-battery" | "gearing.beyond-limit" | "gearing.front-clearance" | "gearing.front-limit" | "gearing.missing-adjuster" | "gearing.missing-centre-distance" | "gearing.missing-chain-size" | "gearing.missing-rev-limit" | "gearing.missing-speedometer" | "gearing.rear-limit" | "gearing.standard-unknown" | "harness.drop" | "harness.floating" | "harness.no-earth" | "harness.not-settled" | "harness.sources-in-conflict" | "heat.no-faster" | "humidity.too-high" | "humidity.unknown" | "indicator.both-sides" | "indicator.stops" | "indicator.too-fast" | "lamp.cap" | "lamp.led-approval" | "lamp.more-watts" | "lamp.polarity" | "load.use-unknown" | "mix.by-volume" | "mix.loss-unknown" | "mix.pot-life" | "mix.premix-parts" | "mix.thinner-meaning" | "output.nominal-curve" | "output.unknown" | "plan.air-unknown" | "plan.assumed-bench-time" | "plan.assumed-helper" | "plan.circle" | "plan.done-without-day" | "plan.limit-missed" | "plan.limit-never-kept" | "plan.limit-passed" | "plan.limit-waits" | "plan.never-reached" | "plan.no-own-time" | "plan.no-stretch" | "plan.part-late" | "plan.part-not-ordered" | "plan.part-without-day" | "plan.sand-first" | "plan.wait-unknown" | "plan.wait-without-end" | "process.decal-on-colour" | "process.sand-first" | "process.window-unknown" | "product.caution" | "product.typical" | "relay.chatters" | "screw.no-substitute" | "speedometer.may-read-high" | "speedometer.may-read-low" | "speedometer.reads-high" | "speedometer.reads-low" | "speedometer.standard-unknown" | "stay.heat-lamp" | "stay.house-assumed" | "thread.missing-class" | "thread.missing-seat" | "thread.none" | "thread.several" | "thread.too-short" | "thrust.beyond-tyre" | "thrust.lower-gear-faster" | "thrust.none-held" | "thrust.rolling-held" | "thrust.too-short" | "thrust.too-tall" | "thrust.top-changes" | "torque.maker-above-band" | "torque.not-the-makers" | "tyre.age" | "tyre.date-unlikely" | "tyre.front.load" | "tyre.front.other-size" | "tyre.front.rating-lower" | "tyre.front.rim" | "tyre.front.speed" | "tyre.front.tube" | "tyre.height-open" | "tyre.load-open" | "tyre.mixed" | "tyre.nearest-equivalent" | "tyre.rear.load" | "tyre.rear.other-size" | "tyre.rear.rating-lower" | "tyre.rear.rim" | "tyre.rear.speed" | "tyre.rear.tube" | "tyre.rim-open" | "tyre.speed-open" | "tyre.tube-in-tubeless" | "tyre.tube-open" | "tyre.tubeless-on-spokes" | "tyre.unknown" | "window.closed" | "window.open" | "wire.none" | "wire.overloaded" | "wire.too-thin";
 
 /**
- * Finishes a job.
+ * Finishes a job, with all that is worth keeping of it; whatever is left out is not known or not done.
  */
 export type FinishJob = { 
 /**
  * Its id.
  */
-id: string, };
+id: string, 
+/**
+ * The clock of the coat that it put on.
+ */
+startClock?: StartClock | null, 
+/**
+ * Parts of the job, by their ids, that are on the bike now.
+ */
+partsFitted: Array<string>, 
+/**
+ * How long it took, minutes.
+ */
+minutesTaken?: number | null, 
+/**
+ * What is worth knowing about how it went.
+ */
+note?: string | null, };
 
 /**
  * Fits other parts in a brake.
@@ -4749,7 +4765,19 @@ air?: Air | null,
 /**
  * Tools to lay out before it begins; left out: those of the ready-made job that it was made from.
  */
-tools?: Array<string> | null, };
+tools?: Array<string> | null, 
+/**
+ * When it was begun at the bench, milliseconds since 1970 (UTC).
+ */
+begunMs?: number | null, 
+/**
+ * How long it took in the end, minutes; left out: nobody knows.
+ */
+minutesTaken?: number | null, 
+/**
+ * What is worth knowing about how it went.
+ */
+note?: string | null, };
 
 /**
  * One job at the bench.
@@ -4771,6 +4799,10 @@ row?: PlanRow | null,
  * Its running cures.
  */
 cures: Array<CureAnswer>, 
+/**
+ * Names of the coating products that are on when it is done: what it waits for first, then what else it lays.
+ */
+lays: Array<string>, 
 /**
  * Tools to lay out before it begins.
  */
@@ -8505,6 +8537,31 @@ export type StartBike = {
 identity: Identity, };
 
 /**
+ * The clock of a coat that a job put on.
+ */
+export type StartClock = { 
+/**
+ * What went on.
+ */
+product: Product, 
+/**
+ * On what; left out: what the job is called.
+ */
+title?: string | null, 
+/**
+ * Where it cures; left out: in the garage.
+ */
+place?: StayPlace | null, 
+/**
+ * Temperature there, °C, where the place needs one.
+ */
+celsius?: number | null, 
+/**
+ * When it went on, milliseconds since 1970 (UTC); left out: now.
+ */
+startedMs?: number | null, };
+
+/**
  * Puts a coat on and starts its clock.
  */
 export type StartCure = { 
@@ -8618,7 +8675,11 @@ caution?: string | null,
 /**
  * A clock that starts from this step, minutes.
  */
-clockMinutes?: number | null, };
+clockMinutes?: number | null, 
+/**
+ * What it asks for: the bench shows a button for each.
+ */
+asks?: Array<StepAsk> | null, };
 
 /**
  * A step with its window.
@@ -8662,6 +8723,11 @@ reason?: Message | null,
  * It is the next.
  */
 next: boolean, };
+
+/**
+ * What a step asks for beside the work.
+ */
+export type StepAsk = "photo" | "cure" | "torque";
 
 /**
  * Stopping with the brake that is looked at.

@@ -3,8 +3,10 @@
 use crate::part::Part::{Data, List, Names, Pairs, Table, Text, Word, Words};
 use crate::part::{Field, Kind, may, need};
 
-const STEPS: Field =
-    need("steps", List(&[need("id", Data), need("text", Text), may("caution", Text), may("clockMinutes", Data)]));
+const STEPS: Field = need(
+    "steps",
+    List(&[need("id", Data), need("text", Text), may("caution", Text), may("clockMinutes", Data), may("asks", Data)]),
+);
 
 const JOB: &[Field] = &[
     need("title", Text),

@@ -80,6 +80,8 @@ pub enum FieldMessage {
     MostTeethInFront,
     /// Name of the bike.
     NameOfTheBike,
+    /// Note.
+    Note,
     /// On what.
     OnWhat,
     /// Paint.

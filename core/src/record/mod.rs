@@ -45,7 +45,7 @@ pub use spec::{
 pub(crate) use spec::{SpecMessage, power_in_order};
 pub use work::{
     Air, BenchTime, DayHours, DayOff, Delivery, ExtraTime, Job, JobPlace, JobState, Part, PartState, Span, SpotTaken,
-    Stage, Step, Tightening, Wait, WorkSpot,
+    Stage, Step, StepAsk, Tightening, Wait, WorkSpot,
 };
 pub(crate) use work::{JobMessage, spans_in_order};
 

@@ -33,6 +33,8 @@ export const PAGES = [
   ['job-new-spots', '#/plan/new', (page) => page.getByRole('heading', { name: 'Air it needs' }).scrollIntoViewIfNeeded()],
   ['job-new-step', '#/plan/new', (page) => press(page, 'Add a step')],
   ['bench', (page) => firstLink(page, '#/today', 'a[href^="#/bench/"]')],
+  ['finish', '#/today', (page) => page.getByRole('button', { name: /^It is done/ }).first().click()],
+  ['finish-job', '#/plan/job/tank-primer', (page) => page.getByRole('button', { name: /^It is done/ }).click()],
   ['numbers', '#/numbers'],
   ['handbook', '#/numbers/handbook'],
   ['handbook-open', '#/numbers/handbook', openFormula],

@@ -173,7 +173,10 @@ pub const STORY: &[Turn] = &[
     ("bringBack", |_| json!({ "kind": "bringBack", "recordKind": "job", "id": "addReadyMade" })),
     ("beginJob", |_| json!({ "kind": "beginJob", "id": "sprockets" })),
     ("tickStep", |_| json!({ "kind": "tickStep", "id": "sprockets", "stepsDone": 1 })),
-    ("finishJob", |_| json!({ "kind": "finishJob", "id": "sprockets" })),
+    (
+        "finishJob",
+        |_| json!({ "kind": "finishJob", "id": "sprockets", "minutesTaken": 80.0, "note": "The nut was tight." }),
+    ),
     ("addJob-2", |bench| {
         let soak = json!({ "title": "Soak the chain", "state": "open", "after": [], "parts": [], "wait": { "name": "soaks", "hours": 48.0 } });
         json!({ "kind": "addJob", "job": job(bench, "sprockets", soak) })

@@ -1,6 +1,6 @@
 //! What was done about jobs.
 
-use layshaft_core::record::{Air, Job, JobPlace, JobState, SpotTaken, Stage, Step, Wait};
+use layshaft_core::record::{Air, Job, JobPlace, JobState, Product, SpotTaken, Stage, StayPlace, Step, Wait};
 use layshaft_wire::wire;
 
 /// Adds a job.
@@ -74,6 +74,9 @@ impl From<NewJob> for Job {
             spots: new.spots,
             air: new.air,
             tools: new.tools,
+            begun_ms: None,
+            minutes_taken: None,
+            note: None,
         }
     }
 }
@@ -126,11 +129,34 @@ pub struct LackTool {
     pub tool: String,
 }
 
-/// Finishes a job.
-#[wire]
+/// Finishes a job, with all that is worth keeping of it; whatever is left out is not known or not done.
+#[wire(lenient)]
 pub struct FinishJob {
     /// Its id.
     pub id: String,
+    /// The clock of the coat that it put on.
+    pub start_clock: Option<StartClock>,
+    /// Parts of the job, by their ids, that are on the bike now.
+    pub parts_fitted: Vec<String>,
+    /// How long it took, minutes.
+    pub minutes_taken: Option<f64>,
+    /// What is worth knowing about how it went.
+    pub note: Option<String>,
+}
+
+/// The clock of a coat that a job put on.
+#[wire]
+pub struct StartClock {
+    /// What went on.
+    pub product: Product,
+    /// On what; left out: what the job is called.
+    pub title: Option<String>,
+    /// Where it cures; left out: in the garage.
+    pub place: Option<StayPlace>,
+    /// Temperature there, °C, where the place needs one.
+    pub celsius: Option<f64>,
+    /// When it went on, milliseconds since 1970 (UTC); left out: now.
+    pub started_ms: Option<i64>,
 }
 
 /// Opens a finished job again.

@@ -10,7 +10,7 @@ use super::change;
 use crate::Bench;
 use crate::act::{Act, Call};
 use crate::bench::unknown;
-use crate::command::{AddJob, AddReadyMade, BeginJob, ChangeJob, FinishJob, LackTool, PutJobAway, ReopenJob, TickStep};
+use crate::command::{AddJob, AddReadyMade, BeginJob, ChangeJob, LackTool, PutJobAway, TickStep};
 use crate::message::DoorMessage;
 use crate::query::JobTool;
 use crate::write::Writing;
@@ -112,18 +112,26 @@ impl Act for PutJobAway {
 }
 
 impl Act for BeginJob {
-    fn write(&self, bench: &Bench, _: &Call) -> Result<Writing, Refusal> {
-        Ok(Writing::of(change(bench, &self.id, |job: Job| Job { state: JobState::Begun, ..job })?))
+    fn write(&self, bench: &Bench, call: &Call) -> Result<Writing, Refusal> {
+        Ok(Writing::of(change(bench, &self.id, |job: Job| begun(job, call))?))
     }
 }
 
 impl Act for TickStep {
-    fn write(&self, bench: &Bench, _: &Call) -> Result<Writing, Refusal> {
+    fn write(&self, bench: &Bench, call: &Call) -> Result<Writing, Refusal> {
         let job: Job = bench.record(&self.id)?;
         let most = u32::try_from(job.steps.len()).unwrap_or(u32::MAX);
         let steps_done = self.steps_done.min(most);
-        let state = if job.state == JobState::Open && steps_done > 0 { JobState::Begun } else { job.state };
-        Ok(Writing::of(change(bench, &self.id, |job: Job| Job { steps_done, state, ..job })?))
+        let ticked = |job: Job| Job { steps_done, ..if steps_done > 0 { begun(job, call) } else { job } };
+        Ok(Writing::of(change(bench, &self.id, ticked)?))
+    }
+}
+
+/// An open job as it stands once somebody is at it. A job that was begun before keeps the moment of its beginning.
+fn begun(job: Job, call: &Call) -> Job {
+    match job.state {
+        JobState::Open => Job { state: JobState::Begun, begun_ms: job.begun_ms.or(Some(call.moment.now_ms)), ..job },
+        JobState::Begun | JobState::Done => job,
     }
 }
 
@@ -147,19 +155,5 @@ impl Act for LackTool {
                 Ok(Writing::making(call.id, writing))
             }
         }
-    }
-}
-
-impl Act for FinishJob {
-    fn write(&self, bench: &Bench, call: &Call) -> Result<Writing, Refusal> {
-        let done = |job: Job| Job { state: JobState::Done, done_ms: Some(call.moment.now_ms), ..job };
-        Ok(Writing::of(change(bench, &self.id, done)?))
-    }
-}
-
-impl Act for ReopenJob {
-    fn write(&self, bench: &Bench, _: &Call) -> Result<Writing, Refusal> {
-        let open = |job: Job| Job { state: JobState::Open, done_ms: None, steps_done: 0, ..job };
-        Ok(Writing::of(change(bench, &self.id, open)?))
     }
 }

@@ -6,6 +6,7 @@ mod bundle;
 mod circuits;
 mod cure;
 mod faults;
+mod finish;
 mod fit;
 mod inspect;
 mod jobs;

@@ -39,6 +39,17 @@ pub enum JobState {
     Done,
 }
 
+/// What a step asks for beside the work.
+#[wire(stored)]
+pub enum StepAsk {
+    /// A photo, before something comes apart or as a proof.
+    Photo,
+    /// The clock of the coat that this step puts on.
+    Cure,
+    /// The maker's torque of a joint.
+    Torque,
+}
+
 /// One instruction of a job, one screen at the bench.
 #[wire(lenient, stored)]
 pub struct Step {
@@ -48,6 +59,8 @@ pub struct Step {
     pub caution: Option<String>,
     /// A clock that starts from this step, minutes.
     pub clock_minutes: Option<f64>,
+    /// What it asks for: the bench shows a button for each.
+    pub asks: Option<Vec<StepAsk>>,
 }
 
 /// Time that passes without hands after the work.
@@ -154,6 +167,12 @@ pub struct Job {
     pub air: Option<Air>,
     /// Tools to lay out before it begins; left out: those of the ready-made job that it was made from.
     pub tools: Option<Vec<String>>,
+    /// When it was begun at the bench, milliseconds since 1970 (UTC).
+    pub begun_ms: Option<i64>,
+    /// How long it took in the end, minutes; left out: nobody knows.
+    pub minutes_taken: Option<f64>,
+    /// What is worth knowing about how it went.
+    pub note: Option<String>,
 }
 
 impl Air {
@@ -197,6 +216,11 @@ impl Job {
         if let Some(air) = &self.air {
             air.check()?;
         }
+        bounds::MINUTES_TAKEN.check_known(self.minutes_taken)?;
+        self.note = match self.note.as_deref().map(str::trim).filter(|note| !note.is_empty()) {
+            Some(note) => Some(check::check_text("note", FieldMessage::Note, note, 600)?),
+            None => None,
+        };
         self.check_order()?;
         Ok(self)
     }

@@ -9,7 +9,7 @@ mod tightening;
 
 pub(crate) use bench_time::spans_in_order;
 pub use bench_time::{BenchTime, DayHours, DayOff, ExtraTime, Span};
-pub use job::{Air, Job, JobPlace, JobState, SpotTaken, Stage, Step, Wait, WorkSpot};
+pub use job::{Air, Job, JobPlace, JobState, SpotTaken, Stage, Step, StepAsk, Wait, WorkSpot};
 pub(crate) use message::JobMessage;
 pub(super) use order::closed_up;
 pub use part::{Delivery, Part, PartState};
