@@ -80,18 +80,21 @@ fn table() -> [Usual; 16] {
 /// What is usual on this bike, by the voltage of its system. Nothing is stored.
 pub fn usual_answer(bike: &Bike) -> UsualAnswer {
     let six_volts = Volts::of(&bike.fitted.supply).system < 9.0;
-    let consumer = |usual: Usual| UsualConsumer {
-        taken: bike.fitted.consumer_as(|role| role.excludes(usual.role)).is_some(),
-        role: usual.role,
-        consumer: Consumer {
-            role: Some(usual.role),
-            watts: usual.watts[usize::from(six_volts)],
-            count: usual.count,
-            used: Some(usual.used),
-            source: Some(usual.source),
-            cap: usual.cap,
-            ..Consumer::default()
-        },
+    let consumer = |usual: Usual| {
+        let [twelve, six] = usual.watts;
+        UsualConsumer {
+            taken: bike.fitted.consumer_as(|role| role.excludes(usual.role)).is_some(),
+            role: usual.role,
+            consumer: Consumer {
+                role: Some(usual.role),
+                watts: if six_volts { six } else { twelve },
+                count: usual.count,
+                used: Some(usual.used),
+                source: Some(usual.source),
+                cap: usual.cap,
+                ..Consumer::default()
+            },
+        }
     };
     UsualAnswer {
         consumers: table().into_iter().map(consumer).collect(),
