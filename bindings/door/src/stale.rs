@@ -86,7 +86,7 @@ const PLAN: &[Source] = {
 /// What the inspection is judged by: its answers, and what the packs want worked out of the machine.
 const INSPECTION: &[Source] = {
     use Source::*;
-    &[ItemAnswer, Identity, Drive, Wheel, Supply, Consumer, Indication]
+    &[ItemAnswer, Identity, Drive, Wheel, Brake, Supply, Consumer, Indication]
 };
 
 /// What the answers to a query are worked out from, whatever is asked. A query that stands here with nothing never goes old.
@@ -113,7 +113,7 @@ fn reads(asked: Asked) -> &'static [&'static [Source]] {
         Asked::Cure => &[&[Coat, Climate, Place]],
         Asked::Process => &[&[Process, Coat, Climate, Place]],
         Asked::Inspection => &[INSPECTION],
-        Asked::Ripple => &[INSPECTION, &[Brake, Reading]],
+        Asked::Ripple => &[INSPECTION, &[Reading]],
         Asked::Bike => &[
             &[Rivals, Identity, Place, Drive, Wheel, Supply, Consumer, Brake, Fluid, Indication],
             &[Part, Tightening, Coat, Climate, Reading, Photo, BenchTime],

@@ -124,6 +124,11 @@ pub const STORY: &[Turn] = &[
         let brake = with(bench, "/standard/frontBrake", json!({ "masterMm": 13.0, "leverRatio": 5.0 }));
         json!({ "kind": "recordBrake", "side": "standard", "end": "front", "brake": brake })
     }),
+    // Two discs: nothing on the bike is worked by a cable any more, which the inspection knows.
+    ("recordBrake-2", |bench| {
+        let brake = with(bench, "/standard/rearBrake", json!({ "brake": "disc" }));
+        json!({ "kind": "recordBrake", "side": "standard", "end": "rear", "brake": brake })
+    }),
     ("fitBrake", |_| json!({ "kind": "fitBrake", "end": "front", "brake": { "pistons": 2, "pistonMm": 27.0 } })),
     (
         "recordFluid",
