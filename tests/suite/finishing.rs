@@ -6,7 +6,7 @@ use layshaft_core::record::{Identity, Job, JobState, Part, PartState, StayPlace}
 use layshaft_door::command::{
     AddJob, AddReadyMade, BeginJob, FinishJob, NewJob, RecordPart, ReopenJob, StartBike, StartClock, TickStep, Undo,
 };
-use layshaft_door::query::{BareAsk, CureAsk, IdAsk, JobAnswer, PlanAsk};
+use layshaft_door::query::{BareAsk, CureAsk, IdAsk, JobAnswer, TodayAsk};
 use layshaft_door::{Bench, Command};
 
 use crate::{English, HOUR, SATURDAY, act, at};
@@ -86,8 +86,8 @@ fn clock_part_time_and_note_are_kept_together_and_taken_back_together() {
     assert_eq!((cures[0].coat.clone(), cures[0].title.as_str()), (outcome.made.clone(), "Reline the tank"));
     let coat = CureAsk { coat: outcome.made, ..CureAsk::default() };
     assert!(garage.bench.cure(&coat, &at(SATURDAY)).unwrap().percent > 0.0, "it went on an hour ago");
-    let today = garage.bench.plan(&PlanAsk::default(), &at(SATURDAY)).unwrap();
-    assert!(!today.rows.is_empty());
+    let today = garage.bench.today(&TodayAsk::default(), &at(SATURDAY)).unwrap();
+    assert_eq!(today.cures.len(), 1, "Today knows of it");
 
     act(&mut garage.bench, Undo { batch: outcome.batch }, SATURDAY).unwrap();
     let JobAnswer { job, cures, .. } = garage.shown();
@@ -99,13 +99,14 @@ fn clock_part_time_and_note_are_kept_together_and_taken_back_together() {
 #[test]
 fn one_part_that_is_refused_leaves_all_of_it_undone() {
     let mut garage = Garage::new();
-    let before: Vec<_> = garage.bench.facts().collect();
     let strange = act(
         &mut garage.bench,
         RecordPart { id: None, part: Part { title: "Horn".into(), ..Part::default() } },
         SATURDAY,
     );
     let strange = strange.unwrap();
+    let facts = |garage: &Garage| garage.bench.facts().collect::<Vec<_>>();
+    let before = facts(&garage);
     let refused = |garage: &mut Garage, finish: FinishJob, field: &str, says: &str| {
         let refusal = act(&mut garage.bench, finish, SATURDAY).unwrap_err();
         assert_eq!(refusal.field.as_deref(), Some(field), "{}", refusal.message.english());
@@ -118,11 +119,10 @@ fn one_part_that_is_refused_leaves_all_of_it_undone() {
     let other = vec![strange.made.unwrap()];
     refused(&mut garage, FinishJob { parts_fitted: other, ..whole.clone() }, "partsFitted", "does not need the part");
     let ahead = whole.start_clock.clone().map(|clock| StartClock { started_ms: Some(SATURDAY + HOUR), ..clock });
-    refused(&mut garage, FinishJob { start_clock: ahead, ..whole.clone() }, "appliedMs", "");
+    refused(&mut garage, FinishJob { start_clock: ahead, ..whole.clone() }, "appliedMs", "lies ahead");
     let gone = FinishJob { parts_fitted: vec!["no-such".into()], ..whole };
     assert_eq!(act(&mut garage.bench, gone, SATURDAY).unwrap_err().code, Code::Unknown);
-    act(&mut garage.bench, Undo { batch: strange.batch }, SATURDAY).unwrap();
-    assert_eq!(garage.bench.facts().take(before.len()).count(), before.len());
+    assert_eq!(facts(&garage), before, "nothing is stored by half");
     assert_eq!((garage.shown().job.state, garage.part()), (JobState::Open, PartState::Here));
     assert!(garage.shown().cures.is_empty());
 }
@@ -158,6 +158,7 @@ fn a_job_knows_when_it_was_begun_and_the_plan_follows_the_steps_that_are_done() 
     let all = left(&garage);
     let begun: Job = garage.shown().job;
     assert_eq!((begun.begun_ms, begun.steps_done), (Some(SATURDAY), 0));
+    assert_eq!(garage.shown().minutes_since_begun, Some(60.0));
     act(&mut garage.bench, TickStep { id: id.clone(), steps_done: 3 }, SATURDAY + HOUR).unwrap();
     assert_eq!(garage.shown().job.begun_ms, Some(SATURDAY), "it was begun once");
     assert!(left(&garage) < all);

@@ -3,11 +3,11 @@
 use layshaft_core::error::Refusal;
 use layshaft_core::harness::{HarnessAsk, LampsAsk, Setting};
 use layshaft_core::record::{
-    Component, Consumer, ConsumerRole, FlasherKind, Identity, Indication, LightSource, PilotFitting, Side, Supply,
+    Component, Consumer, ConsumerRole, FlasherKind, Identity, Indication, LightSource, PilotFitting, Side, Supply, Use,
 };
 use layshaft_door::Bench;
 use layshaft_door::command::{FitConsumer, RecordConsumer, RecordIndication, RecordSupply, StartBike};
-use layshaft_door::query::BareAsk;
+use layshaft_door::query::{BareAsk, LoadAsk};
 
 use crate::{English, SATURDAY, act, at};
 
@@ -93,4 +93,41 @@ fn a_role_is_taken_once_and_a_whole_is_not_taken_beside_its_part() {
     let refusal = refusal.unwrap_err();
     assert_eq!(refusal.field.as_deref(), Some("count"));
     assert!(refusal.message.english().contains("on one side"), "{}", refusal.message.english());
+}
+
+#[test]
+fn four_a_side_stored_before_roles_were_still_draw_what_they_drew() {
+    let mut bench = six_volts();
+    // Under the id that a place had then, and without a role.
+    let four = Consumer {
+        name: "Indicators".to_owned(),
+        watts: 10.0,
+        count: 4,
+        used: Some(Use::Indicating),
+        source: Some(LightSource::Led),
+        ..Consumer::default()
+    };
+    let id = Some("indicators".to_owned());
+    act(&mut bench, RecordConsumer { side: Side::Standard, id, consumer: four.clone() }, SATURDAY).unwrap();
+    let load = bench.load(&LoadAsk::default(), &at(SATURDAY)).unwrap();
+    assert!(load.loads.iter().any(|load| load.watts >= 20.0), "half of the time, four of 10 W");
+    assert_eq!(bench.lamps(&LampsAsk::default(), &at(SATURDAY)).unwrap().place, "indicators");
+    // The next entry says what it is, and is held to what a side can have.
+    let said = Consumer { role: Some(ConsumerRole::Indicators), ..four };
+    let id = Some("indicators".to_owned());
+    let refusal = act(&mut bench, RecordConsumer { side: Side::Standard, id, consumer: said }, SATURDAY).unwrap_err();
+    assert_eq!(refusal.field.as_deref(), Some("count"));
+}
+
+#[test]
+fn a_standard_role_is_refused_where_the_fitted_bike_has_it() {
+    let mut bench = six_volts();
+    let usual = bench.usual_consumers(&BareAsk {}, &at(SATURDAY)).unwrap().consumers;
+    let horn = usual.into_iter().find(|each| each.role == ConsumerRole::Horn).unwrap().consumer;
+    let named = |name: &str| Consumer { name: name.to_owned(), ..horn.clone() };
+    act(&mut bench, RecordConsumer { side: Side::Fitted, id: None, consumer: named("New horn") }, SATURDAY).unwrap();
+    let standard = RecordConsumer { side: Side::Standard, id: None, consumer: named("Old horn") };
+    let refusal = act(&mut bench, standard, SATURDAY).unwrap_err();
+    assert_eq!(refusal.field.as_deref(), Some("role"));
+    assert!(refusal.message.english().contains("“New horn”"), "{}", refusal.message.english());
 }

@@ -47,12 +47,14 @@ impl Bench {
             })
             .collect::<Result<_, _>>()?;
         let ready = job.ready_made.as_deref().and_then(ready_made::ready_made_job);
-        let (supplies, laid) = ready.map(|ready| (ready.supplies, ready.lays)).unwrap_or_default();
-        let mut lays: Vec<String> = job.wait.as_ref().and_then(|wait| wait.product.clone()).into_iter().collect();
-        lays.extend(
-            laid.into_iter().filter(|name| Some(name) != job.wait.as_ref().and_then(|wait| wait.product.as_ref())),
-        );
-        Ok(JobAnswer { id: ask.id.clone(), tools: self.tools_of(&job), job, row, cures, lays, supplies })
+        let (supplies, mut lays) = ready.map(|ready| (ready.supplies, ready.lays)).unwrap_or_default();
+        if let Some(product) = job.wait.as_ref().and_then(|wait| wait.product.clone()) {
+            lays.retain(|name| *name != product);
+            lays.insert(0, product);
+        }
+        let (id, tools) = (ask.id.clone(), self.tools_of(&job));
+        let minutes_since_begun = job.minutes_since_begun(moment.now_ms);
+        Ok(JobAnswer { id, tools, minutes_since_begun, job, row, cures, lays, supplies })
     }
 
     /// The tools of a job, each with the part that stands for it where it is not at hand.

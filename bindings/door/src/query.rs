@@ -154,6 +154,9 @@ pub struct JobAnswer {
     pub cures: Vec<CureAnswer>,
     /// Names of the coating products that are on when it is done: what it waits for first, then what else it lays.
     pub lays: Vec<String>,
+    /// Minutes from its beginning at the bench until now, in steps of five: what it took, if nothing came between. None where it
+    /// was not begun, or so long ago that something did.
+    pub minutes_since_begun: Option<f64>,
     /// Tools to lay out before it begins.
     pub tools: Vec<JobTool>,
     /// Parts and supplies that it usually takes.

@@ -4804,6 +4804,11 @@ cures: Array<CureAnswer>,
  */
 lays: Array<string>, 
 /**
+ * Minutes from its beginning at the bench until now, in steps of five: what it took, if nothing came between. None where it
+ * was not begun, or so long ago that something did.
+ */
+minutesSinceBegun?: number | null, 
+/**
  * Tools to lay out before it begins.
  */
 tools: Array<JobTool>, 
@@ -10372,6 +10377,10 @@ role: ConsumerRole,
  * Whether another consumer of the fitted bike has the role, or one that goes with it.
  */
 taken: boolean, 
+/**
+ * Whether it is counted on one side of the bike.
+ */
+onOneSide: boolean, 
 /**
  * Its figures. The name is left to whoever shows it.
  */

@@ -21,6 +21,19 @@ fn put(equation: &str, numbers: &[(&str, f64)]) -> String {
     shown
 }
 
+fn lever_travel(lever_ratio: f64) -> LeverTravel {
+    LeverTravel {
+        lever_newtons: 100.0,
+        lever_ratio,
+        master_mm: 14.0,
+        pistons: 2,
+        piston_mm: 30.0,
+        pad_clearance_mm: 0.15,
+        hose_mm: 900.0,
+        hose_swell_ml_m: 0.5,
+    }
+}
+
 fn rounded(number: f64) -> String {
     let mut shown = String::new();
     push_rounded(&mut shown, number);
@@ -70,16 +83,7 @@ fn a_part_of_a_formula_needs_only_its_own_numbers() {
 
 #[test]
 fn what_an_open_symbol_is_stands_behind() {
-    let travel = LeverTravel {
-        lever_newtons: 100.0,
-        lever_ratio: 5.0,
-        master_mm: 14.0,
-        pistons: 2,
-        piston_mm: 30.0,
-        pad_clearance_mm: 0.15,
-        hose_mm: 900.0,
-        hose_swell_ml_m: 0.5,
-    };
+    let travel = lever_travel(5.0);
     let volume = travel.line_of("volume", unnamed()).unwrap().equation;
     assert!(volume.ends_with("× p / 68.948, p = 10 × 100 × 5 / (π × 14² / 4)"), "{volume}");
 }
@@ -100,17 +104,7 @@ fn a_comma_inside_brackets_parts_nothing() {
 
 #[test]
 fn a_line_asked_for_again_with_other_numbers_known_reads_as_it_would_have_the_first_time() {
-    let brake = |lever_ratio: f64| LeverTravel {
-        lever_newtons: 100.0,
-        lever_ratio,
-        master_mm: 14.0,
-        pistons: 2,
-        piston_mm: 30.0,
-        pad_clearance_mm: 0.15,
-        hose_mm: 900.0,
-        hose_swell_ml_m: 0.5,
-    };
-    let shown = |lever_ratio| brake(lever_ratio).line_of("volume", unnamed()).unwrap().equation;
+    let shown = |lever_ratio| lever_travel(lever_ratio).line_of("volume", unnamed()).unwrap().equation;
     let (five, six) = (shown(5.0), shown(6.0));
     assert_eq!(five.replace("100 × 5", "100 × 6"), six);
     assert_eq!(shown(5.0), five);

@@ -4,7 +4,7 @@ use layshaft_core::error::Refusal;
 use layshaft_core::record::{Brake, Consumer, Drive, End, Indication, Side, Wheel};
 use layshaft_core::ripple::{Proposal, propose};
 
-use super::spec::{end_slot, free_role, recorded};
+use super::spec::{check_role, end_slot, recorded};
 use crate::Bench;
 use crate::act::{Act, Call};
 use crate::command::{FitBrake, FitConsumer, FitFlasher, FitSprockets, FitTyre};
@@ -24,7 +24,7 @@ impl Act for FitConsumer {
         let place = bench.bike.fitted.consumers.iter().find(|slot| slot.id == self.id);
         let role = self.consumer.role.or_else(|| place?.consumer.role);
         let consumer = Consumer { role, ..self.consumer.clone() }.checked()?;
-        free_role(&bench.bike.fitted, &self.id, &consumer)?;
+        check_role(&bench.bike.fitted, &self.id, &consumer)?;
         Ok(Writing::making(&self.id, recorded::<Consumer>(bench, Side::Fitted, &self.id, &consumer)?))
     }
 }

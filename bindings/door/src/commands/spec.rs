@@ -49,8 +49,9 @@ pub(super) fn recorded<R: Record>(bench: &Bench, side: Side, slot: &str, new: &R
     Ok(edits)
 }
 
-/// Refuses a role that another consumer of the spec has, or of which another is a part.
-pub(super) fn free_role(spec: &Spec, slot: &str, consumer: &Consumer) -> Result<(), Refused> {
+/// Refuses a role that another consumer of the spec has, or of which another is a part, and a count that the role cannot have.
+pub(super) fn check_role(spec: &Spec, slot: &str, consumer: &Consumer) -> Result<(), Refused> {
+    consumer.check_count_of_role()?;
     let Some(role) = consumer.role else { return Ok(()) };
     let mut others = spec.consumers.iter().filter(|other| other.id != slot);
     match others.find(|other| other.consumer.role.is_some_and(|taken| taken.excludes(role))) {
@@ -84,11 +85,11 @@ impl Act for RecordConsumer {
     fn write(&self, bench: &Bench, call: &Call) -> Result<Writing, Refusal> {
         let slot = self.id.as_deref().unwrap_or(call.id);
         let consumer = self.consumer.clone().checked()?;
-        let spec = match self.side {
-            Side::Standard => &bench.bike.standard,
-            Side::Fitted => &bench.bike.fitted,
-        };
-        free_role(spec, slot, &consumer)?;
+        if self.side == Side::Standard {
+            check_role(&bench.bike.standard, slot, &consumer)?;
+        }
+        // What is standard shows on the fitted side too.
+        check_role(&bench.bike.fitted, slot, &consumer)?;
         Ok(Writing::making(slot, recorded::<Consumer>(bench, self.side, slot, &consumer)?))
     }
 }

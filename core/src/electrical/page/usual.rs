@@ -14,6 +14,8 @@ pub struct UsualConsumer {
     pub role: ConsumerRole,
     /// Whether another consumer of the fitted bike has the role, or one that goes with it.
     pub taken: bool,
+    /// Whether it is counted on one side of the bike.
+    pub on_one_side: bool,
     /// Its figures. The name is left to whoever shows it.
     pub consumer: Consumer,
 }
@@ -79,12 +81,14 @@ fn table() -> [Usual; 16] {
 
 /// What is usual on this bike, by the voltage of its system. Nothing is stored.
 pub fn usual_answer(bike: &Bike) -> UsualAnswer {
+    // Half way between the two systems that the table knows.
     let six_volts = Volts::of(&bike.fitted.supply).system < 9.0;
     let consumer = |usual: Usual| {
         let [twelve, six] = usual.watts;
         UsualConsumer {
             taken: bike.fitted.consumer_as(|role| role.excludes(usual.role)).is_some(),
             role: usual.role,
+            on_one_side: usual.role.is_indicator(),
             consumer: Consumer {
                 role: Some(usual.role),
                 watts: if six_volts { six } else { twelve },

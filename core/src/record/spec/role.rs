@@ -1,4 +1,4 @@
-//! What a consumer is to the bike. Lamps, circuits, load, faults and inspection find a consumer by its role, whatever the owner
+//! What a consumer is to the bike. The lamp page, the circuits and the load find a consumer by its role, whatever the owner
 //! calls it.
 
 use layshaft_wire::wire;

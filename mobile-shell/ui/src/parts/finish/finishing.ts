@@ -18,21 +18,14 @@ export interface Finishing {
   note: string;
 }
 
-/** Minutes from its beginning at the bench until now, in steps of five; nothing where that cannot be the time it took. */
-export function minutesAtBench(job: Job, nowMs: number): number | null {
-  if (job.minutesTaken != null) return job.minutesTaken;
-  const minutes = job.begunMs == null ? NaN : (nowMs - job.begunMs) / 60_000;
-  return minutes >= 1 && minutes <= 1440 ? Math.min(1440, Math.max(5, Math.round(minutes / 5) * 5)) : null;
-}
-
 /** What the sheet begins with. A coat that is on cures whether somebody looks or not, so its clock is offered as started. */
-export const freshFinishing = (job: Job, products: Product[], nowMs: number): Finishing => ({
+export const freshFinishing = (job: Job, products: Product[]): Finishing => ({
   clock: products.length > 0,
   product: products[0]?.name ?? '',
   wentOn: '',
   inHouse: false,
   fitted: [],
-  minutes: minutesAtBench(job, nowMs),
+  minutes: job.minutesTaken ?? null,
   note: job.note ?? '',
 });
 

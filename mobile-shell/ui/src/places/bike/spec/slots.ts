@@ -1,8 +1,7 @@
 // Consumers and fillings as rows.
-import type { Consumer, Spec } from '../../../door/wire.ts';
+import type { Spec } from '../../../door/wire.ts';
+import { howMany, kindAndUse } from '../../../show/consumer.ts';
 import { amount } from '../../../show/number.ts';
-import { listed } from '../../../words/core.ts';
-import { t } from '../../../words/index.ts';
 
 export type SlotKind = 'consumer' | 'fluid';
 
@@ -11,11 +10,6 @@ export interface SlotRow {
   title: string;
   more: string;
   value: string;
-}
-
-function howMany({ role, count, watts }: Consumer): string {
-  const power = amount(watts, 'watt', Number.isInteger(watts) ? 0 : 1);
-  return role?.startsWith('indicators') ? t('load-a-side', { count, watts: power }) : t('load-each', { count, watts: power });
 }
 
 export function slotsOf(spec: Spec, kind: SlotKind): SlotRow[] {
@@ -30,7 +24,7 @@ export function slotsOf(spec: Spec, kind: SlotKind): SlotRow[] {
   return spec.consumers.map(({ id, consumer }) => ({
     id,
     title: consumer.name,
-    more: listed([consumer.source && t(`light-source-${consumer.source}`), consumer.used && t(`use-${consumer.used}`)], 'dot'),
+    more: kindAndUse(consumer),
     value: howMany(consumer),
   }));
 }
