@@ -66,3 +66,49 @@ test('the inspection asks drums for no fluid, and an objection counts', async ({
   await goTo(page, '#/inspect/gb/item/brake.controls');
   await expect(page.getByText(/You answered this in the walk-through for European Union/)).toBeVisible();
 });
+
+test('a row of numbers is typed without leaving the pad, and the rear end is copied from the front', async ({ page }) => {
+  await barnFind(page);
+  await goTo(page, '#/bike/spec/standard/drive');
+  await page.getByRole('button', { name: /^Gearbox sprocket/ }).first().click();
+  for (const [teeth, next] of [
+    ['15', /^Enter, and on to: Wheel sprocket/],
+    ['41', /^Enter, and on to: Primary/],
+  ] as const) {
+    const pad = page.getByRole('dialog');
+    for (const key of teeth) await pad.getByRole('button', { name: key, exact: true }).click();
+    await pad.getByRole('button', { name: next }).click();
+  }
+  await expect(page.getByRole('dialog')).toHaveCount(1);
+  await page.getByRole('dialog').getByRole('button', { name: 'Close' }).click();
+  await expect(page.getByRole('button', { name: /^Gearbox sprocket/ }).first()).toContainText('15');
+  await expect(page.getByRole('button', { name: /^Wheel sprocket/ }).first()).toContainText('41');
+
+  await goTo(page, '#/bike/spec/fitted/rear-wheel');
+  await expect(page.getByRole('button', { name: 'As at the front' })).toHaveCount(0);
+  await goTo(page, '#/bike/spec/standard/front-wheel');
+  await page.getByLabel('Tyre', { exact: true }).fill('3.00-18');
+  await press(page, 'Save');
+  await page.locator('main[data-page="bike/spec"]').waitFor();
+  await goTo(page, '#/bike/spec/standard/rear-wheel');
+  await press(page, 'As at the front');
+  await expect(page.getByLabel('Tyre', { exact: true })).toHaveValue('3.00-18');
+});
+
+test('another choice of what it is fills in other figures, until somebody enters one', async ({ page }) => {
+  await barnFind(page);
+  await goTo(page, '#/bike/slot/standard/consumer');
+  const choose = async (what: RegExp) => {
+    await page.getByRole('button', { name: /^What it is/ }).click();
+    await page.getByRole('dialog').getByRole('button', { name: what }).click();
+  };
+  await choose(/^Headlamp/);
+  await expect(page.getByRole('button', { name: /^Power of one/ })).toContainText('25');
+  await choose(/^Horn/);
+  await expect(page.getByRole('button', { name: /^Power of one/ })).toContainText('15');
+  await expect(page.getByLabel('Called')).toHaveValue('Horn');
+  await page.getByRole('button', { name: /^Power of one/ }).click();
+  await typeOnPad(page, '18');
+  await choose(/^Ignition/);
+  await expect(page.getByRole('button', { name: /^Power of one/ })).toContainText('18');
+});
