@@ -154,8 +154,8 @@ pub struct JobAnswer {
     pub cures: Vec<CureAnswer>,
     /// Names of the coating products that are on when it is done: what it waits for first, then what else it lays.
     pub lays: Vec<String>,
-    /// Minutes from its beginning at the bench until now, in steps of five: what it took, if nothing came between. None where it
-    /// was not begun, or so long ago that something did.
+    /// Minutes from its beginning at the bench until now, rounded to five: what it took, if nothing came between. None where it
+    /// was not begun, has only just begun, or was begun so long ago that something did.
     pub minutes_since_begun: Option<f64>,
     /// Tools to lay out before it begins.
     pub tools: Vec<JobTool>,

@@ -4804,8 +4804,8 @@ cures: Array<CureAnswer>,
  */
 lays: Array<string>, 
 /**
- * Minutes from its beginning at the bench until now, in steps of five: what it took, if nothing came between. None where it
- * was not begun, or so long ago that something did.
+ * Minutes from its beginning at the bench until now, rounded to five: what it took, if nothing came between. None where it
+ * was not begun, has only just begun, or was begun so long ago that something did.
  */
 minutesSinceBegun?: number | null, 
 /**

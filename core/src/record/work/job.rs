@@ -192,19 +192,19 @@ impl Air {
 }
 
 impl Job {
-    /// Minutes from its beginning at the bench until `now_ms`, in steps of five and at least one of them; none where it was not
-    /// begun, begins later, or was begun longer ago than a job can take.
+    /// Minutes from its beginning at the bench until `now_ms`, rounded to five; none where it was not begun, has only just begun,
+    /// or was begun longer ago than a job can take.
     ///
     /// ```
     /// use layshaft_core::record::Job;
     /// let job = Job { begun_ms: Some(0), ..Job::default() };
     /// assert_eq!(job.minutes_since_begun(93 * 60_000), Some(95.0));
+    /// assert_eq!(job.minutes_since_begun(60_000), None);
     /// assert_eq!(job.minutes_since_begun(48 * 3_600_000), None);
     /// ```
     pub fn minutes_since_begun(&self, now_ms: i64) -> Option<f64> {
         let minutes = (now_ms - self.begun_ms?) as f64 / 60_000.0;
-        let step = 5.0 * (minutes / 5.0).round().max(1.0);
-        (minutes >= 0.0 && bounds::MINUTES_TAKEN.check(step).is_ok()).then_some(step)
+        bounds::MINUTES_TAKEN.check(5.0 * (minutes / 5.0).round()).ok()
     }
 
     /// The job with its texts trimmed, or the first field that cannot be accepted.

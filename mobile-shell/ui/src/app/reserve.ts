@@ -16,3 +16,14 @@ export function reserve(overTheBar: boolean): (element: HTMLElement) => () => vo
     };
   };
 }
+
+/** The toast tells its height, so that the last row of a page can be scrolled out from under it. */
+export function makeRoom(toast: HTMLElement): () => void {
+  const root = document.documentElement;
+  const observer = new ResizeObserver(() => root.style.setProperty('--toast', `${toast.offsetHeight}px`));
+  observer.observe(toast);
+  return () => {
+    observer.disconnect();
+    root.style.removeProperty('--toast');
+  };
+}
