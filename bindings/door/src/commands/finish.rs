@@ -4,7 +4,7 @@ use layshaft_core::changes::{Edit, edits};
 use layshaft_core::error::{Refusal, Refused};
 use layshaft_core::record::{Coat, Job, JobState, Part, PartState, Stay, StayPlace, went_on};
 
-use super::change;
+use super::{change, changed};
 use crate::Bench;
 use crate::act::{Act, Call};
 use crate::command::{FinishJob, ReopenJob, StartClock};
@@ -14,16 +14,8 @@ use crate::write::Writing;
 impl Act for FinishJob {
     fn write(&self, bench: &Bench, call: &Call) -> Result<Writing, Refusal> {
         let job: Job = bench.record(&self.id)?;
-        let (minutes_taken, note) = (self.minutes_taken.or(job.minutes_taken), self.note.clone().or(job.note.clone()));
-        let asked = Job { minutes_taken, note, ..job.clone() }.checked()?;
-        let done = |stored: Job| Job {
-            state: JobState::Done,
-            done_ms: Some(call.moment.now_ms),
-            minutes_taken: asked.minutes_taken,
-            note: asked.note.clone(),
-            ..stored
-        };
-        let mut writing = change(bench, &self.id, done)?;
+        let done = job.clone().done(call.moment.now_ms, self.minutes_taken, self.note.clone())?;
+        let mut writing = changed(bench, &self.id, &done);
         for part in &self.parts_fitted {
             writing.extend(fitted(bench, &job, part)?);
         }

@@ -231,12 +231,24 @@ impl Job {
         if let Some(air) = &self.air {
             air.check()?;
         }
+        self.check_order()?;
+        self.checked_how_it_went()
+    }
+
+    /// The job once it is done, or why what is said of it cannot be accepted. A job whose estimate does not add up, as two devices
+    /// can make it between them, is done all the same.
+    pub fn done(self, now_ms: i64, minutes_taken: Option<f64>, note: Option<String>) -> Result<Self, Refused> {
+        let (minutes_taken, note) = (minutes_taken.or(self.minutes_taken), note.or(self.note));
+        Job { state: JobState::Done, done_ms: Some(now_ms), minutes_taken, note, ..self }.checked_how_it_went()
+    }
+
+    /// The job with its note trimmed, or which word on how it went cannot be accepted.
+    fn checked_how_it_went(mut self) -> Result<Self, Refused> {
         bounds::MINUTES_TAKEN.check_known(self.minutes_taken)?;
         self.note = match self.note.as_deref().map(str::trim).filter(|note| !note.is_empty()) {
             Some(note) => Some(check::check_text("note", FieldMessage::Note, note, 600)?),
             None => None,
         };
-        self.check_order()?;
         Ok(self)
     }
 
