@@ -32,7 +32,7 @@ use crate::plan::{
     PlanWaitMessage,
 };
 use crate::quantity::FormulaSource;
-use crate::ready_made::ReadyMadeSource;
+use crate::ready_made::{ReadyMadeFit, ReadyMadeSource};
 use crate::record::LampCap;
 use crate::record::{JobMessage, PaintMessage, RecordMessage, SidewallMessage, SpecMessage};
 use crate::ripple::message::{RippleFollows, RippleMessage};
@@ -99,6 +99,7 @@ pub const MESSAGES: &[&[Declared]] = &[
     PlanWaitMessage::DECLARED,
     ProcessMessage::DECLARED,
     ReachMessage::DECLARED,
+    ReadyMadeFit::DECLARED,
     ReadyMadeSource::DECLARED,
     RecordMessage::DECLARED,
     RefusedMessage::DECLARED,

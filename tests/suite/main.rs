@@ -15,6 +15,7 @@ mod needs;
 mod one_clock;
 mod one_transaction;
 mod own_bike;
+mod packages;
 mod paint;
 mod put_away;
 mod ripple;

@@ -72,9 +72,10 @@ impl Bench {
         names.into_iter().map(tool).collect()
     }
 
-    /// Jobs that can be added as they are.
+    /// Jobs and packages that can be added as they are, and what suits the bike.
     pub fn ready_made(&self, _: &BareAsk, _: &Moment) -> Result<ReadyMadeAnswer, Refusal> {
-        Ok(ReadyMadeAnswer { jobs: ready_made::ready_made() })
+        let (jobs, packages) = (ready_made::job_offers(&self.bike), ready_made::package_offers(&self.bike));
+        Ok(ReadyMadeAnswer { jobs, packages })
     }
 
     /// Ratios, speeds, chain and speedometer.

@@ -29,6 +29,16 @@ pub(crate) enum DoorMessage {
     WhatBike,
     /// A ready-made job, as what is not there.
     WhatReadyMade,
+    /// A package of ready-made jobs, as what is not there.
+    WhatPackage,
+    /// A job that a package does not hold, as what is not there.
+    WhatPackageJob,
+    /// A package of which everything is there or does not suit.
+    PackageIsThere { package: String },
+    /// A package of which everything that could be added is left out.
+    PackageLeftOut { package: String },
+    /// What the jobs of a package come to follow.
+    PackageFollows { before: List },
     /// A pack of an inspection, as what is not there.
     WhatPack,
     /// An item of an inspection, as what is not there.

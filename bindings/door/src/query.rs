@@ -19,7 +19,7 @@ pub use layshaft_core::harness::{HarnessAnswer, HarnessAsk, LampAnswer, LampsAsk
 pub use layshaft_core::inspection::{InspectionAnswer, InspectionAsk};
 pub use layshaft_core::plan::{PlanAnswer, PlanAsk, PlanRow};
 pub use layshaft_core::quantity::{Figures, FormulaCard};
-pub use layshaft_core::ready_made::ReadyMade;
+pub use layshaft_core::ready_made::{JobOffer, PackageOffer};
 pub use layshaft_core::record::{BenchTime, Coat, Process, Product, RecordCard};
 use layshaft_core::record::{
     Climate, Identity, Job, Part, PartState, Photo, Place, PutAwayCard, Reading, Spec, Tightening,
@@ -174,11 +174,13 @@ pub struct JobTool {
     pub state: Option<PartState>,
 }
 
-/// Jobs that can be added as they are.
+/// Jobs and packages that can be added as they are, and what suits the bike.
 #[wire]
 pub struct ReadyMadeAnswer {
-    /// The jobs.
-    pub jobs: Vec<ReadyMade>,
+    /// The jobs, in the order of a rebuild.
+    pub jobs: Vec<JobOffer>,
+    /// Packages of them.
+    pub packages: Vec<PackageOffer>,
 }
 
 /// Coating products to start from.

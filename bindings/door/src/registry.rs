@@ -20,7 +20,7 @@ macro_rules! queries {
             plan Plan(PlanAsk) -> PlanAnswer;
             /// One job at the bench.
             job Job(IdAsk) -> JobAnswer;
-            /// Jobs that can be added as they are.
+            /// Jobs and packages that can be added as they are, and what suits the bike.
             ready_made ReadyMade(BareAsk) -> ReadyMadeAnswer;
             /// Ratios, speeds, chain and speedometer.
             gearing Gearing(GearingAsk) -> GearingAnswer;
@@ -147,6 +147,8 @@ macro_rules! commands {
             add_job AddJob;
             /// Adds a ready-made job.
             add_ready_made AddReadyMade;
+            /// Adds every job of a package that suits the bike and is not in its plan.
+            add_package AddPackage;
             /// Changes a job.
             change_job ChangeJob;
             /// Puts a job away.

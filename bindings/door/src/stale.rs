@@ -94,8 +94,9 @@ fn reads(asked: Asked) -> &'static [&'static [Source]] {
     use Source::*;
     match asked {
         Asked::Shelf => &[&[Shelf]],
-        Asked::SetAside | Asked::Tables | Asked::ReadyMade | Asked::Products | Asked::Evaluate | Asked::Handbook => &[],
+        Asked::SetAside | Asked::Tables | Asked::Products | Asked::Evaluate | Asked::Handbook => &[],
         Asked::Calendar | Asked::Fasteners | Asked::Mixing | Asked::Wire => &[],
+        Asked::ReadyMade => &[&[Job, Identity, Brake]],
         Asked::Today => &[PLAN, INSPECTION],
         Asked::Plan | Asked::Job => &[PLAN],
         Asked::Alarms => &[&[Job, Part, Coat, Process, Climate, Place]],

@@ -70,6 +70,19 @@ export type AddJob = {
 job: NewJob, };
 
 /**
+ * Adds every job of a package that suits the bike and is not in its plan.
+ */
+export type AddPackage = { 
+/**
+ * Its id.
+ */
+package: string, 
+/**
+ * Ready-made jobs of it, by their ids, that are not added; left out: none.
+ */
+leaveOut?: Array<string> | null, };
+
+/**
  * Adds a ready-made job.
  */
 export type AddReadyMade = { 
@@ -1633,7 +1646,7 @@ export type Code = "outOfRange" | "notANumber" | "badText" | "missing" | "confli
 /**
  * Something the mechanic did.
  */
-export type Command = { "kind": "startBike" } & StartBike | { "kind": "loadDemo" } & LoadDemo | { "kind": "openBike" } & OpenBike | { "kind": "putBikeAway" } & PutBikeAway | { "kind": "bringBikeBack" } & BringBikeBack | { "kind": "bringBack" } & BringBack | { "kind": "describeBike" } & DescribeBike | { "kind": "describePlace" } & DescribePlace | { "kind": "recordDrive" } & RecordDrive | { "kind": "recordWheel" } & RecordWheel | { "kind": "recordSupply" } & RecordSupply | { "kind": "recordConsumer" } & RecordConsumer | { "kind": "removeConsumer" } & RemoveConsumer | { "kind": "recordBrake" } & RecordBrake | { "kind": "recordFluid" } & RecordFluid | { "kind": "fitSprockets" } & FitSprockets | { "kind": "fitConsumer" } & FitConsumer | { "kind": "fitBrake" } & FitBrake | { "kind": "fitTyre" } & FitTyre | { "kind": "recordIndication" } & RecordIndication | { "kind": "fitFlasher" } & FitFlasher | { "kind": "adaptCircuit" } & AdaptCircuit | { "kind": "startFault" } & StartFault | { "kind": "answerFault" } & AnswerFault | { "kind": "undoFaultStep" } & UndoFaultStep | { "kind": "closeFault" } & CloseFault | { "kind": "addJob" } & AddJob | { "kind": "addReadyMade" } & AddReadyMade | { "kind": "changeJob" } & ChangeJob | { "kind": "putJobAway" } & PutJobAway | { "kind": "beginJob" } & BeginJob | { "kind": "tickStep" } & TickStep | { "kind": "finishJob" } & FinishJob | { "kind": "lackTool" } & LackTool | { "kind": "reopenJob" } & ReopenJob | { "kind": "recordPart" } & RecordPart | { "kind": "putPartAway" } & PutPartAway | { "kind": "recordTightening" } & RecordTightening | { "kind": "putTighteningAway" } & PutTighteningAway | { "kind": "attachPhoto" } & AttachPhoto | { "kind": "putPhotoAway" } & PutPhotoAway | { "kind": "startCure" } & StartCure | { "kind": "endCure" } & EndCure | { "kind": "moveCoat" } & MoveCoat | { "kind": "startProcess" } & StartProcess | { "kind": "layCoat" } & LayCoat | { "kind": "sandCoat" } & SandCoat | { "kind": "endProcess" } & EndProcess | { "kind": "noteClimate" } & NoteClimate | { "kind": "takeReading" } & TakeReading | { "kind": "answerItem" } & AnswerItem | { "kind": "setBenchTime" } & SetBenchTime | { "kind": "undo" } & Undo | { "kind": "settle" } & Settle | { "kind": "noteExport" } & NoteExport | { "kind": "receiveBundle" } & ReceiveBundle;
+export type Command = { "kind": "startBike" } & StartBike | { "kind": "loadDemo" } & LoadDemo | { "kind": "openBike" } & OpenBike | { "kind": "putBikeAway" } & PutBikeAway | { "kind": "bringBikeBack" } & BringBikeBack | { "kind": "bringBack" } & BringBack | { "kind": "describeBike" } & DescribeBike | { "kind": "describePlace" } & DescribePlace | { "kind": "recordDrive" } & RecordDrive | { "kind": "recordWheel" } & RecordWheel | { "kind": "recordSupply" } & RecordSupply | { "kind": "recordConsumer" } & RecordConsumer | { "kind": "removeConsumer" } & RemoveConsumer | { "kind": "recordBrake" } & RecordBrake | { "kind": "recordFluid" } & RecordFluid | { "kind": "fitSprockets" } & FitSprockets | { "kind": "fitConsumer" } & FitConsumer | { "kind": "fitBrake" } & FitBrake | { "kind": "fitTyre" } & FitTyre | { "kind": "recordIndication" } & RecordIndication | { "kind": "fitFlasher" } & FitFlasher | { "kind": "adaptCircuit" } & AdaptCircuit | { "kind": "startFault" } & StartFault | { "kind": "answerFault" } & AnswerFault | { "kind": "undoFaultStep" } & UndoFaultStep | { "kind": "closeFault" } & CloseFault | { "kind": "addJob" } & AddJob | { "kind": "addReadyMade" } & AddReadyMade | { "kind": "addPackage" } & AddPackage | { "kind": "changeJob" } & ChangeJob | { "kind": "putJobAway" } & PutJobAway | { "kind": "beginJob" } & BeginJob | { "kind": "tickStep" } & TickStep | { "kind": "finishJob" } & FinishJob | { "kind": "lackTool" } & LackTool | { "kind": "reopenJob" } & ReopenJob | { "kind": "recordPart" } & RecordPart | { "kind": "putPartAway" } & PutPartAway | { "kind": "recordTightening" } & RecordTightening | { "kind": "putTighteningAway" } & PutTighteningAway | { "kind": "attachPhoto" } & AttachPhoto | { "kind": "putPhotoAway" } & PutPhotoAway | { "kind": "startCure" } & StartCure | { "kind": "endCure" } & EndCure | { "kind": "moveCoat" } & MoveCoat | { "kind": "startProcess" } & StartProcess | { "kind": "layCoat" } & LayCoat | { "kind": "sandCoat" } & SandCoat | { "kind": "endProcess" } & EndProcess | { "kind": "noteClimate" } & NoteClimate | { "kind": "takeReading" } & TakeReading | { "kind": "answerItem" } & AnswerItem | { "kind": "setBenchTime" } & SetBenchTime | { "kind": "undo" } & Undo | { "kind": "settle" } & Settle | { "kind": "noteExport" } & NoteExport | { "kind": "receiveBundle" } & ReceiveBundle;
 
 /**
  * What an element is.
@@ -1904,6 +1917,11 @@ volts: number, };
  * What a consumer is to the bike.
  */
 export type ConsumerRole = "headlamp" | "dippedBeam" | "mainBeam" | "position" | "tail" | "numberPlate" | "stop" | "indicators" | "indicatorsFront" | "indicatorsRear" | "indicatorPilot" | "mainBeamPilot" | "neutralPilot" | "instrument" | "horn" | "ignition";
+
+/**
+ * What cools the engine.
+ */
+export type Cooling = "air" | "liquid";
 
 /**
  * A reading at a test speed, now and with the corrector.
@@ -4392,6 +4410,14 @@ peakTorqueNm?: number | null,
  */
 peakTorqueRpm?: number | null, 
 /**
+ * Two-stroke or four-stroke.
+ */
+strokes?: Strokes | null, 
+/**
+ * What cools the engine.
+ */
+cooling?: Cooling | null, 
+/**
  * Inspection pack that the owner means to pass.
  */
 pack?: string | null, 
@@ -4816,6 +4842,23 @@ tools: Array<JobTool>,
  * Parts and supplies that it usually takes.
  */
 supplies: Array<string>, };
+
+/**
+ * A ready-made job as it is offered for the bike.
+ */
+export type JobOffer = { 
+/**
+ * The job.
+ */
+readyMade: ReadyMade, 
+/**
+ * Whether it is offered.
+ */
+state: OfferState, 
+/**
+ * Why it does not suit, or on what that depends.
+ */
+why?: Message | null, };
 
 /**
  * Where a job has to be done.
@@ -5905,6 +5948,11 @@ title?: string | null,
 supposed: Supposed, };
 
 /**
+ * Whether a ready-made job is offered.
+ */
+export type OfferState = "offered" | "inPlan" | "unsuited";
+
+/**
  * Something on hold, with its end.
  */
 export type OnHold = { 
@@ -6148,6 +6196,48 @@ title: string,
  * How many items.
  */
 items: number, };
+
+/**
+ * A job of a package.
+ */
+export type PackageJob = { 
+/**
+ * Id of the ready-made job.
+ */
+id: string, 
+/**
+ * What is done.
+ */
+title: string, 
+/**
+ * Whether the package brings it.
+ */
+state: OfferState, 
+/**
+ * Why it does not suit, or on what that depends.
+ */
+why?: Message | null, };
+
+/**
+ * Ready-made jobs that are taken together.
+ */
+export type PackageOffer = { 
+/**
+ * Id.
+ */
+id: string, 
+/**
+ * What it is called.
+ */
+title: string, 
+/**
+ * What it is for, in one sentence.
+ */
+purpose: string, 
+/**
+ * Its jobs, in the order of a rebuild.
+ */
+jobs: Array<PackageJob>, };
 
 /**
  * Paint that an area takes at a spreading rate.
@@ -7336,6 +7426,14 @@ follows: Array<string>,
  */
 work: Array<WorkKind>, 
 /**
+ * Kinds of work that come before this one, whatever the job is called.
+ */
+afterWork: Array<WorkKind>, 
+/**
+ * Which bikes it suits.
+ */
+suits: Suits, 
+/**
  * Coating products, by their names, that lie on top when it is done: each holds its part until it is cured.
  */
 lays: Array<string>, 
@@ -7345,13 +7443,17 @@ lays: Array<string>,
 waitSource?: Source | null, };
 
 /**
- * Jobs that can be added as they are.
+ * Jobs and packages that can be added as they are, and what suits the bike.
  */
 export type ReadyMadeAnswer = { 
 /**
- * The jobs.
+ * The jobs, in the order of a rebuild.
  */
-jobs: Array<ReadyMade>, };
+jobs: Array<JobOffer>, 
+/**
+ * Packages of them.
+ */
+packages: Array<PackageOffer>, };
 
 /**
  * Takes a bundle in.
@@ -8848,6 +8950,11 @@ diameterMm: number,
 pitchMm: number, };
 
 /**
+ * How many strokes make one working cycle of the engine.
+ */
+export type Strokes = "two" | "four";
+
+/**
  * What may replace a screw there.
  */
 export type SubstituteRule = { 
@@ -8863,6 +8970,23 @@ mayReplace: boolean,
  * The rule.
  */
 text: Message, };
+
+/**
+ * Which bikes a job suits; what is left out does not matter.
+ */
+export type Suits = { 
+/**
+ * A brake of this kind at one end at least.
+ */
+brake?: BrakeKind | null, 
+/**
+ * What cools the engine.
+ */
+cooling?: Cooling | null, 
+/**
+ * Two-stroke or four-stroke.
+ */
+strokes?: Strokes | null, };
 
 /**
  * Battery and alternator.
@@ -10704,7 +10828,7 @@ gauge: number, };
 /**
  * Kinds of work that other jobs have to heed, whatever the job is called.
  */
-export type WorkKind = "firstTurn" | "turnsEngine" | "runsEngine" | "brake" | "fuel";
+export type WorkKind = "firstTurn" | "turnsEngine" | "runsEngine" | "brake" | "fuel" | "oil" | "wheel";
 
 /**
  * One line of a working: what was computed, how, and the result.
@@ -10935,6 +11059,7 @@ export type CommandName =
   | 'closeFault'
   | 'addJob'
   | 'addReadyMade'
+  | 'addPackage'
   | 'changeJob'
   | 'putJobAway'
   | 'beginJob'

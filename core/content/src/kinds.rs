@@ -24,6 +24,8 @@ const JOB: &[Field] = &[
     may("supplies", Words),
     may("follows", Data),
     may("work", Data),
+    may("afterWork", Data),
+    may("suits", Table(&[may("brake", Data), may("cooling", Data), may("strokes", Data)])),
     may("lays", Data),
     may("wait", Table(&[need("name", Text), may("hours", Data), may("product", Data), may("atMostHours", Data)])),
     STEPS,
@@ -31,6 +33,8 @@ const JOB: &[Field] = &[
 
 const PACK: &[Field] =
     &[need("id", Data), need("place", Text), need("title", Text), need("caution", Text), need("item", List(ITEM))];
+
+const PACKAGE: &[Field] = &[need("title", Text), need("purpose", Text), need("jobs", Data)];
 
 const LIMITS: [Field; 3] = [need("unit", Data), may("min", Data), may("max", Data)];
 
@@ -121,9 +125,10 @@ const CIRCUITS: &[Field] = &[
 ];
 
 /// Every kind.
-pub(crate) const KINDS: [Kind; 7] = [
+pub(crate) const KINDS: [Kind; 8] = [
     Kind { id: "jobs", folder: "jobs", fields: JOB },
     Kind { id: "endings", folder: "jobs/endings", fields: &[STEPS] },
+    Kind { id: "packages", folder: "packages", fields: PACKAGE },
     Kind { id: "packs", folder: "packs", fields: PACK },
     Kind { id: "knowledge", folder: "knowledge", fields: KNOWLEDGE },
     Kind { id: "products", folder: "products", fields: PRODUCT },

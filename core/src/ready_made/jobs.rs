@@ -8,6 +8,7 @@ use serde::Deserialize;
 
 use super::message::ReadyMadeSource;
 use super::products::card;
+use super::suits::Suits;
 use crate::content::Content;
 use crate::error::Refused;
 use crate::quantity::{Source, Standing};
@@ -26,6 +27,10 @@ pub enum WorkKind {
     Brake,
     /// Brings fuel into the tank or the carburettor on the bike.
     Fuel,
+    /// Fills the engine with oil.
+    Oil,
+    /// Puts a wheel back.
+    Wheel,
 }
 
 /// A job that can be added as it is.
@@ -43,10 +48,22 @@ pub struct ReadyMade {
     pub follows: Vec<String>,
     /// Kinds of work in it that other jobs have to heed.
     pub work: Vec<WorkKind>,
+    /// Kinds of work that come before this one, whatever the job is called.
+    pub after_work: Vec<WorkKind>,
+    /// Which bikes it suits.
+    pub suits: Suits,
     /// Coating products, by their names, that lie on top when it is done: each holds its part until it is cured.
     pub lays: Vec<String>,
     /// Where the length of its wait comes from.
     pub wait_source: Option<Source>,
+}
+
+impl ReadyMade {
+    /// Whether this job has to be done before another one: named there, or by its kind of work.
+    pub fn comes_before(&self, other: &ReadyMade) -> bool {
+        let by_kind = other.after_work.iter().any(|kind| self.work.contains(kind));
+        self.id != other.id && (by_kind || other.follows.contains(&self.id))
+    }
 }
 
 /// What the file of a job says beside the job itself.
@@ -59,6 +76,10 @@ struct Beside {
     follows: Vec<String>,
     #[serde(default)]
     work: Vec<WorkKind>,
+    #[serde(default, rename = "afterWork")]
+    after_work: Vec<WorkKind>,
+    #[serde(default)]
+    suits: Suits,
     #[serde(default)]
     lays: Vec<String>,
 }
@@ -169,7 +190,7 @@ fn ending(content: &Content, work: &[WorkKind]) -> Vec<Step> {
 }
 
 fn read(content: &Content, mark: &str) -> Result<ReadyMade, Refused> {
-    let Beside { tools, supplies, follows, work, lays } = content.file("jobs", mark)?;
+    let Beside { tools, supplies, follows, work, after_work, suits, lays } = content.file("jobs", mark)?;
     // The tools stay with the ready-made job; a job has tools of its own only where the owner changed them.
     let mut job = Job { ready_made: Some(mark.to_owned()), tools: None, ..content.file("jobs", mark)? };
     job.steps.extend(ending(content, &work));
@@ -182,7 +203,7 @@ fn read(content: &Content, mark: &str) -> Result<ReadyMade, Refused> {
         wait_source = Some(card.map_or_else(practice, |card| card.source));
     }
     let lays = lays.iter().filter_map(|id| Some(card(content, id)?.product.name)).collect();
-    Ok(ReadyMade { id: mark.to_owned(), job, tools, supplies, follows, work, lays, wait_source })
+    Ok(ReadyMade { id: mark.to_owned(), job, tools, supplies, follows, work, after_work, suits, lays, wait_source })
 }
 
 #[cfg(test)]
@@ -248,10 +269,11 @@ mod tests {
     fn what_a_job_follows_stands_before_it_in_the_list() {
         // The order of the list thereby holds that no job comes to follow itself.
         let place = |mark: &str| FILES.iter().position(|known| *known == mark);
-        for ReadyMade { id, follows, .. } in ready_made() {
-            for before in follows {
-                let (first, then) = (place(&before).unwrap(), place(&id).unwrap());
-                assert!(first < then, "{id} follows {before}");
+        let all = ready_made();
+        for job in &all {
+            assert!(job.follows.iter().all(|before| place(before).is_some()), "{}", job.id);
+            for before in all.iter().filter(|before| before.comes_before(job)) {
+                assert!(place(&before.id) < place(&job.id), "{} follows {}", job.id, before.id);
             }
         }
     }

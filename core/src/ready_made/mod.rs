@@ -1,9 +1,15 @@
-//! What the program brings along: ready-made jobs and typical product sheets, both to be taken over and changed.
+//! What the program brings along: ready-made jobs, alone and in packages, and typical product sheets, to be taken over and changed.
 
 mod jobs;
 mod message;
+mod offers;
+mod packages;
 mod products;
+mod suits;
 
 pub use jobs::{ReadyMade, WorkKind, last_steps, ready_made, ready_made_job};
-pub(crate) use message::ReadyMadeSource;
+pub(crate) use message::{ReadyMadeFit, ReadyMadeSource};
+pub use offers::{JobOffer, OfferState, PackageJob, PackageOffer, job_offers, package_offers};
+pub use packages::{Package, packages};
 pub use products::{products, source_of, typical_product};
+pub use suits::Suits;

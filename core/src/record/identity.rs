@@ -7,6 +7,24 @@ use crate::check;
 use crate::error::Refused;
 use crate::message::FieldMessage;
 
+/// What cools the engine.
+#[wire(stored)]
+pub enum Cooling {
+    /// Fins in the wind.
+    Air,
+    /// A radiator.
+    Liquid,
+}
+
+/// How many strokes make one working cycle of the engine.
+#[wire(stored)]
+pub enum Strokes {
+    /// Two.
+    Two,
+    /// Four.
+    Four,
+}
+
 /// Name, papers and the few figures that rules depend on.
 #[wire(lenient, stored)]
 pub struct Identity {
@@ -32,6 +50,10 @@ pub struct Identity {
     pub peak_torque_nm: Option<f64>,
     /// Engine speed of peak torque, revolutions a minute.
     pub peak_torque_rpm: Option<f64>,
+    /// Two-stroke or four-stroke.
+    pub strokes: Option<Strokes>,
+    /// What cools the engine.
+    pub cooling: Option<Cooling>,
     /// Inspection pack that the owner means to pass.
     pub pack: Option<String>,
     /// Day on which the owner hopes to have it inspected, `YYYY-MM-DD`.

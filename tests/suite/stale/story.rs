@@ -91,7 +91,8 @@ pub const STORY: &[Turn] = &[
     ("bringBikeBack", |_| json!({ "kind": "bringBikeBack", "bike": "startBike" })),
     ("openBike", |_| json!({ "kind": "openBike", "bike": "demo" })),
     ("describeBike", |bench| {
-        let changes = json!({ "name": "Tern", "modelYear": 1979, "dryMassKg": 120.0, "peakPowerKw": 11.0 });
+        let changes =
+            json!({ "name": "Tern", "modelYear": 1979, "dryMassKg": 120.0, "peakPowerKw": 11.0, "cooling": "air" });
         json!({ "kind": "describeBike", "identity": with(bench, "/identity", changes) })
     }),
     (
@@ -169,6 +170,7 @@ pub const STORY: &[Turn] = &[
         json!({ "kind": "addJob", "job": job(bench, "sprockets", own) })
     }),
     ("addReadyMade", |_| json!({ "kind": "addReadyMade", "readyMade": "tank-drain" })),
+    ("addPackage", |_| json!({ "kind": "addPackage", "package": "tyres-and-chain" })),
     (
         "changeJob",
         |bench| json!({ "kind": "changeJob", "id": "addJob", "job": job(bench, "addJob", json!({ "title": "Wax the new chain", "splittable": true })) }),

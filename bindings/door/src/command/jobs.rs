@@ -88,6 +88,15 @@ pub struct AddReadyMade {
     pub ready_made: String,
 }
 
+/// Adds every job of a package that suits the bike and is not in its plan.
+#[wire]
+pub struct AddPackage {
+    /// Its id.
+    pub package: String,
+    /// Ready-made jobs of it, by their ids, that are not added; left out: none.
+    pub leave_out: Option<Vec<String>>,
+}
+
 /// Changes a job.
 #[wire]
 pub struct ChangeJob {

@@ -1,16 +1,16 @@
 //! Jobs: adding, ordering, doing.
 
+use std::collections::{BTreeMap, BTreeSet};
+
 use layshaft_core::changes::{Edit, edits};
 use layshaft_core::error::{Code, Refusal, Refused};
 use layshaft_core::message::{List, ListStyle, Message};
-use layshaft_core::ready_made::{ready_made, ready_made_job};
 use layshaft_core::record::{Job, JobState, Part};
 
 use super::change;
 use crate::Bench;
 use crate::act::{Act, Call};
-use crate::bench::unknown;
-use crate::command::{AddJob, AddReadyMade, BeginJob, ChangeJob, LackTool, PutJobAway, TickStep};
+use crate::command::{AddJob, BeginJob, ChangeJob, LackTool, PutJobAway, TickStep};
 use crate::message::DoorMessage;
 use crate::query::JobTool;
 use crate::write::Writing;
@@ -21,7 +21,7 @@ fn placed(bench: &Bench, id: &str, job: &Job) -> Result<Job, Refusal> {
     for before in &job.after {
         bench.record::<Job>(before)?;
     }
-    if let Some(through) = job.after.iter().find(|before| follows(bench, before, id)) {
+    if let Some(through) = job.after.iter().find(|before| follows(&bench.bike.jobs, before, id)) {
         let title = bench.record::<Job>(through).map(|job| job.title).unwrap_or_default();
         return Err(Refused::Conflict {
             field: "after".to_owned(),
@@ -33,53 +33,29 @@ fn placed(bench: &Bench, id: &str, job: &Job) -> Result<Job, Refusal> {
 }
 
 /// Whether `job` is `target` or follows it, near or far.
-fn follows(bench: &Bench, job: &str, target: &str) -> bool {
+pub(super) fn follows(jobs: &BTreeMap<String, Job>, job: &str, target: &str) -> bool {
     let mut open = vec![job.to_owned()];
-    let mut looked_at = std::collections::BTreeSet::new();
+    let mut looked_at = BTreeSet::new();
     while let Some(next) = open.pop() {
         if next == target {
             return true;
         }
         if looked_at.insert(next.clone()) {
-            open.extend(bench.bike.jobs.get(&next).map(|job| job.after.clone()).unwrap_or_default());
+            open.extend(jobs.get(&next).map(|job| job.after.clone()).unwrap_or_default());
         }
     }
     false
 }
 
 /// A rank after all others.
-fn last_rank(bench: &Bench) -> f64 {
-    bench.bike.jobs.values().map(|job| job.rank).fold(0.0, f64::max) + 1.0
+pub(super) fn last_rank(jobs: &BTreeMap<String, Job>) -> f64 {
+    jobs.values().map(|job| job.rank).fold(0.0, f64::max) + 1.0
 }
 
 impl Act for AddJob {
     fn write(&self, bench: &Bench, call: &Call) -> Result<Writing, Refusal> {
-        let job = Job { rank: last_rank(bench), ..placed(bench, call.id, &self.job.clone().into())? };
+        let job = Job { rank: last_rank(&bench.bike.jobs), ..placed(bench, call.id, &self.job.clone().into())? };
         Ok(Writing::making(call.id, edits(call.id, &job, None)))
-    }
-}
-
-impl Act for AddReadyMade {
-    /// Adds the job behind those of the bike that come before it, and before those that come after it.
-    fn write(&self, bench: &Bench, call: &Call) -> Result<Writing, Refusal> {
-        let Some(found) = ready_made_job(&self.ready_made) else {
-            return Err(unknown(DoorMessage::WhatReadyMade, &self.ready_made));
-        };
-        let made_from = |job: &Job, marks: &[String]| job.ready_made.as_ref().is_some_and(|mark| marks.contains(mark));
-        let jobs = || bench.bike.jobs.iter();
-        let after: Vec<String> =
-            jobs().filter(|(_, job)| made_from(job, &found.follows)).map(|(mark, _)| mark.clone()).collect();
-        let mut writing = edits(call.id, &Job { rank: last_rank(bench), after: after.clone(), ..found.job }, None);
-        let followers: Vec<String> =
-            ready_made().into_iter().filter(|ready| ready.follows.contains(&found.id)).map(|ready| ready.id).collect();
-        for (mark, _) in jobs().filter(|(_, job)| job.state == JobState::Open && made_from(job, &followers)) {
-            // The owner may have turned the order round on this bike: nothing comes to follow itself.
-            if !after.iter().any(|before| follows(bench, before, mark)) {
-                let behind = |job: Job| Job { after: [job.after, vec![call.id.to_owned()]].concat(), ..job };
-                writing.extend(change(bench, mark, behind)?);
-            }
-        }
-        Ok(Writing::making(call.id, writing))
     }
 }
 

@@ -13,6 +13,7 @@ mod jobs;
 mod parts;
 mod photos;
 mod process;
+mod ready_made;
 mod spec;
 
 use layshaft_core::changes::{Edit, Record, edits};
