@@ -10,6 +10,7 @@ mod case;
 mod circuit;
 #[cfg(test)]
 mod circuit_tests;
+mod cures;
 mod knowledge;
 mod message;
 mod next;

@@ -9,9 +9,11 @@ use std::collections::BTreeSet;
 use layshaft_wire::wire;
 
 use super::belief::{after, gain, weigh};
-use super::case::{Check, TroubleCase, check_case};
+use super::case::{Check, CheckOutcome, Cover, TroubleCase, check_case};
+use super::cures::Cures;
 use super::trouble::{access_minutes, covers_off, trouble_minutes};
 use crate::error::Refused;
+use crate::message::Message;
 use crate::record::Evidence;
 
 /// The search ends when one suspect, or one cure, holds this share.
@@ -52,6 +54,12 @@ struct Position<'a> {
     off: BTreeSet<&'a str>,
 }
 
+/// What is played through.
+struct Played {
+    case: TroubleCase,
+    cures: Cures,
+}
+
 /// The next check after these answers; none when one cure holds 95 % or no check tells anything more.
 ///
 /// ```
@@ -66,27 +74,18 @@ pub fn next_check(case: &TroubleCase, evidence: &[Evidence]) -> Result<Option<Ne
     let done = case.checks.iter().map(|check| check.id.as_str());
     let done = done.filter(|id| evidence.iter().any(|answer| answer.check() == *id)).collect();
     let at = Position { shares, done, off: covers_off(case, evidence) };
-    if settled_share(case, &at.shares) >= ENOUGH {
+    let cures = Cures::of(case);
+    if cures.settled_share(&at.shares) >= ENOUGH {
         return Ok(None);
     }
     let open = useful(case, &at);
     let looks = free_looks(case, &at, &open);
-    let chosen = choose(case, &at, if looks.is_empty() { &open } else { &looks }, &open);
+    let chosen = choose(case, &cures, &at, if looks.is_empty() { &open } else { &looks }, &open);
     Ok(chosen.map(|check| NextCheck {
         check: check.id.clone(),
         gain_bits: gain(check, &at.shares),
         trouble_minutes: trouble_minutes(case, check, &at.off),
     }))
-}
-
-/// The greatest share that one cure holds.
-pub(super) fn settled_share(case: &TroubleCase, shares: &[f64]) -> f64 {
-    let mut most = 0.0_f64;
-    for suspect in &case.suspects {
-        let same = case.suspects.iter().zip(shares).filter(|(other, _)| other.cure == suspect.cure);
-        most = most.max(same.map(|(_, share)| share).sum());
-    }
-    most
 }
 
 /// The checks that would tell something, with what they tell.
@@ -110,6 +109,7 @@ fn per_minute(case: &TroubleCase, at: &Position<'_>, (check, gain): &(&Check, f6
 /// The best of the few best among these, played through with all that is open where the case is small.
 fn choose<'a>(
     case: &'a TroubleCase,
+    cures: &Cures,
     at: &Position<'a>,
     among: &[(&'a Check, f64)],
     open: &[(&'a Check, f64)],
@@ -125,12 +125,12 @@ fn choose<'a>(
     let mut played = candidates.clone();
     let others = unlike(at, ranked(case, at, open));
     played.extend(others.into_iter().filter(|check| !candidates.iter().any(|other| other.id == check.id)));
-    let small = without_the_dead(case, at, &played);
+    let small = without_the_dead(case, cures, at, &played);
     let shares = at.shares.iter().copied().filter(|share| *share > ALIVE).collect();
     let start = Position { shares, done: BTreeSet::new(), off: at.off.clone() };
     let mut best = (first, f64::INFINITY);
     for check in candidates {
-        let Some(same) = small.checks.iter().find(|same| same.id == check.id) else { continue };
+        let Some(same) = small.case.checks.iter().find(|same| same.id == check.id) else { continue };
         let mut budget = BUDGET;
         let Some(minutes) = played_through(&small, &start, same, &mut budget) else { continue };
         if minutes < best.1 - 1e-9 {
@@ -158,22 +158,36 @@ fn unlike<'a>(at: &Position<'_>, ranked: Vec<&'a Check>) -> Vec<&'a Check> {
     kept
 }
 
-/// The case with nothing in it but live suspects and useful checks: what is played through is looked at very often.
-fn without_the_dead(case: &TroubleCase, at: &Position<'_>, open: &[&Check]) -> TroubleCase {
-    fn alive<T: Clone>(of: &[T], shares: &[f64]) -> Vec<T> {
-        of.iter().zip(shares).filter(|(_, share)| **share > ALIVE).map(|(one, _)| one.clone()).collect()
-    }
+/// The case with nothing in it but live suspects and useful checks, and without its words: what is played through is looked
+/// at very often, and nobody reads it.
+fn without_the_dead(case: &TroubleCase, cures: &Cures, at: &Position<'_>, open: &[&Check]) -> Played {
+    let live = |share: &f64| *share > ALIVE;
+    let unsaid = || Message::new("", Vec::new());
     let reduced = |check: &&Check| Check {
-        likelihoods: alive(&check.likelihoods, &at.shares),
+        id: check.id.clone(),
+        label: unsaid(),
+        place: None,
+        position: None,
+        outcomes: check.outcomes.iter().map(|_| CheckOutcome { id: String::new(), label: unsaid() }).collect(),
+        minutes: check.minutes,
+        danger_minutes: check.danger_minutes,
+        covers: check.covers.clone(),
+        free_look: check.free_look,
+        caution: None,
+        likelihoods: (check.likelihoods.iter().zip(&at.shares).filter(|(_, share)| live(share)))
+            .map(|(line, _)| line.clone())
+            .collect(),
         metering: None,
-        ..(*check).clone()
     };
-    TroubleCase {
-        name: case.name.clone(),
-        suspects: alive(&case.suspects, &at.shares),
-        covers: case.covers.clone(),
+    let covers =
+        case.covers.iter().map(|cover| Cover { id: cover.id.clone(), label: unsaid(), minutes: cover.minutes });
+    let case = TroubleCase {
+        name: unsaid(),
+        suspects: Vec::new(),
+        covers: covers.collect(),
         checks: open.iter().map(reduced).collect(),
-    }
+    };
+    Played { case, cures: cures.of_those(at.shares.iter().map(live)) }
 }
 
 /// The checks by gain over trouble, best first. A check also counts as the beginning of the bundle behind its covers: the
@@ -203,21 +217,22 @@ fn ranked<'a>(case: &TroubleCase, at: &Position<'_>, open: &[(&'a Check, f64)]) 
 }
 
 /// Expected minutes when this check is done now and the best ranked one after each answer; none when the budget is spent.
-fn played_through<'a>(case: &'a TroubleCase, at: &Position<'a>, check: &'a Check, budget: &mut usize) -> Option<f64> {
+fn played_through<'a>(played: &'a Played, at: &Position<'a>, check: &'a Check, budget: &mut usize) -> Option<f64> {
     *budget = budget.checked_sub(1)?;
+    let Played { case, cures } = played;
     let mut sum = trouble_minutes(case, check, &at.off);
     let mut next = at.clone();
     next.done.insert(&check.id);
     next.off.extend(check.covers.iter().map(String::as_str));
     for outcome in 0..check.outcomes.len() {
         let (probability, shares) = after(check, &at.shares, outcome);
-        if probability < 1e-4 || settled_share(case, &shares) >= ENOUGH {
+        if probability < 1e-4 || cures.settled_share(&shares) >= ENOUGH {
             continue;
         }
         next.shares = shares;
         let open = useful(case, &next);
         if let Some(then) = ranked(case, &next, &open).first() {
-            sum += probability * played_through(case, &next, then, budget)?;
+            sum += probability * played_through(played, &next, then, budget)?;
         }
     }
     Some(sum)

@@ -2,7 +2,8 @@
 
 use std::collections::BTreeSet;
 
-use super::next::{ENOUGH, settled_share};
+use super::cures::Cures;
+use super::next::ENOUGH;
 use super::*;
 use crate::message::Message;
 use crate::record::Evidence;
@@ -76,7 +77,7 @@ fn tells(check: &Check, shares: &[f64]) -> Vec<(usize, f64)> {
 /// Expected minutes of a policy (or of the best one, when `policy` gives every check that is left).
 fn expected(case: &TroubleCase, evidence: &[Evidence], policy: &dyn Fn(&[Evidence]) -> Vec<String>) -> f64 {
     let now = shares(case, evidence);
-    if settled_share(case, &now) >= ENOUGH {
+    if Cures::of(case).settled_share(&now) >= ENOUGH {
         return 0.0;
     }
     let off: BTreeSet<&str> = evidence

@@ -8,7 +8,8 @@
 use std::collections::BTreeMap;
 
 use super::circuit_tests::{six, whole_machine};
-use super::next::{ENOUGH, settled_share};
+use super::cures::Cures;
+use super::next::ENOUGH;
 use super::*;
 use crate::record::Evidence;
 
@@ -206,7 +207,7 @@ fn ours(case: &TroubleCase, joint: &[f64], evidence: &mut Vec<Evidence>) -> [f64
         return [here * BEYOND; 2];
     }
     let Some(next) = next_check(case, evidence).unwrap() else {
-        assert!(settled_share(case, joint) >= ENOUGH * here, "gives up after {evidence:?}");
+        assert!(Cures::of(case).settled_share(joint) >= ENOUGH * here, "gives up after {evidence:?}");
         return [0.0; 2];
     };
     let check = case.check(&next.check).unwrap();

@@ -5,8 +5,9 @@ use layshaft_wire::wire;
 use crate::error::Refused;
 use crate::faults::belief::{Belief, after, weigh};
 use crate::faults::case::{Check, TroubleCase, check_case};
+use crate::faults::cures::Cures;
 use crate::faults::message::{FaultsMessage, FaultsSource};
-use crate::faults::next::{ENOUGH, NextCheck, next_check, settled_share};
+use crate::faults::next::{ENOUGH, NextCheck, next_check};
 use crate::faults::order::{TryOut, try_order};
 use crate::faults::trouble::{covers_off, trouble_minutes};
 use crate::message::{List, ListStyle, Message};
@@ -236,7 +237,7 @@ fn meanings(case: &TroubleCase, check: &Check, shares: &[f64]) -> Vec<Meaning> {
 }
 
 fn settled_on(case: &TroubleCase, shares: &[f64]) -> Option<SettledOn> {
-    if settled_share(case, shares) < ENOUGH {
+    if Cures::of(case).settled_share(shares) < ENOUGH {
         return None;
     }
     let top = case.suspects.iter().zip(shares).map(|(suspect, _)| {
