@@ -69,11 +69,20 @@ struct CheckRow {
 /// assert!(knowledge_case("bad-mood").is_err());
 /// ```
 pub fn knowledge_case(mark: &str) -> Result<TroubleCase, Refused> {
+    known(mark).cloned()
+}
+
+/// What a table is about, in words.
+pub(super) fn knowledge_name(mark: &str) -> Result<Message, Refused> {
+    known(mark).map(|case| case.name.clone())
+}
+
+fn known(mark: &str) -> Result<&'static TroubleCase, Refused> {
     // The tables are part of the program: they are read once. That every one of them can be read is a test.
     static READ: OnceLock<Vec<(&str, Result<TroubleCase, Refused>)>> = OnceLock::new();
     let read = READ.get_or_init(|| KNOWLEDGE.iter().map(|name| (*name, named(name))).collect());
     match read.iter().find(|(name, _)| *name == mark) {
-        Some((_, case)) => case.clone(),
+        Some((_, case)) => case.as_ref().map_err(Clone::clone),
         None => Err(Refused::Unknown { what: FaultsMessage::WhatTable.into(), id: mark.to_owned() }),
     }
 }

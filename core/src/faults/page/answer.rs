@@ -8,7 +8,7 @@ use crate::check;
 use crate::error::Refused;
 use crate::faults::case::TroubleCase;
 use crate::faults::circuit::wiring_case;
-use crate::faults::knowledge::{KNOWLEDGE, knowledge_case};
+use crate::faults::knowledge::{KNOWLEDGE, knowledge_case, knowledge_name};
 use crate::faults::message::FaultsMessage;
 use crate::faults::reach::{circuit_checks, searchable};
 use crate::harness::{TEMPLATES, circuit_of};
@@ -96,7 +96,7 @@ fn name_of_circuit(id: &str) -> Message {
 }
 
 fn name_of_table(id: &str) -> Message {
-    knowledge_case(id).map_or_else(|_| Message::as_entered(id), |case| case.name)
+    knowledge_name(id).unwrap_or_else(|_| Message::as_entered(id))
 }
 
 fn card(id: &str, search: &FaultSearch) -> SearchCard {
