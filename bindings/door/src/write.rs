@@ -6,7 +6,7 @@ use std::collections::{BTreeMap, BTreeSet};
 use layshaft_core::changes::{Change, Edit, Fields, Key, Ledger, Rival, Stamp};
 use layshaft_core::error::Refusal;
 use layshaft_core::message::Message;
-use layshaft_core::record::{PutAwayCard, put_away};
+use layshaft_core::record::CAN_BE_PUT_AWAY;
 use layshaft_storage::{Attachment, Bundle, Clash};
 
 use crate::bench::OPEN;
@@ -138,8 +138,7 @@ impl Bench {
     /// Adds stored changes to the fold; says what moved with those that are new in it.
     fn take(&mut self, changes: Vec<Change>) -> Moved {
         let mut moved = Moved::new();
-        let away_before = self.away();
-        let mut touched: BTreeMap<Key, Vec<Rival>> = BTreeMap::new();
+        let mut touched: BTreeMap<Key, Stood> = BTreeMap::new();
         for change in changes {
             let fields = self.ledger.fields(&change.key);
             if fields.and_then(|fields| fields.0.get(&change.field)?.get(&change.stamp)).is_some() {
@@ -147,7 +146,7 @@ impl Bench {
             }
             moved.insert(Source::Shelf);
             if self.open.as_ref() == Some(&change.key.project) {
-                let before = || fields.map(Fields::rivals).unwrap_or_default();
+                let before = || Stood::of(fields);
                 touched.entry(change.key.clone()).or_insert_with(before);
             }
             self.batches.insert(change.batch.clone());
@@ -157,9 +156,12 @@ impl Bench {
             return moved;
         }
         moved.insert(Source::Facts);
-        let rivals = |key| self.ledger.fields(key).map(Fields::rivals).unwrap_or_default();
-        moved.extend(touched.iter().any(|(key, before)| rivals(key) != *before).then_some(Source::Rivals));
-        moved.extend((self.away() != away_before).then_some(Source::Away));
+        for (key, before) in &touched {
+            let now = Stood::of(self.ledger.fields(key));
+            moved.extend((now.rivals != before.rivals).then_some(Source::Rivals));
+            let listed = CAN_BE_PUT_AWAY.contains(&key.kind.as_str()) && (now.gone || before.gone);
+            moved.extend(listed.then_some(Source::Away));
+        }
         let before = std::mem::take(&mut self.bike);
         self.reassemble();
         moved.extend(stale::moved(&before, &self.bike));
@@ -169,16 +171,24 @@ impl Bench {
         moved
     }
 
-    /// What was put away on the open bike.
-    fn away(&self) -> Vec<PutAwayCard> {
-        self.open.as_ref().map(|project| put_away(&self.ledger, project)).unwrap_or_default()
-    }
-
     /// Shows a bike that the store says is open.
     fn show(&mut self, project: String) {
         self.open = Some(project);
         self.reassemble();
         self.plan_as_it_stood();
+    }
+}
+
+/// How a record stands: what was overruled in it, and whether it was put away.
+#[derive(Default)]
+struct Stood {
+    rivals: Vec<Rival>,
+    gone: bool,
+}
+
+impl Stood {
+    fn of(fields: Option<&Fields>) -> Self {
+        fields.map(|fields| Self { rivals: fields.rivals(), gone: fields.gone() }).unwrap_or_default()
     }
 }
 
