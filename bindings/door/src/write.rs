@@ -6,7 +6,7 @@ use std::collections::{BTreeMap, BTreeSet};
 use layshaft_core::changes::{Change, Edit, Fields, Key, Ledger, Rival, Stamp};
 use layshaft_core::error::Refusal;
 use layshaft_core::message::Message;
-use layshaft_core::record::CAN_BE_PUT_AWAY;
+use layshaft_core::record::{CAN_BE_PUT_AWAY, assemble, reassemble};
 use layshaft_storage::{Attachment, Bundle, Clash};
 
 use crate::bench::OPEN;
@@ -162,8 +162,16 @@ impl Bench {
             let listed = CAN_BE_PUT_AWAY.contains(&key.kind.as_str()) && (now.gone || before.gone);
             moved.extend(listed.then_some(Source::Away));
         }
-        let before = std::mem::take(&mut self.bike);
-        self.reassemble();
+        // A tap writes one or two kinds: the rest of the bike stays as it was read.
+        let before = self.bike.clone();
+        let touches = |kind: &str| touched.keys().any(|key| key.kind == kind);
+        self.bike = reassemble(std::mem::take(&mut self.bike), &self.ledger, &touches);
+        // Every test that writes anything tries this.
+        debug_assert_eq!(
+            self.bike,
+            assemble(&self.ledger, &self.bike.id),
+            "reading a part gives what reading all gives"
+        );
         moved.extend(stale::moved(&before, &self.bike));
         if stale::moves_the_plan(&moved) {
             self.planned.go_on();

@@ -30,16 +30,26 @@ macro_rules! make_bike {
 
         /// Reads one bike from the ledger.
         pub fn assemble(ledger: &Ledger, project: &str) -> Bike {
-            let spec = |layers: &[&str]| Spec::read(|kind| slots(ledger, project, kind, layers));
-            let bike = Bike {
-                id: project.to_owned(),
-                standard: spec(&["standard"]),
-                fitted: spec(&["standard", "fitted"]),
-                $($one: single(ledger, project),)*
-                $($many: map(ledger, project),)*
-                $($log: log(ledger, project, |record: &super::$log_type| record.$by),)*
-            };
-            Bike { jobs: closed_up(bike.jobs, &followed_by_away(ledger, project)), ..bike }
+            reassemble(Bike { id: project.to_owned(), ..Bike::default() }, ledger, &|_| true)
+        }
+
+        /// The bike with the records of some kinds read from the ledger anew. It is what [`assemble`] reads, as long as
+        /// nothing of another kind was written since `bike` was read.
+        pub fn reassemble(mut bike: Bike, ledger: &Ledger, anew: &dyn Fn(&str) -> bool) -> Bike {
+            let project = bike.id.clone();
+            if Spec::KINDS.iter().any(|kind| anew(kind)) {
+                let spec = |layers: &[&str]| Spec::read(|kind| slots(ledger, &project, kind, layers));
+                (bike.standard, bike.fitted) = (spec(&["standard"]), spec(&["standard", "fitted"]));
+            }
+            $(if anew(super::$one_type::KIND) { bike.$one = single(ledger, &project); })*
+            $(if anew(super::$many_type::KIND) { bike.$many = map(ledger, &project); })*
+            $(if anew(super::$log_type::KIND) {
+                bike.$log = log(ledger, &project, |record: &super::$log_type| record.$by);
+            })*
+            if anew(Job::KIND) {
+                bike.jobs = closed_up(bike.jobs, &followed_by_away(ledger, &project));
+            }
+            bike
         }
     };
 }

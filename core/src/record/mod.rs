@@ -49,7 +49,7 @@ pub use work::{
 };
 pub(crate) use work::{JobMessage, spans_in_order};
 
-pub use assemble::{Bike, assemble, key_of, laid_over, slot};
+pub use assemble::{Bike, assemble, key_of, laid_over, reassemble, slot};
 pub use away::{CAN_BE_PUT_AWAY, PutAwayCard, put_away};
 pub use card::{FieldCard, RecordCard, record_cards};
 pub use identity::{Cooling, Identity, Strokes};

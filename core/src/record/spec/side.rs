@@ -52,6 +52,9 @@ macro_rules! make_spec {
         }
 
         impl Spec {
+            /// The kinds of record that it is made of.
+            pub(crate) const KINDS: &[&str] = &[$($slot_kind,)* $($listed_kind,)*];
+
             /// Reads a spec. `slots` gives the fields in each slot of a kind.
             pub(crate) fn read(slots: impl Fn(&'static str) -> BTreeMap<String, Fields>) -> Spec {
                 let spec = Spec {
