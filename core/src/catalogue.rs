@@ -32,7 +32,7 @@ use crate::plan::{
     PlanWaitMessage,
 };
 use crate::quantity::FormulaSource;
-use crate::ready_made::{ReadyMadeFit, ReadyMadeSource};
+use crate::ready_made::{KindMessage, ReadyMadeFit, ReadyMadeSource, WeekMessage};
 use crate::record::LampCap;
 use crate::record::{JobMessage, PaintMessage, RecordMessage, SidewallMessage, SpecMessage};
 use crate::ripple::message::{RippleFollows, RippleMessage};
@@ -83,6 +83,7 @@ pub const MESSAGES: &[&[Declared]] = &[
     IndicatorMessage::DECLARED,
     InspectionMessage::DECLARED,
     JobMessage::DECLARED,
+    KindMessage::DECLARED,
     LampsMessage::DECLARED,
     LoadMessage::DECLARED,
     LoadPageMessage::DECLARED,
@@ -123,6 +124,7 @@ pub const MESSAGES: &[&[Declared]] = &[
     TyresRefused::DECLARED,
     TyresSource::DECLARED,
     TyresWorking::DECLARED,
+    WeekMessage::DECLARED,
     WireColour::DECLARED,
     WireMessage::DECLARED,
 ];

@@ -105,11 +105,12 @@ test('the first bike is not lost half way, and not entered twice', async ({ page
   await reload(page);
   await expect(page.getByLabel('Name of the bike')).toHaveValue('Grandfather');
   await press(page, 'Next');
-  await page.getByRole('button', { name: /^Gearbox sprocket/ }).click();
-  await typeOnPad(page, '15');
+  await page.getByRole('heading', { name: 'What kind of bike is it?' }).waitFor();
   await reload(page);
-  await expect(page.getByRole('button', { name: /^Gearbox sprocket/ })).toContainText('15');
-  await press(page, 'Put it on the shelf');
+  for (const step of ['What kind of bike is it?', 'What is to be done?', 'When do you work on it?', 'Where will it be inspected?']) {
+    await page.getByRole('heading', { name: step }).waitFor();
+    await press(page, 'Skip this');
+  }
   await page.locator('main[data-page="today"]').waitFor();
   await goTo(page, '#/bike/shelf');
   await expect(page.getByText('Grandfather')).toHaveCount(1);

@@ -9,8 +9,7 @@ async function barnFind(page: Page) {
   await press(page, 'Start my bike');
   await page.getByLabel('Name of the bike').fill('Barn find');
   await press(page, 'Next');
-  await press(page, 'Put it on the shelf');
-  await page.locator('main[data-page="today"]').waitFor();
+  await page.getByRole('heading', { name: 'What kind of bike is it?' }).waitFor();
   await goTo(page, '#/bike/spec/standard/supply');
   await page.getByRole('button', { name: /^System/ }).click();
   await typeOnPad(page, '6');
@@ -29,7 +28,10 @@ async function barnFind(page: Page) {
 async function addUsual(page: Page, what: string) {
   await goTo(page, '#/bike/slot/standard/consumer');
   await page.getByRole('button', { name: /^What it is/ }).click();
-  await page.getByRole('dialog').getByRole('button', { name: new RegExp(`^${what}`) }).click();
+  await page
+    .getByRole('dialog')
+    .getByRole('button', { name: new RegExp(`^${what}`) })
+    .click();
   await expect(page.getByText(/Typical figures/)).toBeVisible();
   await press(page, 'Save');
   await page.locator('main[data-page="bike/spec"]').waitFor();
@@ -49,7 +51,11 @@ test('a lamp is entered by what it is, and stands on the lamp page, in the circu
   await page.getByRole('button', { name: /^What it is/ }).click();
   const roles = page.getByRole('dialog');
   await expect(roles.getByRole('button', { name: /^Tail lamp/ })).toBeVisible();
-  await expect(roles.getByRole('button', { name: /^Headlamp|^Indicators|^Rear indicators/ })).toHaveCount(0);
+  await expect(
+    roles.getByRole('button', {
+      name: /^Headlamp|^Indicators|^Rear indicators/,
+    }),
+  ).toHaveCount(0);
 });
 
 test('the inspection asks drums for no fluid, and an objection counts', async ({ page }) => {
@@ -70,7 +76,10 @@ test('the inspection asks drums for no fluid, and an objection counts', async ({
 test('a row of numbers is typed without leaving the pad, and the rear end is copied from the front', async ({ page }) => {
   await barnFind(page);
   await goTo(page, '#/bike/spec/standard/drive');
-  await page.getByRole('button', { name: /^Gearbox sprocket/ }).first().click();
+  await page
+    .getByRole('button', { name: /^Gearbox sprocket/ })
+    .first()
+    .click();
   for (const [teeth, next] of [
     ['15', /^Enter, and on to: Wheel sprocket/],
     ['41', /^Enter, and on to: Primary/],

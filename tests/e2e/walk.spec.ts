@@ -137,11 +137,9 @@ test('a first bike by hand: guided, skipped, and each page says what it still wa
   await page.getByRole('button', { name: /^Year of first use/ }).click();
   await typeOnPad(page, '1979');
   await press(page, 'Next');
-  await expect(page.getByRole('heading', { name: 'How is it geared?' })).toBeVisible();
-  await page.getByRole('button', { name: /^Gearbox sprocket/ }).click();
-  await typeOnPad(page, '14');
-  await press(page, 'Put it on the shelf');
-  await expect(page.getByRole('heading', { level: 1 })).toHaveText('Today');
+  await expect(page.getByRole('heading', { level: 1 })).toHaveText('What kind of bike is it?');
+  await goTo(page, '#/today');
+  await expect(page.getByRole('link', { name: /^What kind of bike is it/ })).toBeVisible();
   await expect(page.getByText(/No job is written down yet/)).toBeVisible();
   await goTo(page, '#/plan/new');
   await page.getByLabel('What is done').fill('Look it over');
@@ -153,7 +151,7 @@ test('a first bike by hand: guided, skipped, and each page says what it still wa
   await goTo(page, '#/numbers/gearing');
   await expect(page.getByText('Something is not known yet:')).toBeVisible();
   await press(page, 'Enter it on the bike');
-  await expect(page.getByRole('row', { name: /Gearbox sprocket/ }).first()).toContainText('14 teeth');
+  await expect(page.getByRole('row', { name: /Gearbox sprocket/ }).first()).toBeVisible();
   await goTo(page, '#/inspect');
   await expect(page.getByText('1979')).toBeVisible();
 });
@@ -164,14 +162,26 @@ test('a photo is kept with its job, shown again after a reload, put away and bro
   await settled(page);
   await page.locator('a.row[href^="#/plan/job/"]').first().click();
   await settled(page);
-  const picture = await page.screenshot({ clip: { x: 0, y: 0, width: 120, height: 120 } });
+  const picture = await page.screenshot({
+    clip: { x: 0, y: 0, width: 120, height: 120 },
+  });
   const choose = page.getByLabel('Take or choose a photo');
-  await choose.setInputFiles({ name: 'note.png', mimeType: 'image/png', buffer: Buffer.from('no picture at all') });
+  await choose.setInputFiles({
+    name: 'note.png',
+    mimeType: 'image/png',
+    buffer: Buffer.from('no picture at all'),
+  });
   await expect(page.getByRole('alert')).toContainText('“note.png” is no picture that can be read here.');
-  await choose.setInputFiles({ name: 'plug.png', mimeType: 'image/png', buffer: picture });
+  await choose.setInputFiles({
+    name: 'plug.png',
+    mimeType: 'image/png',
+    buffer: picture,
+  });
   await page.getByLabel('What it shows').fill('Plug, seen from the left');
   await press(page, 'Keep it');
-  const kept = page.getByRole('button', { name: 'Photo: Plug, seen from the left' });
+  const kept = page.getByRole('button', {
+    name: 'Photo: Plug, seen from the left',
+  });
   await expect(kept.locator('img')).toBeVisible();
   await page.reload();
   await settled(page);

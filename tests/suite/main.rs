@@ -23,6 +23,7 @@ mod safety;
 mod saturday;
 mod season;
 mod stale;
+mod starting;
 mod two_devices;
 mod tyres;
 mod vectors;

@@ -78,6 +78,11 @@ impl Bench {
         Ok(ReadyMadeAnswer { jobs, packages })
     }
 
+    /// What a bike is started from: kinds to choose from, usual weeks.
+    pub fn starting(&self, _: &BareAsk, _: &Moment) -> Result<StartingAnswer, Refusal> {
+        Ok(ready_made::starting_answer(&self.bike))
+    }
+
     /// Ratios, speeds, chain and speedometer.
     pub fn gearing(&self, ask: &GearingAsk, _: &Moment) -> Result<GearingAnswer, Refusal> {
         Ok(gearing::gearing_answer(&self.bike, ask)?)

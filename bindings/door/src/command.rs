@@ -1,8 +1,9 @@
 //! The commands: what the mechanic did. One payload struct each.
 
 use layshaft_core::message::Message;
+use layshaft_core::ready_made::BikeKind;
 use layshaft_core::record::{
-    BenchTime, Identity, ItemAnswer, Part, Place, Process, Product, Reading, StayPlace, Tightening,
+    BenchTime, ConsumerRole, Identity, ItemAnswer, Part, Place, Process, Product, Reading, StayPlace, Tightening,
 };
 use layshaft_wire::wire;
 
@@ -38,6 +39,25 @@ commands!(make_command);
 pub struct StartBike {
     /// Who it is.
     pub identity: Identity,
+}
+
+/// Says what kind of bike the open one is: strokes, cooling, starter, voltage, brakes, and what is usual on such a bike
+/// where nothing that draws current is entered yet. What the kind leaves out stays as it is.
+#[wire]
+pub struct DescribeKind {
+    /// What is said of it.
+    pub bike_kind: BikeKind,
+    /// What each role is called, in the language of whoever asks; a role without a name is not entered.
+    pub names: Vec<RoleName>,
+}
+
+/// What something that draws current is called.
+#[wire]
+pub struct RoleName {
+    /// What it is to the bike.
+    pub role: ConsumerRole,
+    /// Its name.
+    pub name: String,
 }
 
 /// Puts the demo bike on the shelf and opens it.

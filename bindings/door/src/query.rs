@@ -19,7 +19,7 @@ pub use layshaft_core::harness::{HarnessAnswer, HarnessAsk, LampAnswer, LampsAsk
 pub use layshaft_core::inspection::{InspectionAnswer, InspectionAsk};
 pub use layshaft_core::plan::{PlanAnswer, PlanAsk, PlanRow};
 pub use layshaft_core::quantity::{Figures, FormulaCard};
-pub use layshaft_core::ready_made::{JobOffer, PackageOffer};
+pub use layshaft_core::ready_made::{JobOffer, PackageOffer, StartingAnswer};
 pub use layshaft_core::record::{BenchTime, Coat, Process, Product, RecordCard};
 use layshaft_core::record::{
     Climate, Identity, Job, Part, PartState, Photo, Place, PutAwayCard, Reading, Spec, Tightening,

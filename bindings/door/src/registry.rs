@@ -22,6 +22,8 @@ macro_rules! queries {
             job Job(IdAsk) -> JobAnswer;
             /// Jobs and packages that can be added as they are, and what suits the bike.
             ready_made ReadyMade(BareAsk) -> ReadyMadeAnswer;
+            /// What a bike is started from: kinds to choose from, usual weeks.
+            starting Starting(BareAsk) -> StartingAnswer;
             /// Ratios, speeds, chain and speedometer.
             gearing Gearing(GearingAsk) -> GearingAnswer;
             /// Every pair of sprockets that the bike takes, best first.
@@ -93,6 +95,8 @@ macro_rules! commands {
         $make! {
             /// Starts a bike and opens it.
             start_bike StartBike;
+            /// Says what kind of bike it is, with what is usual on such a bike.
+            describe_kind DescribeKind;
             /// Puts the demo bike on the shelf and opens it.
             load_demo LoadDemo;
             /// Opens a bike of the shelf.

@@ -97,6 +97,7 @@ fn reads(asked: Asked) -> &'static [&'static [Source]] {
         Asked::SetAside | Asked::Tables | Asked::Products | Asked::Evaluate | Asked::Handbook => &[],
         Asked::Calendar | Asked::Fasteners | Asked::Mixing | Asked::Wire => &[],
         Asked::ReadyMade => &[&[Job, Identity, Brake]],
+        Asked::Starting => &[&[Identity, Supply, Brake, Consumer]],
         Asked::Today => &[PLAN, INSPECTION],
         Asked::Plan | Asked::Job => &[PLAN],
         Asked::Alarms => &[&[Job, Part, Coat, Process, Climate, Place]],

@@ -491,6 +491,39 @@ lastChangeMs?: number | null,
 changes: number, };
 
 /**
+ * What kind of bike it is. What is left out is not known.
+ */
+export type BikeKind = { 
+/**
+ * Two-stroke or four-stroke.
+ */
+strokes?: Strokes | null, 
+/**
+ * What cools the engine.
+ */
+cooling?: Cooling | null, 
+/**
+ * What turns the engine over.
+ */
+starter?: Starter | null, 
+/**
+ * Nominal voltage of the system, volts.
+ */
+systemVolts?: number | null, 
+/**
+ * Front brake.
+ */
+frontBrake?: BrakeKind | null, 
+/**
+ * Rear brake.
+ */
+rearBrake?: BrakeKind | null, 
+/**
+ * Whether it has indicators.
+ */
+indicators?: boolean | null, };
+
+/**
  * What kept the next smaller wire from being enough.
  */
 export type Binding = "smallest" | "drop" | "current" | "fuse";
@@ -1646,7 +1679,7 @@ export type Code = "outOfRange" | "notANumber" | "badText" | "missing" | "confli
 /**
  * Something the mechanic did.
  */
-export type Command = { "kind": "startBike" } & StartBike | { "kind": "loadDemo" } & LoadDemo | { "kind": "openBike" } & OpenBike | { "kind": "putBikeAway" } & PutBikeAway | { "kind": "bringBikeBack" } & BringBikeBack | { "kind": "bringBack" } & BringBack | { "kind": "describeBike" } & DescribeBike | { "kind": "describePlace" } & DescribePlace | { "kind": "recordDrive" } & RecordDrive | { "kind": "recordWheel" } & RecordWheel | { "kind": "recordSupply" } & RecordSupply | { "kind": "recordConsumer" } & RecordConsumer | { "kind": "removeConsumer" } & RemoveConsumer | { "kind": "recordBrake" } & RecordBrake | { "kind": "recordFluid" } & RecordFluid | { "kind": "fitSprockets" } & FitSprockets | { "kind": "fitConsumer" } & FitConsumer | { "kind": "fitBrake" } & FitBrake | { "kind": "fitTyre" } & FitTyre | { "kind": "recordIndication" } & RecordIndication | { "kind": "fitFlasher" } & FitFlasher | { "kind": "adaptCircuit" } & AdaptCircuit | { "kind": "startFault" } & StartFault | { "kind": "answerFault" } & AnswerFault | { "kind": "undoFaultStep" } & UndoFaultStep | { "kind": "closeFault" } & CloseFault | { "kind": "addJob" } & AddJob | { "kind": "addReadyMade" } & AddReadyMade | { "kind": "addPackage" } & AddPackage | { "kind": "changeJob" } & ChangeJob | { "kind": "putJobAway" } & PutJobAway | { "kind": "beginJob" } & BeginJob | { "kind": "tickStep" } & TickStep | { "kind": "finishJob" } & FinishJob | { "kind": "lackTool" } & LackTool | { "kind": "reopenJob" } & ReopenJob | { "kind": "recordPart" } & RecordPart | { "kind": "putPartAway" } & PutPartAway | { "kind": "recordTightening" } & RecordTightening | { "kind": "putTighteningAway" } & PutTighteningAway | { "kind": "attachPhoto" } & AttachPhoto | { "kind": "putPhotoAway" } & PutPhotoAway | { "kind": "startCure" } & StartCure | { "kind": "endCure" } & EndCure | { "kind": "moveCoat" } & MoveCoat | { "kind": "startProcess" } & StartProcess | { "kind": "layCoat" } & LayCoat | { "kind": "sandCoat" } & SandCoat | { "kind": "endProcess" } & EndProcess | { "kind": "noteClimate" } & NoteClimate | { "kind": "takeReading" } & TakeReading | { "kind": "answerItem" } & AnswerItem | { "kind": "setBenchTime" } & SetBenchTime | { "kind": "undo" } & Undo | { "kind": "settle" } & Settle | { "kind": "noteExport" } & NoteExport | { "kind": "receiveBundle" } & ReceiveBundle;
+export type Command = { "kind": "startBike" } & StartBike | { "kind": "describeKind" } & DescribeKind | { "kind": "loadDemo" } & LoadDemo | { "kind": "openBike" } & OpenBike | { "kind": "putBikeAway" } & PutBikeAway | { "kind": "bringBikeBack" } & BringBikeBack | { "kind": "bringBack" } & BringBack | { "kind": "describeBike" } & DescribeBike | { "kind": "describePlace" } & DescribePlace | { "kind": "recordDrive" } & RecordDrive | { "kind": "recordWheel" } & RecordWheel | { "kind": "recordSupply" } & RecordSupply | { "kind": "recordConsumer" } & RecordConsumer | { "kind": "removeConsumer" } & RemoveConsumer | { "kind": "recordBrake" } & RecordBrake | { "kind": "recordFluid" } & RecordFluid | { "kind": "fitSprockets" } & FitSprockets | { "kind": "fitConsumer" } & FitConsumer | { "kind": "fitBrake" } & FitBrake | { "kind": "fitTyre" } & FitTyre | { "kind": "recordIndication" } & RecordIndication | { "kind": "fitFlasher" } & FitFlasher | { "kind": "adaptCircuit" } & AdaptCircuit | { "kind": "startFault" } & StartFault | { "kind": "answerFault" } & AnswerFault | { "kind": "undoFaultStep" } & UndoFaultStep | { "kind": "closeFault" } & CloseFault | { "kind": "addJob" } & AddJob | { "kind": "addReadyMade" } & AddReadyMade | { "kind": "addPackage" } & AddPackage | { "kind": "changeJob" } & ChangeJob | { "kind": "putJobAway" } & PutJobAway | { "kind": "beginJob" } & BeginJob | { "kind": "tickStep" } & TickStep | { "kind": "finishJob" } & FinishJob | { "kind": "lackTool" } & LackTool | { "kind": "reopenJob" } & ReopenJob | { "kind": "recordPart" } & RecordPart | { "kind": "putPartAway" } & PutPartAway | { "kind": "recordTightening" } & RecordTightening | { "kind": "putTighteningAway" } & PutTighteningAway | { "kind": "attachPhoto" } & AttachPhoto | { "kind": "putPhotoAway" } & PutPhotoAway | { "kind": "startCure" } & StartCure | { "kind": "endCure" } & EndCure | { "kind": "moveCoat" } & MoveCoat | { "kind": "startProcess" } & StartProcess | { "kind": "layCoat" } & LayCoat | { "kind": "sandCoat" } & SandCoat | { "kind": "endProcess" } & EndProcess | { "kind": "noteClimate" } & NoteClimate | { "kind": "takeReading" } & TakeReading | { "kind": "answerItem" } & AnswerItem | { "kind": "setBenchTime" } & SetBenchTime | { "kind": "undo" } & Undo | { "kind": "settle" } & Settle | { "kind": "noteExport" } & NoteExport | { "kind": "receiveBundle" } & ReceiveBundle;
 
 /**
  * What an element is.
@@ -2469,6 +2502,20 @@ export type DescribeBike = {
  * Who it is.
  */
 identity: Identity, };
+
+/**
+ * Says what kind of bike the open one is: strokes, cooling, starter, voltage, brakes, and what is usual on such a bike
+ * where nothing that draws current is entered yet. What the kind leaves out stays as it is.
+ */
+export type DescribeKind = { 
+/**
+ * What is said of it.
+ */
+bikeKind: BikeKind, 
+/**
+ * What each role is called, in the language of whoever asks; a role without a name is not entered.
+ */
+names: Array<RoleName>, };
 
 /**
  * Says where it stands.
@@ -4418,6 +4465,10 @@ strokes?: Strokes | null,
  */
 cooling?: Cooling | null, 
 /**
+ * What turns the engine over.
+ */
+starter?: Starter | null, 
+/**
  * Inspection pack that the owner means to pass.
  */
 pack?: string | null, 
@@ -4920,6 +4971,23 @@ lost: string,
  * Stamp of the value that lost.
  */
 stamp: string, };
+
+/**
+ * A kind that many bikes are of.
+ */
+export type KindOffer = { 
+/**
+ * Id.
+ */
+id: string, 
+/**
+ * In words.
+ */
+name: Message, 
+/**
+ * What is typical of it.
+ */
+bikeKind: BikeKind, };
 
 /**
  * Puts a tool that is not at hand on the list of parts: the job waits for it as for any part.
@@ -5792,6 +5860,11 @@ ratedRpm: number,
  * Engine speed, revolutions a minute.
  */
 engineRpm: number, };
+
+/**
+ * Something that the plan or the inspection is better for, and that nobody has said yet.
+ */
+export type NotSaid = "kind" | "work" | "hours" | "inspection";
 
 /**
  * A fact of a bundle whose stamp stands for another value here: two devices work under one id, as a copied database
@@ -7275,7 +7348,7 @@ source: Source, };
 /**
  * A question.
  */
-export type Query = { "kind": "shelf" } & BareAsk | { "kind": "setAside" } & BareAsk | { "kind": "tables" } & BareAsk | { "kind": "today" } & TodayAsk | { "kind": "plan" } & PlanAsk | { "kind": "job" } & IdAsk | { "kind": "readyMade" } & BareAsk | { "kind": "gearing" } & GearingAsk | { "kind": "sprocketChoice" } & SprocketChoiceAsk | { "kind": "chainWear" } & ChainWearAsk | { "kind": "thrust" } & ThrustAsk | { "kind": "load" } & LoadAsk | { "kind": "usualConsumers" } & BareAsk | { "kind": "brakes" } & BrakeAsk | { "kind": "tyres" } & TyreAsk | { "kind": "fasteners" } & FastenerAsk | { "kind": "filling" } & FillAsk | { "kind": "mixing" } & MixAsk | { "kind": "wire" } & WireAsk | { "kind": "lamps" } & LampsAsk | { "kind": "charging" } & ChargingAsk | { "kind": "harness" } & HarnessAsk | { "kind": "fault" } & FaultAsk | { "kind": "cure" } & CureAsk | { "kind": "process" } & ProcessAsk | { "kind": "products" } & BareAsk | { "kind": "inspection" } & InspectionAsk | { "kind": "ripple" } & RippleAsk | { "kind": "alarms" } & BareAsk | { "kind": "calendar" } & CalendarAsk | { "kind": "bike" } & BareAsk | { "kind": "putAway" } & BareAsk | { "kind": "history" } & HistoryAsk | { "kind": "photo" } & IdAsk | { "kind": "evaluate" } & EvaluateAsk | { "kind": "handbook" } & BareAsk | { "kind": "bundle" } & BareAsk;
+export type Query = { "kind": "shelf" } & BareAsk | { "kind": "setAside" } & BareAsk | { "kind": "tables" } & BareAsk | { "kind": "today" } & TodayAsk | { "kind": "plan" } & PlanAsk | { "kind": "job" } & IdAsk | { "kind": "readyMade" } & BareAsk | { "kind": "starting" } & BareAsk | { "kind": "gearing" } & GearingAsk | { "kind": "sprocketChoice" } & SprocketChoiceAsk | { "kind": "chainWear" } & ChainWearAsk | { "kind": "thrust" } & ThrustAsk | { "kind": "load" } & LoadAsk | { "kind": "usualConsumers" } & BareAsk | { "kind": "brakes" } & BrakeAsk | { "kind": "tyres" } & TyreAsk | { "kind": "fasteners" } & FastenerAsk | { "kind": "filling" } & FillAsk | { "kind": "mixing" } & MixAsk | { "kind": "wire" } & WireAsk | { "kind": "lamps" } & LampsAsk | { "kind": "charging" } & ChargingAsk | { "kind": "harness" } & HarnessAsk | { "kind": "fault" } & FaultAsk | { "kind": "cure" } & CureAsk | { "kind": "process" } & ProcessAsk | { "kind": "products" } & BareAsk | { "kind": "inspection" } & InspectionAsk | { "kind": "ripple" } & RippleAsk | { "kind": "alarms" } & BareAsk | { "kind": "calendar" } & CalendarAsk | { "kind": "bike" } & BareAsk | { "kind": "putAway" } & BareAsk | { "kind": "history" } & HistoryAsk | { "kind": "photo" } & IdAsk | { "kind": "evaluate" } & EvaluateAsk | { "kind": "handbook" } & BareAsk | { "kind": "bundle" } & BareAsk;
 
 /**
  * The check to do now, ready to be read out at the bench.
@@ -7872,6 +7945,19 @@ overallRatio: number,
  * Rolling circumference, millimetres.
  */
 circumferenceMm: number, };
+
+/**
+ * What something that draws current is called.
+ */
+export type RoleName = { 
+/**
+ * What it is to the bike.
+ */
+role: ConsumerRole, 
+/**
+ * Its name.
+ */
+name: string, };
 
 /**
  * Rolling circumference of a tyre by its diameter.
@@ -8708,6 +8794,36 @@ export type StartProcess = {
 process: Process, };
 
 /**
+ * What turns the engine over.
+ */
+export type Starter = "kick" | "electric";
+
+/**
+ * What a bike is started from.
+ */
+export type StartingAnswer = { 
+/**
+ * Kinds to choose from, the plainest first.
+ */
+kinds: Array<KindOffer>, 
+/**
+ * What is known of the open bike.
+ */
+bikeKind: BikeKind, 
+/**
+ * Whether its lamps are entered: then they say whether it has indicators.
+ */
+lampsKnown: boolean, 
+/**
+ * Usual weeks to choose from.
+ */
+weeks: Array<WeekOffer>, 
+/**
+ * Where kinds and weeks come from.
+ */
+source: Source, };
+
+/**
  * The load in one riding state.
  */
 export type StateLoad = { 
@@ -8986,7 +9102,11 @@ cooling?: Cooling | null,
 /**
  * Two-stroke or four-stroke.
  */
-strokes?: Strokes | null, };
+strokes?: Strokes | null, 
+/**
+ * What turns the engine over.
+ */
+starter?: Starter | null, };
 
 /**
  * Battery and alternator.
@@ -9796,6 +9916,10 @@ partsDue: Array<PartDue>,
  * The inspection as of today.
  */
 readiness: Readiness, 
+/**
+ * What nobody has said yet, in the order in which it helps.
+ */
+notSaid: Array<NotSaid>, 
 /**
  * Jobs done and in all.
  */
@@ -10630,6 +10754,23 @@ leftMm?: number | null, };
 export type WearRule = "entered" | "manuals" | "chainMakers" | "largeSprocket";
 
 /**
+ * A usual week at the bench.
+ */
+export type WeekOffer = { 
+/**
+ * Id.
+ */
+id: string, 
+/**
+ * In words.
+ */
+name: Message, 
+/**
+ * Its hours.
+ */
+spans: Array<Span>, };
+
+/**
  * How heavy a finding weighs.
  */
 export type Weight = "note" | "care" | "stopper";
@@ -10997,6 +11138,7 @@ export interface QueryMap {
   plan: PlanAnswer;
   job: JobAnswer;
   readyMade: ReadyMadeAnswer;
+  starting: StartingAnswer;
   gearing: GearingAnswer;
   sprocketChoice: SprocketChoiceAnswer;
   chainWear: ChainWearAnswer;
@@ -11032,6 +11174,7 @@ export interface QueryMap {
 /** The names of the commands. */
 export type CommandName =
   | 'startBike'
+  | 'describeKind'
   | 'loadDemo'
   | 'openBike'
   | 'putBikeAway'

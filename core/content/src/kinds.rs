@@ -25,7 +25,7 @@ const JOB: &[Field] = &[
     may("follows", Data),
     may("work", Data),
     may("afterWork", Data),
-    may("suits", Table(&[may("brake", Data), may("cooling", Data), may("strokes", Data)])),
+    may("suits", Table(&[may("brake", Data), may("cooling", Data), may("strokes", Data), may("starter", Data)])),
     may("lays", Data),
     may("wait", Table(&[need("name", Text), may("hours", Data), may("product", Data), may("atMostHours", Data)])),
     STEPS,

@@ -28,6 +28,6 @@ pub use message::FuseColour;
 pub(crate) use message::{ElectricalMessage, ElectricalSource};
 pub use page::{
     Binding, ChargingAnswer, ChargingAsk, LoadAnswer, LoadAsk, UsualAnswer, UsualConsumer, WireAnswer, WireAsk,
-    WireChoice, charging_answer, load_answer, usual_answer, wire_answer,
+    WireChoice, charging_answer, load_answer, usual_answer, usual_consumer, wire_answer,
 };
 pub(crate) use page::{ChargingPageMessage, ElectricalWorking, LoadPageMessage, WireMessage};

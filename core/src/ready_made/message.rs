@@ -13,6 +13,36 @@ pub(crate) enum ReadyMadeSource {
     OwnCan,
 }
 
+/// Kinds of small motorcycles.
+#[message("bike-kind")]
+pub(crate) enum KindMessage {
+    /// The lightest.
+    TwoStrokeSixVoltsDrums,
+    /// An older single.
+    FourStrokeSixVoltsDrums,
+    /// A two-stroke with a disc in front.
+    TwoStrokeTwelveVoltsDisc,
+    /// A single with a disc in front.
+    FourStrokeTwelveVoltsDisc,
+    /// A radiator and two discs.
+    CooledByLiquidDiscs,
+    /// Where they come from.
+    Source,
+}
+
+/// Usual weeks at the bench.
+#[message("usual-week")]
+pub(crate) enum WeekMessage {
+    /// Two evenings and a Saturday.
+    TwoEveningsAndSaturday,
+    /// Saturdays alone.
+    Saturdays,
+    /// Saturdays and Sundays.
+    Weekends,
+    /// Every evening of the working week.
+    FiveEvenings,
+}
+
 /// How a ready-made job goes with what the bike is.
 #[message("ready-made-fit")]
 pub(crate) enum ReadyMadeFit {
@@ -34,4 +64,10 @@ pub(crate) enum ReadyMadeFit {
     CoolingUnknown,
     /// Strokes that are not written down.
     StrokesUnknown,
+    /// Nothing with a starter motor.
+    KickOnly,
+    /// Nothing that the kick starter alone has.
+    StartsByMotor,
+    /// A starter that is not written down.
+    StarterUnknown,
 }

@@ -1,6 +1,7 @@
-//! What the program brings along: ready-made jobs, alone and in packages, and typical product sheets, to be taken over and changed.
+//! What the program brings along: ready-made jobs, alone and in packages, kinds of bikes to start from, and typical product sheets, to be taken over and changed.
 
 mod jobs;
+mod kinds;
 mod message;
 mod offers;
 mod packages;
@@ -8,7 +9,8 @@ mod products;
 mod suits;
 
 pub use jobs::{ReadyMade, WorkKind, last_steps, ready_made, ready_made_job};
-pub(crate) use message::{ReadyMadeFit, ReadyMadeSource};
+pub use kinds::{BikeKind, KindOffer, StartingAnswer, WeekOffer, starting_answer};
+pub(crate) use message::{KindMessage, ReadyMadeFit, ReadyMadeSource, WeekMessage};
 pub use offers::{JobOffer, OfferState, PackageJob, PackageOffer, job_offers, package_offers};
 pub use packages::{Package, packages};
 pub use products::{products, source_of, typical_product};

@@ -3,7 +3,7 @@
 use layshaft_wire::wire;
 
 use super::message::ReadyMadeFit;
-use crate::record::{Bike, BrakeKind, Cooling, Strokes};
+use crate::record::{Bike, BrakeKind, Cooling, Starter, Strokes};
 
 /// Which bikes a job suits; what is left out does not matter.
 #[wire(lenient)]
@@ -14,6 +14,8 @@ pub struct Suits {
     pub cooling: Option<Cooling>,
     /// Two-stroke or four-stroke.
     pub strokes: Option<Strokes>,
+    /// What turns the engine over.
+    pub starter: Option<Starter>,
 }
 
 /// How a job goes with a bike.
@@ -35,6 +37,7 @@ impl Suits {
             self.brake.map(|wanted| on_brakes(wanted, brakes)),
             self.cooling.map(|wanted| on_cooling(wanted, bike.identity.cooling)),
             self.strokes.map(|wanted| on_strokes(wanted, bike.identity.strokes)),
+            self.starter.map(|wanted| on_starter(wanted, bike.identity.starter)),
         ];
         let told: Vec<Fit> = fits.into_iter().flatten().collect();
         let not = told.iter().find(|fit| matches!(fit, Fit::Not(_)));
@@ -73,6 +76,15 @@ fn on_strokes(wanted: Strokes, strokes: Option<Strokes>) -> Fit {
     }
 }
 
+fn on_starter(wanted: Starter, starter: Option<Starter>) -> Fit {
+    match starter {
+        None => Fit::Depends(ReadyMadeFit::StarterUnknown),
+        Some(known) if known == wanted => Fit::Suits,
+        Some(Starter::Kick) => Fit::Not(ReadyMadeFit::KickOnly),
+        Some(Starter::Electric) => Fit::Not(ReadyMadeFit::StartsByMotor),
+    }
+}
+
 #[cfg(test)]
 mod tests {
     use super::*;
@@ -88,8 +100,12 @@ mod tests {
     #[test]
     fn what_rules_a_job_out_is_said_before_what_is_not_known() {
         let mut bike = Bike::default();
-        let suits =
-            Suits { brake: Some(BrakeKind::Disc), cooling: Some(Cooling::Liquid), strokes: Some(Strokes::Four) };
+        let suits = Suits {
+            brake: Some(BrakeKind::Disc),
+            cooling: Some(Cooling::Liquid),
+            strokes: Some(Strokes::Four),
+            starter: None,
+        };
         assert_eq!(suits.on(&bike), Fit::Depends(ReadyMadeFit::BrakesUnknown));
         bike.identity.cooling = Some(Cooling::Air);
         assert_eq!(suits.on(&bike), Fit::Not(ReadyMadeFit::CooledByAir));

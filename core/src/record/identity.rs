@@ -25,6 +25,15 @@ pub enum Strokes {
     Four,
 }
 
+/// What turns the engine over.
+#[wire(stored)]
+pub enum Starter {
+    /// A kick starter or pedals alone.
+    Kick,
+    /// A motor, with a kick starter beside it or without.
+    Electric,
+}
+
 /// Name, papers and the few figures that rules depend on.
 #[wire(lenient, stored)]
 pub struct Identity {
@@ -54,6 +63,8 @@ pub struct Identity {
     pub strokes: Option<Strokes>,
     /// What cools the engine.
     pub cooling: Option<Cooling>,
+    /// What turns the engine over.
+    pub starter: Option<Starter>,
     /// Inspection pack that the owner means to pass.
     pub pack: Option<String>,
     /// Day on which the owner hopes to have it inspected, `YYYY-MM-DD`.

@@ -4,6 +4,7 @@ use layshaft_wire::wire;
 
 use super::message::TodayMessage;
 use super::next::{NextJob, next_jobs};
+use super::not_said::{NotSaid, not_said};
 use crate::bounds;
 use crate::coating::{CureAnswer, ProcessAnswer, running_cures, running_processes};
 use crate::error::Refused;
@@ -53,6 +54,8 @@ pub struct TodayAnswer {
     pub parts_due: Vec<PartDue>,
     /// The inspection as of today.
     pub readiness: Readiness,
+    /// What nobody has said yet, in the order in which it helps.
+    pub not_said: Vec<NotSaid>,
     /// Jobs done and in all.
     pub jobs_done: u32,
     /// All jobs.
@@ -81,6 +84,7 @@ pub fn today_answer(
         while_away: ask.last_seen_ms.map(|seen_ms| since(bike, rows, seen_ms, moment)).unwrap_or_default(),
         parts_due: parts_due(bike),
         readiness: readiness_today(bike),
+        not_said: not_said(bike),
         jobs_done: rows.iter().map(|row| u32::from(row.state == JobState::Done)).sum(),
         jobs: u32::try_from(rows.len()).unwrap_or(u32::MAX),
     })

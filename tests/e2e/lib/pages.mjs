@@ -158,6 +158,10 @@ export const PAGES = [
   ['bike-rivals', '#/bike/rivals'],
   ['start', '#/start'],
   ['start-own', '#/start/own'],
+  ['start-kind', '#/start/own?step=kind'],
+  ['start-work', '#/start/own?step=work'],
+  ['start-hours', '#/start/own?step=hours', (page) => page.getByRole('radio', { name: 'Saturdays', exact: true }).check()],
+  ['start-inspection', '#/start/own?step=inspection'],
   ['nowhere', '#/no/such/page'],
   // The last ones: after them the demo bike is gone.
   ['bike-device-damaged', setAside],

@@ -55,6 +55,7 @@ fn asks() -> Vec<Value> {
         json!({ "kind": "lamps" }),
         json!({ "kind": "charging" }),
         json!({ "kind": "usualConsumers" }),
+        json!({ "kind": "starting" }),
         json!({ "kind": "charging", "restedVolts": 12.4, "idleVolts": 13.0, "fastVolts": 14.0, "drainMilliamperes": 5.0 }),
         json!({ "kind": "fault" }),
         json!({ "kind": "cure" }),

@@ -95,6 +95,10 @@ pub const STORY: &[Turn] = &[
             json!({ "name": "Tern", "modelYear": 1979, "dryMassKg": 120.0, "peakPowerKw": 11.0, "cooling": "air" });
         json!({ "kind": "describeBike", "identity": with(bench, "/identity", changes) })
     }),
+    ("describeKind", |_| {
+        let bike_kind = json!({ "starter": "kick", "strokes": "two" });
+        json!({ "kind": "describeKind", "bikeKind": bike_kind, "names": [] })
+    }),
     (
         "describePlace",
         |_| json!({ "kind": "describePlace", "place": { "nightCelsius": 12.0, "dayCelsius": 18.0, "humidity": 60.0 } }),

@@ -10,6 +10,7 @@ mod finish;
 mod fit;
 mod inspect;
 mod jobs;
+mod kind;
 mod parts;
 mod photos;
 mod process;

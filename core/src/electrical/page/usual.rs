@@ -79,26 +79,35 @@ fn table() -> [Usual; 16] {
     ]
 }
 
+impl Usual {
+    fn at(self, system_volts: f64) -> Consumer {
+        let [twelve, six] = self.watts;
+        Consumer {
+            role: Some(self.role),
+            // Half way between the two systems that the table knows.
+            watts: if system_volts < 9.0 { six } else { twelve },
+            count: self.count,
+            used: Some(self.used),
+            source: Some(self.source),
+            cap: self.cap,
+            ..Consumer::default()
+        }
+    }
+}
+
+/// What usually has a role in a system of this voltage. The name is left to whoever shows it.
+pub fn usual_consumer(role: ConsumerRole, system_volts: f64) -> Option<Consumer> {
+    table().into_iter().find(|usual| usual.role == role).map(|usual| usual.at(system_volts))
+}
+
 /// What is usual on this bike, by the voltage of its system. Nothing is stored.
 pub fn usual_answer(bike: &Bike) -> UsualAnswer {
-    // Half way between the two systems that the table knows.
-    let six_volts = Volts::of(&bike.fitted.supply).system < 9.0;
-    let consumer = |usual: Usual| {
-        let [twelve, six] = usual.watts;
-        UsualConsumer {
-            taken: bike.fitted.consumer_as(|role| role.excludes(usual.role)).is_some(),
-            role: usual.role,
-            on_one_side: usual.role.is_indicator(),
-            consumer: Consumer {
-                role: Some(usual.role),
-                watts: if six_volts { six } else { twelve },
-                count: usual.count,
-                used: Some(usual.used),
-                source: Some(usual.source),
-                cap: usual.cap,
-                ..Consumer::default()
-            },
-        }
+    let volts = Volts::of(&bike.fitted.supply).system;
+    let consumer = |usual: Usual| UsualConsumer {
+        taken: bike.fitted.consumer_as(|role| role.excludes(usual.role)).is_some(),
+        role: usual.role,
+        on_one_side: usual.role.is_indicator(),
+        consumer: usual.at(volts),
     };
     UsualAnswer {
         consumers: table().into_iter().map(consumer).collect(),
