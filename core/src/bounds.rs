@@ -58,6 +58,8 @@ pub struct BoundCard {
     pub max: f64,
     /// Unit of the value and the limits.
     pub unit: Unit,
+    /// What most small motorcycles have, to be tapped in place of typed; empty where nothing is usual.
+    pub usual: Vec<f64>,
 }
 
 impl Bound {
@@ -90,7 +92,20 @@ impl Bound {
             min: self.min,
             max: self.max,
             unit: self.unit,
+            usual: usual(self.id).to_vec(),
         }
+    }
+}
+
+/// What is usual, at most five. Common practice, no source.
+fn usual(id: BoundId) -> &'static [f64] {
+    match id {
+        BoundId::FrontTeeth => &[13.0, 14.0, 15.0, 16.0, 17.0],
+        BoundId::RearTeeth => &[36.0, 39.0, 41.0, 43.0, 45.0],
+        BoundId::SystemVolts => &[6.0, 12.0],
+        BoundId::BatteryAh => &[4.0, 6.0, 9.0],
+        BoundId::Watts => &[3.0, 5.0, 10.0, 21.0, 35.0],
+        _ => &[],
     }
 }
 
@@ -335,6 +350,15 @@ bounds! {
 #[cfg(test)]
 mod tests {
     use super::*;
+
+    #[test]
+    fn what_is_usual_is_accepted_and_stands_in_order() {
+        for bound in ALL {
+            let usual = bound.card().usual;
+            assert!(usual.len() <= 5 && usual.is_sorted(), "{:?}", bound.id);
+            assert!(usual.iter().all(|value| bound.check(*value).is_ok()), "{:?}", bound.id);
+        }
+    }
 
     #[test]
     fn every_range_has_an_id_of_its_own() {

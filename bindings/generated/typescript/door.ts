@@ -635,7 +635,11 @@ max: number,
 /**
  * Unit of the value and the limits.
  */
-unit: Unit, };
+unit: Unit, 
+/**
+ * What most small motorcycles have, to be tapped in place of typed; empty where nothing is usual.
+ */
+usual: Array<number>, };
 
 /**
  * What tells an accepted range from every other; beside each the field that takes it. Its label is the message

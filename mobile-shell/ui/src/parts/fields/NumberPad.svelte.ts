@@ -19,6 +19,8 @@ const POINT = /[.,]/;
 export interface Limits {
   min: number;
   max: number;
+  /** What is usual, to be tapped in place of typed. */
+  usual?: number[];
 }
 
 export class Typed {
@@ -48,6 +50,11 @@ export class Typed {
   get otherUnit(): Unit | null {
     const other = unitCard(this.unit).other?.unit ?? null;
     return other && this.shown === other ? this.unit : other;
+  }
+
+  /** What is usual, while the unit is the one that it is usual in. */
+  get usual(): number[] {
+    return this.shown === this.unit ? (this.bound?.usual ?? []) : [];
   }
 
   get negative(): boolean {
