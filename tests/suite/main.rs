@@ -18,6 +18,7 @@ mod own_bike;
 mod packages;
 mod paint;
 mod put_away;
+mod put_right;
 mod ripple;
 mod safety;
 mod saturday;

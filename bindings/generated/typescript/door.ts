@@ -1586,7 +1586,11 @@ search: string,
 /**
  * How it ended.
  */
-closing: FaultClosing, };
+closing: FaultClosing, 
+/**
+ * What was learned, for the next time.
+ */
+learned?: string | null, };
 
 /**
  * A coat on something.
@@ -1646,7 +1650,7 @@ export type Code = "outOfRange" | "notANumber" | "badText" | "missing" | "confli
 /**
  * Something the mechanic did.
  */
-export type Command = { "kind": "startBike" } & StartBike | { "kind": "loadDemo" } & LoadDemo | { "kind": "openBike" } & OpenBike | { "kind": "putBikeAway" } & PutBikeAway | { "kind": "bringBikeBack" } & BringBikeBack | { "kind": "bringBack" } & BringBack | { "kind": "describeBike" } & DescribeBike | { "kind": "describePlace" } & DescribePlace | { "kind": "recordDrive" } & RecordDrive | { "kind": "recordWheel" } & RecordWheel | { "kind": "recordSupply" } & RecordSupply | { "kind": "recordConsumer" } & RecordConsumer | { "kind": "removeConsumer" } & RemoveConsumer | { "kind": "recordBrake" } & RecordBrake | { "kind": "recordFluid" } & RecordFluid | { "kind": "fitSprockets" } & FitSprockets | { "kind": "fitConsumer" } & FitConsumer | { "kind": "fitBrake" } & FitBrake | { "kind": "fitTyre" } & FitTyre | { "kind": "recordIndication" } & RecordIndication | { "kind": "fitFlasher" } & FitFlasher | { "kind": "adaptCircuit" } & AdaptCircuit | { "kind": "startFault" } & StartFault | { "kind": "answerFault" } & AnswerFault | { "kind": "undoFaultStep" } & UndoFaultStep | { "kind": "closeFault" } & CloseFault | { "kind": "addJob" } & AddJob | { "kind": "addReadyMade" } & AddReadyMade | { "kind": "addPackage" } & AddPackage | { "kind": "changeJob" } & ChangeJob | { "kind": "putJobAway" } & PutJobAway | { "kind": "beginJob" } & BeginJob | { "kind": "tickStep" } & TickStep | { "kind": "finishJob" } & FinishJob | { "kind": "lackTool" } & LackTool | { "kind": "reopenJob" } & ReopenJob | { "kind": "recordPart" } & RecordPart | { "kind": "putPartAway" } & PutPartAway | { "kind": "recordTightening" } & RecordTightening | { "kind": "putTighteningAway" } & PutTighteningAway | { "kind": "attachPhoto" } & AttachPhoto | { "kind": "putPhotoAway" } & PutPhotoAway | { "kind": "startCure" } & StartCure | { "kind": "endCure" } & EndCure | { "kind": "moveCoat" } & MoveCoat | { "kind": "startProcess" } & StartProcess | { "kind": "layCoat" } & LayCoat | { "kind": "sandCoat" } & SandCoat | { "kind": "endProcess" } & EndProcess | { "kind": "noteClimate" } & NoteClimate | { "kind": "takeReading" } & TakeReading | { "kind": "answerItem" } & AnswerItem | { "kind": "setBenchTime" } & SetBenchTime | { "kind": "undo" } & Undo | { "kind": "settle" } & Settle | { "kind": "noteExport" } & NoteExport | { "kind": "receiveBundle" } & ReceiveBundle;
+export type Command = { "kind": "startBike" } & StartBike | { "kind": "loadDemo" } & LoadDemo | { "kind": "openBike" } & OpenBike | { "kind": "putBikeAway" } & PutBikeAway | { "kind": "bringBikeBack" } & BringBikeBack | { "kind": "bringBack" } & BringBack | { "kind": "describeBike" } & DescribeBike | { "kind": "describePlace" } & DescribePlace | { "kind": "recordDrive" } & RecordDrive | { "kind": "recordWheel" } & RecordWheel | { "kind": "recordSupply" } & RecordSupply | { "kind": "recordConsumer" } & RecordConsumer | { "kind": "removeConsumer" } & RemoveConsumer | { "kind": "recordBrake" } & RecordBrake | { "kind": "recordFluid" } & RecordFluid | { "kind": "fitSprockets" } & FitSprockets | { "kind": "fitConsumer" } & FitConsumer | { "kind": "fitBrake" } & FitBrake | { "kind": "fitTyre" } & FitTyre | { "kind": "recordIndication" } & RecordIndication | { "kind": "fitFlasher" } & FitFlasher | { "kind": "adaptCircuit" } & AdaptCircuit | { "kind": "startFault" } & StartFault | { "kind": "answerFault" } & AnswerFault | { "kind": "undoFaultStep" } & UndoFaultStep | { "kind": "closeFault" } & CloseFault | { "kind": "addJob" } & AddJob | { "kind": "addReadyMade" } & AddReadyMade | { "kind": "addPackage" } & AddPackage | { "kind": "putRight" } & PutRight | { "kind": "changeJob" } & ChangeJob | { "kind": "putJobAway" } & PutJobAway | { "kind": "beginJob" } & BeginJob | { "kind": "tickStep" } & TickStep | { "kind": "finishJob" } & FinishJob | { "kind": "lackTool" } & LackTool | { "kind": "reopenJob" } & ReopenJob | { "kind": "recordPart" } & RecordPart | { "kind": "putPartAway" } & PutPartAway | { "kind": "recordTightening" } & RecordTightening | { "kind": "putTighteningAway" } & PutTighteningAway | { "kind": "attachPhoto" } & AttachPhoto | { "kind": "putPhotoAway" } & PutPhotoAway | { "kind": "startCure" } & StartCure | { "kind": "endCure" } & EndCure | { "kind": "moveCoat" } & MoveCoat | { "kind": "startProcess" } & StartProcess | { "kind": "layCoat" } & LayCoat | { "kind": "sandCoat" } & SandCoat | { "kind": "endProcess" } & EndProcess | { "kind": "noteClimate" } & NoteClimate | { "kind": "takeReading" } & TakeReading | { "kind": "answerItem" } & AnswerItem | { "kind": "setBenchTime" } & SetBenchTime | { "kind": "undo" } & Undo | { "kind": "settle" } & Settle | { "kind": "noteExport" } & NoteExport | { "kind": "receiveBundle" } & ReceiveBundle;
 
 /**
  * What an element is.
@@ -2297,6 +2301,23 @@ humidity?: number | null,
  * Temperature of the surface, for the dew point only, °C; left out: that of the air.
  */
 surfaceCelsius?: number | null, };
+
+/**
+ * A cure that the answers point at.
+ */
+export type CureOffer = { 
+/**
+ * The first suspect of the case that it puts right, by its id: it names the cure.
+ */
+suspect: string, 
+/**
+ * What puts it right.
+ */
+cure: Message, 
+/**
+ * The job for it, where there is one.
+ */
+job?: JobLink | null, };
 
 /**
  * The same for a product that stands still below a temperature.
@@ -3344,7 +3365,11 @@ search?: string | null,
 /**
  * Where it stands; none when no search is open.
  */
-state?: SearchState | null, };
+state?: SearchState | null, 
+/**
+ * What its answers point at, once it asks no more: the cure, or those to try, in their order.
+ */
+cures: Array<CureOffer>, };
 
 /**
  * Which search; left out: the newest that is open.
@@ -4617,6 +4642,10 @@ aboveCc?: number | null,
  */
 onlyWith?: Equipment | null, 
 /**
+ * The ready-made job, by its id, that puts it right where it suits the bike.
+ */
+job?: string | null, 
+/**
  * Where the rule comes from, with its standing.
  */
 source: Source, };
@@ -4702,7 +4731,11 @@ unconfirmed: boolean,
 /**
  * Where the rule comes from.
  */
-source: Source, };
+source: Source, 
+/**
+ * The job that puts it right, or did so last.
+ */
+job?: JobLink | null, };
 
 /**
  * A piece of work.
@@ -4803,7 +4836,11 @@ minutesTaken?: number | null,
 /**
  * What is worth knowing about how it went.
  */
-note?: string | null, };
+note?: string | null, 
+/**
+ * What it puts right.
+ */
+reasons: Array<JobReason>, };
 
 /**
  * One job at the bench.
@@ -4841,7 +4878,32 @@ tools: Array<JobTool>,
 /**
  * Parts and supplies that it usually takes.
  */
-supplies: Array<string>, };
+supplies: Array<string>, 
+/**
+ * What it puts right, with its name.
+ */
+reasons: Array<ReasonCard>, };
+
+/**
+ * A job, as it is named by what it puts right.
+ */
+export type JobLink = { 
+/**
+ * Its id.
+ */
+job: string, 
+/**
+ * What is done.
+ */
+title: string, 
+/**
+ * How far it is.
+ */
+state: JobState, 
+/**
+ * When it was done, milliseconds since 1970 (UTC).
+ */
+doneMs?: number | null, };
 
 /**
  * A ready-made job as it is offered for the bike.
@@ -4864,6 +4926,27 @@ why?: Message | null, };
  * Where a job has to be done.
  */
 export type JobPlace = "bench" | "daylight" | "sprayPlace";
+
+/**
+ * Something that was found and that a job puts right.
+ */
+export type JobReason = { "kind": "item", 
+/**
+ * Id of the pack in which it was looked at.
+ */
+pack: string, 
+/**
+ * Id of the item.
+ */
+item: string, } | { "kind": "fault", 
+/**
+ * Id of the search.
+ */
+search: string, 
+/**
+ * The first suspect of the case that the same cure puts right, by its id.
+ */
+suspect: string, };
 
 /**
  * How far a job is.
@@ -7231,6 +7314,20 @@ export type PutPhotoAway = {
 id: string, };
 
 /**
+ * Makes a job of what was found: the ready-made one where there is one that suits, else one of a single step. A job for it that is open,
+ * or made from the same ready-made one, takes it on instead.
+ */
+export type PutRight = { 
+/**
+ * What was found.
+ */
+reason: JobReason, 
+/**
+ * What the job is called where no ready-made one is known; left out: as what was found.
+ */
+title?: string | null, };
+
+/**
  * Puts a torque away.
  */
 export type PutTighteningAway = { 
@@ -7454,6 +7551,19 @@ jobs: Array<JobOffer>,
  * Packages of them.
  */
 packages: Array<PackageOffer>, };
+
+/**
+ * What a job puts right.
+ */
+export type ReasonCard = { 
+/**
+ * What was found.
+ */
+reason: JobReason, 
+/**
+ * In words.
+ */
+name: Message, };
 
 /**
  * Takes a bundle in.
@@ -8013,7 +8123,15 @@ startedMs?: number | null,
 /**
  * How it ended; none while it is open.
  */
-closing?: FaultClosing | null, };
+closing?: FaultClosing | null, 
+/**
+ * What was learned.
+ */
+learned?: string | null, 
+/**
+ * The jobs that came of it.
+ */
+jobs: Array<JobLink>, };
 
 /**
  * Where a search stands.
@@ -11060,6 +11178,7 @@ export type CommandName =
   | 'addJob'
   | 'addReadyMade'
   | 'addPackage'
+  | 'putRight'
   | 'changeJob'
   | 'putJobAway'
   | 'beginJob'

@@ -51,6 +51,7 @@ const ITEM: &[Field] = &[
     may("toYear", Data),
     may("aboveCc", Data),
     may("onlyWith", Data),
+    may("job", Data),
     need("source", Table(&[need("text", Text), need("standing", Data)])),
 ];
 
@@ -68,6 +69,7 @@ const SUSPECT: &[Field] = &[
     // Suspects with the same cure are one repair, in every language.
     need("cure", Word),
     need("try_minutes", Data),
+    may("job", Data),
 ];
 
 const CHECK: &[Field] = &[

@@ -156,6 +156,7 @@ mod tests {
             weight: *weight,
             cure: Message::as_entered(format!("cure {at}")),
             try_minutes: 5.0,
+            job: None,
         };
         weights.iter().enumerate().map(suspect).collect()
     }

@@ -17,6 +17,8 @@ pub(crate) enum FaultsMessage {
     NotSaid,
     /// What was asked for: a check.
     WhatCheck,
+    /// What was asked for: a suspect.
+    WhatSuspect,
     /// What was asked for: a cover.
     WhatCover,
     /// What was asked for: a point.
@@ -33,6 +35,8 @@ pub(crate) enum FaultsMessage {
     FieldTrouble,
     /// A field: what put it right.
     FieldCure,
+    /// A field: what was learned.
+    FieldLearned,
     /// A field: a table.
     FieldTable,
     /// What to do without trouble.

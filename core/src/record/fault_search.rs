@@ -44,6 +44,8 @@ pub struct FaultSearch {
     pub closed_ms: Option<i64>,
     /// How it ended.
     pub closing: Option<FaultClosing>,
+    /// What was learned, for the next time.
+    pub learned: Option<String>,
 }
 
 /// One answer. A session is the list of them; taking the last one back undoes it.

@@ -1,6 +1,7 @@
 //! Ready-made jobs and packages of them: each finds its place among the jobs that are there.
 
 mod placing;
+mod put_right;
 
 use layshaft_core::error::{Refusal, Refused};
 use layshaft_core::message::Message;
