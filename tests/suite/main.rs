@@ -17,6 +17,7 @@ mod one_transaction;
 mod own_bike;
 mod packages;
 mod paint;
+mod parts_of_jobs;
 mod put_away;
 mod put_right;
 mod ripple;

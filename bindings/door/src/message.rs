@@ -45,6 +45,10 @@ pub(crate) enum DoorMessage {
     TakesOn { job: String },
     /// Nobody has an estimate of a new job.
     MinutesAssumed { minutes: Measure },
+    /// Parts that came on the list with a job.
+    PartsWanted { parts: List },
+    /// A part with its size.
+    PartWithSize { part: String, size: String },
     /// What the jobs of a package come to follow.
     PackageFollows { before: List },
     /// A pack of an inspection, as what is not there.

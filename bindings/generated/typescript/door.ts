@@ -3119,7 +3119,11 @@ check: string,
 /**
  * The reading, volts.
  */
-volts: number, };
+volts: number, } | { "kind": "skipped", 
+/**
+ * Id of the check.
+ */
+check: string, };
 
 /**
  * Bench time on one day beside the pattern.
@@ -5724,6 +5728,23 @@ celsius?: number | null,
 fromMs?: number | null, };
 
 /**
+ * A part that a ready-made job asks for.
+ */
+export type NeededPart = { 
+/**
+ * Id within the job.
+ */
+id: string, 
+/**
+ * What it is.
+ */
+title: string, 
+/**
+ * Where its size is known.
+ */
+size?: SizeOf | null, };
+
+/**
  * A job that nobody has begun: a title and minutes are enough. How far it is and its place in the list come by themselves.
  */
 export type NewJob = { 
@@ -6441,7 +6462,11 @@ note?: string | null,
 /**
  * Whether it is a tool, which stays in the garage; left out: no.
  */
-tool?: boolean | null, };
+tool?: boolean | null, 
+/**
+ * Its size as the trade writes it: `3.25-18`, `428 × 118`.
+ */
+size?: string | null, };
 
 /**
  * A part with its id.
@@ -7515,6 +7540,10 @@ tools: Array<string>,
  */
 supplies: Array<string>, 
 /**
+ * Parts that go on the list with it, because it cannot be done without them.
+ */
+needs: Array<NeededPart>, 
+/**
  * Ready-made jobs, by their ids, that come before this one where the bike has them too.
  */
 follows: Array<string>, 
@@ -8365,6 +8394,11 @@ readingFactor: number, };
  * Which spec.
  */
 export type Side = "standard" | "fitted";
+
+/**
+ * Where on the bike the size of a part is known.
+ */
+export type SizeOf = "frontTyre" | "rearTyre" | "frontTube" | "rearTube" | "chain" | "gearboxSprocket" | "wheelSprocket";
 
 /**
  * A consumer with its id, the same id on both sides of the bike.

@@ -203,7 +203,9 @@ fn voltage_check(
     }
     let outcome = |(at, (low, high)): (usize, &(f64, f64))| CheckOutcome {
         id: format!("group {at}"),
-        label: if high - low < 0.1 {
+        label: if high - low < 0.1 && *low <= -0.05 {
+            CircuitCheckMessage::Reversed { volts: Unit::Volt.of(*low) }.into()
+        } else if high - low < 0.1 {
             CircuitCheckMessage::About { volts: Unit::Volt.of(low.abs()) }.into()
         } else {
             CircuitCheckMessage::Between { low: Unit::Volt.of(*low), high: Unit::Volt.of(*high) }.into()

@@ -2,6 +2,7 @@
 
 mod jobs;
 mod message;
+mod needs;
 mod offers;
 mod packages;
 mod products;
@@ -9,6 +10,7 @@ mod suits;
 
 pub use jobs::{ReadyMade, WorkKind, last_steps, ready_made, ready_made_job};
 pub(crate) use message::{ReadyMadeFit, ReadyMadeSource};
+pub use needs::{NeededPart, SizeOf};
 pub use offers::{JobOffer, OfferState, PackageJob, PackageOffer, job_offers, package_offers};
 pub use packages::{Package, packages};
 pub use products::{products, source_of, typical_product};

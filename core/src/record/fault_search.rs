@@ -65,13 +65,23 @@ pub enum Evidence {
         /// The reading, volts.
         volts: f64,
     },
+    /// Nobody could tell, or would look: another check is asked instead.
+    Skipped {
+        /// Id of the check.
+        check: String,
+    },
 }
 
 impl Evidence {
+    /// Whether the check was done, whatever came of it.
+    pub fn was_done(&self) -> bool {
+        !matches!(self, Self::Skipped { .. })
+    }
+
     /// Id of the check that was answered.
     pub fn check(&self) -> &str {
         match self {
-            Self::Seen { check, .. } | Self::Read { check, .. } => check,
+            Self::Seen { check, .. } | Self::Read { check, .. } | Self::Skipped { check } => check,
         }
     }
 }

@@ -207,6 +207,35 @@ mod tests {
     }
 
     #[test]
+    fn a_check_that_nobody_can_tell_moves_no_suspect_and_another_one_is_asked() {
+        let bike = Bike::default();
+        let empty = started(&bike, &table(), 5).unwrap();
+        let shown = |search: &FaultSearch| {
+            fault_answer(&bike_with(search.clone()), &FaultAsk::default()).unwrap().state.unwrap()
+        };
+        let before = shown(&empty);
+        let check = before.question.unwrap().check;
+        let skipped = answered(&bike, empty, &Evidence::Skipped { check: check.clone() }).unwrap();
+        let after = shown(&skipped);
+        assert_eq!((after.beliefs, after.spent_minutes), (before.beliefs, 0.0));
+        assert_ne!(after.question.unwrap().check, check);
+        assert_eq!(after.answers[0].answer, "not sure");
+    }
+
+    #[test]
+    fn a_reading_below_nothing_keeps_its_sign_and_says_what_that_means() {
+        let bike = Bike::default();
+        let trouble = Trouble::Wiring { circuit: "lighting".to_owned(), reworked: None };
+        let search = started(&bike, &trouble, 5).unwrap();
+        let case = case_of(&bike, &search).unwrap();
+        let metered = case.checks.iter().find(|check| check.metering.is_some()).unwrap();
+        let read = Evidence::Read { check: metered.id.clone(), volts: -6.1 };
+        let search = answered(&bike, search, &read).unwrap();
+        let state = fault_answer(&bike_with(search), &FaultAsk::default()).unwrap().state.unwrap();
+        assert_eq!(state.answers[0].answer, "reversed: −6.1 V");
+    }
+
+    #[test]
     fn what_cannot_be_is_refused_and_an_ended_search_stays_ended() {
         let bike = Bike::default();
         let refused = |trouble: Trouble| started(&bike, &trouble, 5).unwrap_err().english();

@@ -22,7 +22,7 @@ impl Act for AddReadyMade {
         let Some(found) = known.iter().find(|ready| ready.id == self.ready_made) else {
             return Err(unknown_in("readyMade", DoorMessage::WhatReadyMade, &self.ready_made));
         };
-        let mut placing = Placing::among(&bench.bike.jobs, &known);
+        let mut placing = Placing::among(&bench.bike, &known);
         placing.add(call.id.to_owned(), found);
         let (notes, edits) = (placing.notes(), placing.edits(bench)?);
         Ok(Writing { notes, ..Writing::making(call.id, edits) })
@@ -39,7 +39,7 @@ impl Act for AddPackage {
         };
         let wanted = self.wanted(&package)?;
         let known = ready_made();
-        let mut placing = Placing::among(&bench.bike.jobs, &known);
+        let mut placing = Placing::among(&bench.bike, &known);
         for found in known.iter().filter(|ready| wanted.contains(&ready.id.as_str())) {
             placing.add(format!("{}-{}", call.id, found.id), found);
         }

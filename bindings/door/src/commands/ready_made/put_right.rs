@@ -34,7 +34,7 @@ impl Act for PutRight {
                     let notes = vec![DoorMessage::TakesOn { job: job.title.clone() }.into()];
                     Ok(Writing { notes, ..Writing::making(id, self.for_this(bench, id)?) })
                 }
-                None => self.from_ready_made(bench, call, ready),
+                None => self.known(bench, call, ready),
             },
         }
     }
@@ -53,9 +53,9 @@ impl PutRight {
         change(bench, id, reason)
     }
 
-    fn from_ready_made(&self, bench: &Bench, call: &Call, ready: &ReadyMade) -> Result<Writing, Refusal> {
+    fn known(&self, bench: &Bench, call: &Call, ready: &ReadyMade) -> Result<Writing, Refusal> {
         let known = ready_made();
-        let mut placing = Placing::among(&bench.bike.jobs, &known);
+        let mut placing = Placing::among(&bench.bike, &known);
         let job = Job { reasons: self.reasons(), ..ready.job.clone() };
         placing.add(call.id.to_owned(), &ReadyMade { job, ..ready.clone() });
         let (notes, edits) = (placing.notes(), placing.edits(bench)?);
