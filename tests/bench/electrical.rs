@@ -124,6 +124,7 @@ fn large_case() -> TroubleCase {
             weight: 1.0 + draw(20) as f64,
             cure: Message::as_entered(format!("cure {at}")),
             try_minutes: 10.0,
+            job: None,
         })
         .collect();
     let checks = (0..60).map(|at| {

@@ -155,7 +155,7 @@ fn a_planted_fault_is_found_through_the_door_undone_and_closed() {
     act(&mut bench, UndoFaultStep { search: search.clone() }, SATURDAY).unwrap();
     assert_eq!(state(&bench).answers.len(), steps - 1);
     let closing = FaultClosing::Cured { cure: settled.cure.english() };
-    act(&mut bench, CloseFault { search: search.clone(), closing }, SATURDAY).unwrap();
+    act(&mut bench, CloseFault { search: search.clone(), closing, learned: None }, SATURDAY).unwrap();
     assert!(bench.fault(&FaultAsk::default(), &at(SATURDAY)).unwrap().state.is_none());
     let answer = Evidence::Seen { check: "look".to_owned(), outcome: "off".to_owned() };
     assert!(

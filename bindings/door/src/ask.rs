@@ -2,7 +2,7 @@
 
 use layshaft_core::error::Refusal;
 use layshaft_core::plan::plan_answer;
-use layshaft_core::record::{Job, record_cards};
+use layshaft_core::record::{Job, JobReason, record_cards};
 use layshaft_core::time::Moment;
 use layshaft_core::{
     bounds, brakes, coating, electrical, events, fasteners, faults, fluids, gearing, handbook, harness, inspection,
@@ -11,6 +11,7 @@ use layshaft_core::{
 
 use crate::Bench;
 use crate::bench::no_such;
+use crate::found::name_of;
 use crate::query::*;
 
 impl Bench {
@@ -54,7 +55,9 @@ impl Bench {
         }
         let (id, tools) = (ask.id.clone(), self.tools_of(&job));
         let minutes_since_begun = job.minutes_since_begun(moment.now_ms);
-        Ok(JobAnswer { id, tools, minutes_since_begun, job, row, cures, lays, supplies })
+        let card = |reason: &JobReason| Some(ReasonCard { reason: reason.clone(), name: name_of(&self.bike, reason)? });
+        let reasons = job.reasons.iter().filter_map(card).collect();
+        Ok(JobAnswer { id, tools, minutes_since_begun, job, row, cures, lays, supplies, reasons })
     }
 
     /// The tools of a job, each with the part that stands for it where it is not at hand.

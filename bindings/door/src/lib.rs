@@ -15,6 +15,7 @@ mod ask;
 mod bench;
 mod commands;
 mod demo;
+mod found;
 mod json;
 mod keep;
 mod message;

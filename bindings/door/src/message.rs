@@ -1,6 +1,6 @@
 //! What the door says when it refuses.
 
-use layshaft_core::message::{Declared, List};
+use layshaft_core::message::{Declared, List, Measure};
 use layshaft_wire::message;
 
 /// What the door says, and what the hosts around it say.
@@ -37,6 +37,18 @@ pub(crate) enum DoorMessage {
     PackageIsThere { package: String },
     /// A package of which everything that could be added is left out.
     PackageLeftOut { package: String },
+    /// A job that needs a name.
+    JobNeedsTitle,
+    /// What was found has a job already.
+    PutRightAlready { job: String },
+    /// A job that is there takes something more on.
+    TakesOn { job: String },
+    /// Nobody has an estimate of a new job.
+    MinutesAssumed { minutes: Measure },
+    /// Parts that came on the list with a job.
+    PartsWanted { parts: List },
+    /// A part with its size.
+    PartWithSize { part: String, size: String },
     /// What the jobs of a package come to follow.
     PackageFollows { before: List },
     /// A pack of an inspection, as what is not there.

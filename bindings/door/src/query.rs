@@ -17,12 +17,13 @@ pub use layshaft_core::gearing::{
 pub use layshaft_core::handbook::Formula;
 pub use layshaft_core::harness::{HarnessAnswer, HarnessAsk, LampAnswer, LampsAsk};
 pub use layshaft_core::inspection::{InspectionAnswer, InspectionAsk};
+use layshaft_core::message::Message;
 pub use layshaft_core::plan::{PlanAnswer, PlanAsk, PlanRow};
 pub use layshaft_core::quantity::{Figures, FormulaCard};
 pub use layshaft_core::ready_made::{JobOffer, PackageOffer, StartingAnswer};
 pub use layshaft_core::record::{BenchTime, Coat, Process, Product, RecordCard};
 use layshaft_core::record::{
-    Climate, Identity, Job, Part, PartState, Photo, Place, PutAwayCard, Reading, Spec, Tightening,
+    Climate, Identity, Job, JobReason, Part, PartState, Photo, Place, PutAwayCard, Reading, Spec, Tightening,
 };
 pub use layshaft_core::ripple::{RippleAnswer, RippleAsk};
 pub use layshaft_core::today::{TodayAnswer, TodayAsk};
@@ -161,6 +162,17 @@ pub struct JobAnswer {
     pub tools: Vec<JobTool>,
     /// Parts and supplies that it usually takes.
     pub supplies: Vec<String>,
+    /// What it puts right, with its name.
+    pub reasons: Vec<ReasonCard>,
+}
+
+/// What a job puts right.
+#[wire]
+pub struct ReasonCard {
+    /// What was found.
+    pub reason: JobReason,
+    /// In words.
+    pub name: Message,
 }
 
 /// A tool of a job.

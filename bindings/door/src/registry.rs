@@ -153,6 +153,8 @@ macro_rules! commands {
             add_ready_made AddReadyMade;
             /// Adds every job of a package that suits the bike and is not in its plan.
             add_package AddPackage;
+            /// Makes a job of what was found.
+            put_right PutRight;
             /// Changes a job.
             change_job ChangeJob;
             /// Puts a job away.

@@ -83,10 +83,10 @@ const PLAN: &[Source] = {
     &[Job, Part, BenchTime, Coat, Process, Climate, Place]
 };
 
-/// What the inspection is judged by: its answers, and what the packs want worked out of the machine.
+/// What the inspection is judged by: its answers, the jobs that put right what was found, and what the packs want worked out of the machine.
 const INSPECTION: &[Source] = {
     use Source::*;
-    &[ItemAnswer, Identity, Drive, Wheel, Brake, Supply, Consumer, Indication]
+    &[ItemAnswer, Job, Identity, Drive, Wheel, Brake, Supply, Consumer, Indication]
 };
 
 /// What the answers to a query are worked out from, whatever is asked. A query that stands here with nothing never goes old.
@@ -99,7 +99,8 @@ fn reads(asked: Asked) -> &'static [&'static [Source]] {
         Asked::ReadyMade => &[&[Job, Identity, Brake]],
         Asked::Starting => &[&[Identity, Supply, Brake, Consumer]],
         Asked::Today => &[PLAN, INSPECTION],
-        Asked::Plan | Asked::Job => &[PLAN],
+        Asked::Plan => &[PLAN],
+        Asked::Job => &[PLAN, &[FaultSearch]],
         Asked::Alarms => &[&[Job, Part, Coat, Process, Climate, Place]],
         Asked::Gearing | Asked::SprocketChoice => &[&[Drive, Wheel]],
         Asked::ChainWear => &[&[Drive, Reading]],
@@ -111,7 +112,7 @@ fn reads(asked: Asked) -> &'static [&'static [Source]] {
         Asked::Brakes => &[&[Brake, Wheel, Identity]],
         Asked::Filling => &[&[Fluid]],
         Asked::Harness => &[&[ElementChange, Supply, Consumer, Indication]],
-        Asked::Fault => &[&[FaultSearch, Identity, ElementChange, Supply, Consumer, Indication]],
+        Asked::Fault => &[&[FaultSearch, Job, Identity, ElementChange, Supply, Consumer, Indication]],
         Asked::Cure => &[&[Coat, Climate, Place]],
         Asked::Process => &[&[Process, Coat, Climate, Place]],
         Asked::Inspection => &[INSPECTION],

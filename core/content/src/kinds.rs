@@ -22,6 +22,7 @@ const JOB: &[Field] = &[
     may("air", Data),
     need("tools", Words),
     may("supplies", Words),
+    may("needs", List(&[need("id", Data), need("title", Text), may("size", Data)])),
     may("follows", Data),
     may("work", Data),
     may("afterWork", Data),
@@ -51,6 +52,7 @@ const ITEM: &[Field] = &[
     may("toYear", Data),
     may("aboveCc", Data),
     may("onlyWith", Data),
+    may("job", Data),
     need("source", Table(&[need("text", Text), need("standing", Data)])),
 ];
 
@@ -68,6 +70,7 @@ const SUSPECT: &[Field] = &[
     // Suspects with the same cure are one repair, in every language.
     need("cure", Word),
     need("try_minutes", Data),
+    may("job", Data),
 ];
 
 const CHECK: &[Field] = &[

@@ -71,6 +71,8 @@ pub(super) fn weigh(case: &TroubleCase, evidence: &[Evidence]) -> Result<Weighed
         let likelihoods = match answer {
             Evidence::Seen { outcome, .. } => seen(check, outcome)?,
             Evidence::Read { volts, .. } => read(check, *volts)?,
+            // Not to know tells nothing.
+            Evidence::Skipped { .. } => continue,
         };
         let joint: Vec<f64> = shares.iter().zip(&likelihoods).map(|(share, likely)| share * likely).collect();
         let sum: f64 = joint.iter().sum();
@@ -156,6 +158,7 @@ mod tests {
             weight: *weight,
             cure: Message::as_entered(format!("cure {at}")),
             try_minutes: 5.0,
+            job: None,
         };
         weights.iter().enumerate().map(suspect).collect()
     }

@@ -21,6 +21,8 @@ pub struct Suspect {
     pub cure: Message,
     /// Minutes to try the cure when no check tells.
     pub try_minutes: f64,
+    /// The ready-made job, by its id, that this cure is.
+    pub job: Option<String>,
 }
 
 /// Something that must come off before a check; once off, it costs nothing more.

@@ -86,7 +86,7 @@ pub(super) fn case_of_faults(ask: &WiringAsk, faults: &[Fault]) -> Result<Troubl
 fn suspect(ask: &WiringAsk, fault: &Fault) -> Suspect {
     let (weight, try_minutes) = weight(ask, fault);
     let (label, cure) = (fault.spoken(&ask.harness), cure(&ask.harness, fault));
-    Suspect { id: fault.id(), label, weight, cure, try_minutes }
+    Suspect { id: fault.id(), label, weight, cure, try_minutes, job: Some(job(&ask.harness, fault).to_owned()) }
 }
 
 /// How likely a kind of fault is against the others, and minutes to try its cure. Judgement, editable in the case.
@@ -110,6 +110,27 @@ fn weight(ask: &WiringAsk, fault: &Fault) -> (f64, f64) {
         Fault::StuckContact { .. } => (1.0, 20.0),
         Fault::DeadContact { .. } => (2.0 * aged, 20.0),
         Fault::WeakBattery { .. } => (6.0, 15.0),
+    }
+}
+
+/// The ready-made job in which a fault is put right: the same for everything wrong with one element.
+fn job(harness: &Harness, fault: &Fault) -> &'static str {
+    let element = match fault {
+        Fault::ShortToFrame { .. } | Fault::Swapped { .. } => None,
+        Fault::Open { element }
+        | Fault::BadJoint { element, .. }
+        | Fault::MissingEarth { element }
+        | Fault::StuckContact { element }
+        | Fault::DeadContact { element }
+        | Fault::Reversed { element }
+        | Fault::WrongLamp { element, .. }
+        | Fault::WeakBattery { element, .. } => harness.element(element),
+    };
+    match element.map(|element| &element.component) {
+        Some(Component::Battery { .. }) => "battery-fit",
+        Some(Component::Contact { .. }) => "horn-switches",
+        Some(Component::Filament { .. } | Component::LedDriven { .. }) => "lamp-swap",
+        _ => "wiring-repair",
     }
 }
 
@@ -182,7 +203,9 @@ fn voltage_check(
     }
     let outcome = |(at, (low, high)): (usize, &(f64, f64))| CheckOutcome {
         id: format!("group {at}"),
-        label: if high - low < 0.1 {
+        label: if high - low < 0.1 && *low <= -0.05 {
+            CircuitCheckMessage::Reversed { volts: Unit::Volt.of(*low) }.into()
+        } else if high - low < 0.1 {
             CircuitCheckMessage::About { volts: Unit::Volt.of(low.abs()) }.into()
         } else {
             CircuitCheckMessage::Between { low: Unit::Volt.of(*low), high: Unit::Volt.of(*high) }.into()

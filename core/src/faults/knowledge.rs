@@ -40,6 +40,7 @@ struct SuspectRow {
     weight: f64,
     cure: String,
     try_minutes: f64,
+    job: Option<String>,
 }
 
 #[derive(Deserialize)]
@@ -103,6 +104,7 @@ fn read_table(file: TableFile) -> Result<TroubleCase, Refused> {
         weight: row.weight,
         cure: Message::as_entered(row.cure),
         try_minutes: row.try_minutes,
+        job: row.job,
     };
     let suspects: Vec<Suspect> = file.suspect.into_iter().map(suspect).collect();
     let cover = |row: CoverRow| Cover { id: row.id, label: Message::as_entered(row.label), minutes: row.minutes };

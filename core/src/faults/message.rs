@@ -13,10 +13,16 @@ pub(crate) enum FaultsMessage {
     Means { answer: Message, suspects: List },
     /// A reading as an answer.
     VoltsRead { volts: Measure },
+    /// A reading with the leads the wrong way round.
+    VoltsReversed { volts: Measure },
+    /// A check that nobody could answer.
+    NotSure,
     /// A search that does not say what is wrong.
     NotSaid,
     /// What was asked for: a check.
     WhatCheck,
+    /// What was asked for: a suspect.
+    WhatSuspect,
     /// What was asked for: a cover.
     WhatCover,
     /// What was asked for: a point.
@@ -33,6 +39,8 @@ pub(crate) enum FaultsMessage {
     FieldTrouble,
     /// A field: what put it right.
     FieldCure,
+    /// A field: what was learned.
+    FieldLearned,
     /// A field: a table.
     FieldTable,
     /// What to do without trouble.
@@ -68,6 +76,8 @@ pub(crate) enum CircuitCheckMessage {
     Measure { setting: Message, from: String, to: String },
     /// An answer: about so much.
     About { volts: Measure },
+    /// An answer: about so much, the other way round.
+    Reversed { volts: Measure },
     /// An answer: between two.
     Between { low: Measure, high: Measure },
     /// A point touches the frame.

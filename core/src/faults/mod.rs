@@ -24,8 +24,9 @@ mod reach;
 mod trouble;
 
 pub use page::{
-    AnsweredCheck, FaultAnswer, FaultAsk, Meaning, Question, SearchCard, SearchState, SearchStop, SettledOn,
-    TroubleOffer, answered, case_of, closed, fault_answer, standing, started, taken_back,
+    AnsweredCheck, CureOffer, CureWork, FaultAnswer, FaultAsk, Meaning, Question, SearchCard, SearchState, SearchStop,
+    SettledOn, TroubleOffer, answered, case_of, closed, cure_work, fault_answer, standing, started, taken_back,
+    trouble_name,
 };
 
 pub use belief::{Belief, beliefs};

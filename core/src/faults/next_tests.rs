@@ -25,6 +25,7 @@ fn random_case(draw: &mut Draw) -> TroubleCase {
         weight: 1.0 + weight as f64,
         cure: Message::as_entered(at.to_string()),
         try_minutes: 5.0,
+        job: None,
     };
     let suspects: Vec<Suspect> = (0..5).map(|at| suspect(at, draw.below(30))).collect();
     let covers = ["seat", "tank"].map(|id| Cover {
@@ -133,6 +134,7 @@ fn two_suspects(check: impl Fn(&str, f64, &[&str], bool) -> Check) -> TroubleCas
         weight: 1.0,
         cure: Message::as_entered(id),
         try_minutes: 5.0,
+        job: None,
     };
     TroubleCase {
         name: Message::as_entered("two"),

@@ -26,6 +26,6 @@ pub(super) fn access_minutes(covers: &[Cover], check: &Check, off: &BTreeSet<&st
 
 /// The covers that the answered checks have taken off.
 pub(super) fn covers_off<'a>(case: &'a TroubleCase, evidence: &[Evidence]) -> BTreeSet<&'a str> {
-    let done = |check: &&Check| evidence.iter().any(|answer| answer.check() == check.id);
+    let done = |check: &&Check| evidence.iter().any(|answer| answer.was_done() && answer.check() == check.id);
     case.checks.iter().filter(done).flat_map(|check| check.covers.iter().map(String::as_str)).collect()
 }

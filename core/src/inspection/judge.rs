@@ -20,7 +20,7 @@ use super::verdict::{self, Said};
 use super::written::built_in;
 use crate::message::Message;
 use crate::quantity::{Derived, Source};
-use crate::record::{AnswerWord, Bike, BrakeKind, Identity, ItemAnswer};
+use crate::record::{AnswerWord, Bike, BrakeKind, Identity, ItemAnswer, JobLink, JobReason, job_for};
 use crate::units::Unit;
 
 /// An item with its verdict and the reason.
@@ -42,6 +42,8 @@ pub struct ItemVerdict {
     pub unconfirmed: bool,
     /// Where the rule comes from.
     pub source: Source,
+    /// The job that puts it right, or did so last.
+    pub job: Option<JobLink>,
 }
 
 /// Judges an item of the pack with the id `pack` from the bike's answers and its derived quantities.
@@ -64,11 +66,16 @@ pub struct ItemVerdict {
 /// ```
 pub fn judge_item(bike: &Bike, derived: &Derived, pack: &str, item: &Item) -> ItemVerdict {
     let (answer, elsewhere) = answer_to(bike, pack, item);
+    let reason = JobReason::Item { pack: pack.to_owned(), item: item.id.clone() };
+    let job = job_for(&bike.jobs, &reason);
     let by_itself = || if answer.is_some_and(says_something) { None } else { not_there(bike, item) };
     let said = match not_asked(&bike.identity, item).or_else(by_itself) {
         Some(reason) => Said::new(Verdict::DoesNotApply, reason),
         None => {
             let mut said = verdict::of_answer(item, answer, derived);
+            if let Some(job) = job.as_ref().filter(|job| said.verdict == Verdict::Fail && since(job, answer)) {
+                said = look_again(item, derived, job);
+            }
             if let Some(place) = elsewhere {
                 said.reason = verdict::and(said.reason, InspectionMessage::AnsweredElsewhere { place });
             }
@@ -87,6 +94,21 @@ pub fn judge_item(bike: &Bike, derived: &Derived, pack: &str, item: &Item) -> It
         derived_value: said.derived_value,
         unconfirmed: item.is_unconfirmed(),
         source: item.source.clone(),
+        job,
+    }
+}
+
+/// Whether a job was done since the item was answered.
+fn since(job: &JobLink, answer: Option<&ItemAnswer>) -> bool {
+    job.done_ms.is_some() && answer.is_some_and(|answer| job.done_ms >= answer.answered_ms)
+}
+
+/// What holds once a job put right what was answered before it: nobody knows until somebody looks again, unless the bike itself fails.
+fn look_again(item: &Item, derived: &Derived, job: &JobLink) -> Said {
+    let by_itself = verdict::of_answer(item, None, derived);
+    match by_itself.verdict {
+        Verdict::Fail => by_itself,
+        _ => Said::new(Verdict::Unknown, InspectionMessage::LookAgain { job: job.title.clone() }),
     }
 }
 

@@ -23,6 +23,7 @@ fn item(measure: Measure) -> Item {
         to_year: None,
         above_cc: None,
         only_with: None,
+        job: None,
         source: Source::new(Message::as_entered("a rule of the tests"), Standing::Invented),
     }
 }

@@ -75,6 +75,8 @@ pub struct Item {
     pub above_cc: Option<f64>,
     /// Asked only of machines with this. Left out: of all.
     pub only_with: Option<Equipment>,
+    /// The ready-made job, by its id, that puts it right where it suits the bike.
+    pub job: Option<String>,
     /// Where the rule comes from, with its standing.
     pub source: Source,
 }

@@ -44,6 +44,7 @@ struct WrittenItem {
     to_year: Option<u32>,
     above_cc: Option<f64>,
     only_with: Option<Equipment>,
+    job: Option<String>,
     source: WrittenSource,
 }
 
@@ -128,6 +129,7 @@ impl WrittenItem {
             to_year: self.to_year,
             above_cc: self.above_cc,
             only_with: self.only_with,
+            job: self.job,
             id,
         })
     }

@@ -34,6 +34,14 @@ impl Message {
         Self::new(AS_ENTERED, vec![Argument::Text { text: text.into() }.named("text")])
     }
 
+    /// The text, where the message is one text as it was entered.
+    pub fn entered(&self) -> Option<&str> {
+        match (self.message_id.as_str(), self.arguments.as_slice()) {
+            (AS_ENTERED, [NamedArgument { value: Argument::Text { text }, .. }]) => Some(text),
+            _ => None,
+        }
+    }
+
     /// Several messages as one.
     pub fn joined(style: ListStyle, mut items: Vec<Message>) -> Self {
         if items.len() == 1 {
@@ -69,9 +77,7 @@ impl PartialEq<String> for Message {
 /// For logs and tests, in no language: the id and what goes into it.
 impl std::fmt::Display for Message {
     fn fmt(&self, f: &mut std::fmt::Formatter<'_>) -> std::fmt::Result {
-        if let (AS_ENTERED, [NamedArgument { value: Argument::Text { text }, .. }]) =
-            (self.message_id.as_str(), self.arguments.as_slice())
-        {
+        if let Some(text) = self.entered() {
             return f.write_str(text);
         }
         f.write_str(self.message_id.as_str())?;

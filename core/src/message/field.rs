@@ -88,6 +88,8 @@ pub enum FieldMessage {
     Paint,
     /// Part.
     Part,
+    /// The size of a part.
+    PartSize,
     /// Parts of hardener.
     PartsOfHardener,
     /// Photo.

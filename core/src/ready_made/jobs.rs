@@ -7,6 +7,7 @@ use layshaft_wire::wire;
 use serde::Deserialize;
 
 use super::message::ReadyMadeSource;
+use super::needs::NeededPart;
 use super::products::card;
 use super::suits::Suits;
 use crate::content::Content;
@@ -44,6 +45,8 @@ pub struct ReadyMade {
     pub tools: Vec<String>,
     /// Parts and supplies that it usually takes.
     pub supplies: Vec<String>,
+    /// Parts that go on the list with it, because it cannot be done without them.
+    pub needs: Vec<NeededPart>,
     /// Ready-made jobs, by their ids, that come before this one where the bike has them too.
     pub follows: Vec<String>,
     /// Kinds of work in it that other jobs have to heed.
@@ -72,6 +75,8 @@ struct Beside {
     tools: Vec<String>,
     #[serde(default)]
     supplies: Vec<String>,
+    #[serde(default)]
+    needs: Vec<NeededPart>,
     #[serde(default)]
     follows: Vec<String>,
     #[serde(default)]
@@ -190,7 +195,7 @@ fn ending(content: &Content, work: &[WorkKind]) -> Vec<Step> {
 }
 
 fn read(content: &Content, mark: &str) -> Result<ReadyMade, Refused> {
-    let Beside { tools, supplies, follows, work, after_work, suits, lays } = content.file("jobs", mark)?;
+    let Beside { tools, supplies, needs, follows, work, after_work, suits, lays } = content.file("jobs", mark)?;
     // The tools stay with the ready-made job; a job has tools of its own only where the owner changed them.
     let mut job = Job { ready_made: Some(mark.to_owned()), tools: None, ..content.file("jobs", mark)? };
     job.steps.extend(ending(content, &work));
@@ -203,7 +208,19 @@ fn read(content: &Content, mark: &str) -> Result<ReadyMade, Refused> {
         wait_source = Some(card.map_or_else(practice, |card| card.source));
     }
     let lays = lays.iter().filter_map(|id| Some(card(content, id)?.product.name)).collect();
-    Ok(ReadyMade { id: mark.to_owned(), job, tools, supplies, follows, work, after_work, suits, lays, wait_source })
+    Ok(ReadyMade {
+        id: mark.to_owned(),
+        job,
+        tools,
+        supplies,
+        needs,
+        follows,
+        work,
+        after_work,
+        suits,
+        lays,
+        wait_source,
+    })
 }
 
 #[cfg(test)]

@@ -3,6 +3,7 @@
 mod jobs;
 mod kinds;
 mod message;
+mod needs;
 mod offers;
 mod packages;
 mod products;
@@ -11,6 +12,7 @@ mod suits;
 pub use jobs::{ReadyMade, WorkKind, last_steps, ready_made, ready_made_job};
 pub use kinds::{BikeKind, KindOffer, StartingAnswer, WeekOffer, starting_answer};
 pub(crate) use message::{KindMessage, ReadyMadeFit, ReadyMadeSource, WeekMessage};
+pub use needs::{NeededPart, SizeOf};
 pub use offers::{JobOffer, OfferState, PackageJob, PackageOffer, job_offers, package_offers};
 pub use packages::{Package, packages};
 pub use products::{products, source_of, typical_product};

@@ -44,6 +44,8 @@ pub struct FaultSearch {
     pub closed_ms: Option<i64>,
     /// How it ended.
     pub closing: Option<FaultClosing>,
+    /// What was learned, for the next time.
+    pub learned: Option<String>,
 }
 
 /// One answer. A session is the list of them; taking the last one back undoes it.
@@ -63,13 +65,23 @@ pub enum Evidence {
         /// The reading, volts.
         volts: f64,
     },
+    /// Nobody could tell, or would look: another check is asked instead.
+    Skipped {
+        /// Id of the check.
+        check: String,
+    },
 }
 
 impl Evidence {
+    /// Whether the check was done, whatever came of it.
+    pub fn was_done(&self) -> bool {
+        !matches!(self, Self::Skipped { .. })
+    }
+
     /// Id of the check that was answered.
     pub fn check(&self) -> &str {
         match self {
-            Self::Seen { check, .. } | Self::Read { check, .. } => check,
+            Self::Seen { check, .. } | Self::Read { check, .. } | Self::Skipped { check } => check,
         }
     }
 }

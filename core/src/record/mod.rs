@@ -44,10 +44,10 @@ pub use spec::{
 };
 pub(crate) use spec::{SpecMessage, power_in_order};
 pub use work::{
-    Air, BenchTime, DayHours, DayOff, Delivery, ExtraTime, Job, JobPlace, JobState, Part, PartState, Span, SpotTaken,
-    Stage, Step, StepAsk, Tightening, Wait, WorkSpot,
+    Air, BenchTime, DayHours, DayOff, Delivery, ExtraTime, Job, JobLink, JobPlace, JobReason, JobState, Part,
+    PartState, Span, SpotTaken, Stage, Step, StepAsk, Tightening, Wait, WorkSpot, job_for,
 };
-pub(crate) use work::{JobMessage, spans_in_order};
+pub(crate) use work::{JobMessage, jobs_with, spans_in_order};
 
 pub use assemble::{Bike, assemble, key_of, laid_over, reassemble, slot};
 pub use away::{CAN_BE_PUT_AWAY, PutAwayCard, put_away};

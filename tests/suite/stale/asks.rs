@@ -35,6 +35,7 @@ fn asks() -> Vec<Value> {
         json!({ "kind": "job", "id": "tank-reline" }),
         json!({ "kind": "job", "id": "tank-primer" }),
         json!({ "kind": "job", "id": "addJob" }),
+        json!({ "kind": "job", "id": "putRight" }),
         json!({ "kind": "readyMade" }),
         json!({ "kind": "gearing" }),
         json!({ "kind": "sprocketChoice" }),

@@ -53,6 +53,13 @@ fn evidence(bench: &Bench) -> Value {
     json!({ "kind": "seen", "check": check, "outcome": state.meanings[0].outcome })
 }
 
+/// The job that puts an item of the inspection right.
+fn puts_right(bench: &Bench, id: &str) -> String {
+    let ask = layshaft_core::inspection::InspectionAsk { pack: Some("gb".to_owned()) };
+    let items = bench.inspection(&ask, &at(NOW)).unwrap().items;
+    items.into_iter().find(|item| item.item.id == id).unwrap().job.unwrap().job
+}
+
 /// The value of the bike that lost a concurrent edit.
 fn rival(bench: &Bench) -> Value {
     let rival = bench.bike(&BareAsk {}, &at(NOW)).unwrap().rivals.remove(0);
@@ -156,7 +163,14 @@ pub const STORY: &[Turn] = &[
     ("startFault", |_| json!({ "kind": "startFault", "trouble": { "kind": "table", "table": "charging-weak" } })),
     ("answerFault", |bench| json!({ "kind": "answerFault", "search": "startFault", "answer": evidence(bench) })),
     ("undoFaultStep", |_| json!({ "kind": "undoFaultStep", "search": "startFault" })),
-    ("closeFault", |_| json!({ "kind": "closeFault", "search": "startFault", "closing": { "kind": "givenUp" } })),
+    ("putRight", |_| {
+        let reason = json!({ "kind": "fault", "search": "startFault", "suspect": "stator" });
+        json!({ "kind": "putRight", "reason": reason })
+    }),
+    (
+        "closeFault",
+        |_| json!({ "kind": "closeFault", "search": "startFault", "closing": { "kind": "givenUp" }, "learned": "Not now." }),
+    ),
     (
         "startFault-2",
         |_| json!({ "kind": "startFault", "trouble": { "kind": "wiring", "circuit": "indicators-one-pilot", "reworked": null } }),
@@ -235,6 +249,15 @@ pub const STORY: &[Turn] = &[
         "takeReading",
         |_| json!({ "kind": "takeReading", "reading": { "what": "chain.elongation", "value": 1.2, "unit": "percent" } }),
     ),
+    (
+        "answerItem-3",
+        |_| json!({ "kind": "answerItem", "pack": "gb", "item": "chain.adjuster", "answer": { "word": "notGood" } }),
+    ),
+    (
+        "putRight-2",
+        |_| json!({ "kind": "putRight", "reason": { "kind": "item", "pack": "gb", "item": "chain.adjuster" } }),
+    ),
+    ("finishJob-3", |bench| json!({ "kind": "finishJob", "id": puts_right(bench, "chain.adjuster") })),
     (
         "answerItem",
         |_| json!({ "kind": "answerItem", "pack": "gb", "item": "chain.adjuster", "answer": { "word": "doesNotApply" } }),

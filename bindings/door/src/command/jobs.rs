@@ -1,6 +1,8 @@
 //! What was done about jobs.
 
-use layshaft_core::record::{Air, Job, JobPlace, JobState, Product, SpotTaken, Stage, StayPlace, Step, Wait};
+use layshaft_core::record::{
+    Air, Job, JobPlace, JobReason, JobState, Product, SpotTaken, Stage, StayPlace, Step, Wait,
+};
 use layshaft_wire::wire;
 
 /// Adds a job.
@@ -77,6 +79,7 @@ impl From<NewJob> for Job {
             begun_ms: None,
             minutes_taken: None,
             note: None,
+            reasons: Vec::new(),
         }
     }
 }
@@ -86,6 +89,16 @@ impl From<NewJob> for Job {
 pub struct AddReadyMade {
     /// Its id.
     pub ready_made: String,
+}
+
+/// Makes a job of what was found: the ready-made one where there is one that suits, else one of a single step. A job for it that is open,
+/// or made from the same ready-made one, takes it on instead.
+#[wire]
+pub struct PutRight {
+    /// What was found.
+    pub reason: JobReason,
+    /// What the job is called where no ready-made one is known; left out: as what was found.
+    pub title: Option<String>,
 }
 
 /// Adds every job of a package that suits the bike and is not in its plan.

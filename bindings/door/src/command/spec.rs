@@ -171,4 +171,6 @@ pub struct CloseFault {
     pub search: String,
     /// How it ended.
     pub closing: FaultClosing,
+    /// What was learned, for the next time.
+    pub learned: Option<String>,
 }

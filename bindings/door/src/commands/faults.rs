@@ -36,7 +36,7 @@ impl Act for UndoFaultStep {
 impl Act for CloseFault {
     fn write(&self, bench: &Bench, call: &Call) -> Result<Writing, Refusal> {
         let search: FaultSearch = bench.record(&self.search)?;
-        let closed = closed(search, &self.closing, call.moment.now_ms)?;
+        let closed = closed(search, &self.closing, self.learned.as_deref(), call.moment.now_ms)?;
         Ok(Writing::of(changed(bench, &self.search, &closed)))
     }
 }

@@ -2,23 +2,16 @@
 
 use layshaft_wire::wire;
 
+use super::cures::{CureOffer, cure_offers};
+use super::searched::{case_of, name_of_circuit, name_of_table, search_of, trouble_name};
 use super::state::{SearchState, standing};
-use crate::bounds;
 use crate::check;
 use crate::error::Refused;
-use crate::faults::case::TroubleCase;
-use crate::faults::circuit::wiring_case;
-use crate::faults::knowledge::{KNOWLEDGE, knowledge_case, knowledge_name};
+use crate::faults::knowledge::KNOWLEDGE;
 use crate::faults::message::FaultsMessage;
-use crate::faults::reach::{circuit_checks, searchable};
-use crate::harness::{TEMPLATES, circuit_of};
+use crate::faults::reach::searchable;
 use crate::message::Message;
-use crate::record::{Bike, Evidence, FaultClosing, FaultSearch, Trouble};
-
-/// Milliseconds in a mean year.
-const YEAR_MS: f64 = 31_556_952_000.0;
-/// Age of a harness when the model year is not known, years: old enough that joints count. Our assumption.
-const OLD: f64 = 30.0;
+use crate::record::{Bike, Evidence, FaultClosing, FaultSearch, JobLink, JobReason, Trouble, jobs_with};
 
 /// Which search; left out: the newest that is open.
 #[wire(lenient)]
@@ -49,6 +42,10 @@ pub struct SearchCard {
     pub started_ms: Option<i64>,
     /// How it ended; none while it is open.
     pub closing: Option<FaultClosing>,
+    /// What was learned.
+    pub learned: Option<String>,
+    /// The jobs that came of it.
+    pub jobs: Vec<JobLink>,
 }
 
 /// The page of the search.
@@ -62,23 +59,27 @@ pub struct FaultAnswer {
     pub search: Option<String>,
     /// Where it stands; none when no search is open.
     pub state: Option<SearchState>,
+    /// What its answers point at, once it asks no more: the cure, or those to try, in their order.
+    pub cures: Vec<CureOffer>,
 }
 
 /// The page: the search asked for, or the newest that is open, and everything that can be searched.
 pub fn fault_answer(bike: &Bike, ask: &FaultAsk) -> Result<FaultAnswer, Refused> {
-    let mut searches: Vec<SearchCard> = bike.searches.iter().map(|(id, search)| card(id, search)).collect();
+    let mut searches: Vec<SearchCard> = bike.searches.iter().map(|(id, search)| card(bike, id, search)).collect();
     searches.sort_by(|one, other| other.started_ms.cmp(&one.started_ms).then_with(|| one.search.cmp(&other.search)));
     let newest = || searches.iter().find(|card| card.closing.is_none()).map(|card| card.search.clone());
     let search = ask.search.clone().or_else(newest);
-    let state = match &search {
-        None => None,
+    let (state, cures) = match &search {
+        None => (None, Vec::new()),
         Some(id) => {
-            let unknown = || Refused::Unknown { what: FaultsMessage::WhatSearch.into(), id: id.clone() };
-            let search = bike.searches.get(id).ok_or_else(unknown)?;
-            Some(standing(&case_of(bike, search)?, &search.evidence)?)
+            let search = search_of(bike, id)?;
+            let case = case_of(bike, search)?;
+            let state = standing(&case, &search.evidence)?;
+            let cures = cure_offers(bike, id, &case, &state);
+            (Some(state), cures)
         }
     };
-    Ok(FaultAnswer { offers: offers(), searches, search, state })
+    Ok(FaultAnswer { offers: offers(), searches, search, state, cures })
 }
 
 fn offers() -> Vec<TroubleOffer> {
@@ -91,46 +92,16 @@ fn offers() -> Vec<TroubleOffer> {
     KNOWLEDGE.iter().map(table).chain(searchable().map(circuit)).collect()
 }
 
-fn name_of_circuit(id: &str) -> Message {
-    Message::as_entered(TEMPLATES.iter().find(|template| template.id == id).map_or(id, |template| template.name()))
-}
-
-fn name_of_table(id: &str) -> Message {
-    knowledge_name(id).unwrap_or_else(|_| Message::as_entered(id))
-}
-
-fn card(id: &str, search: &FaultSearch) -> SearchCard {
+fn card(bike: &Bike, id: &str, search: &FaultSearch) -> SearchCard {
+    let came_of = |reason: &JobReason| matches!(reason, JobReason::Fault { search, .. } if search == id);
     SearchCard {
         search: id.to_owned(),
-        name: match &search.trouble {
-            Some(Trouble::Wiring { circuit, .. }) => name_of_circuit(circuit),
-            Some(Trouble::Table { table }) => name_of_table(table),
-            None => FaultsMessage::NotSaid.into(),
-        },
+        name: trouble_name(search),
         answers: u32::try_from(search.evidence.len()).unwrap_or(u32::MAX),
         started_ms: search.started_ms,
         closing: search.closing.clone(),
-    }
-}
-
-/// The case of a search, made anew from the bike: what is changed on the bike changes the predictions.
-pub fn case_of(bike: &Bike, search: &FaultSearch) -> Result<TroubleCase, Refused> {
-    match &search.trouble {
-        None => Err(Refused::Missing {
-            field: "trouble".to_owned(),
-            label: FaultsMessage::FieldTrouble.into(),
-            help: FaultsMessage::BeginSearch.into(),
-        }),
-        Some(Trouble::Table { table }) => knowledge_case(table),
-        Some(Trouble::Wiring { circuit, reworked }) => {
-            let begun = search.started_ms.map(|at_ms| 1970.0 + at_ms as f64 / YEAR_MS);
-            let age = bike.identity.model_year.zip(begun).map_or(OLD, |(year, begun)| begun - f64::from(year));
-            let age = age.clamp(bounds::HARNESS_AGE.min, bounds::HARNESS_AGE.max);
-            let unknown = || Refused::Unknown { what: FaultsMessage::WhatCircuit.into(), id: circuit.clone() };
-            let harness = circuit_of(bike, circuit)?;
-            let ask = circuit_checks(circuit, harness, age, reworked.unwrap_or(false)).ok_or_else(unknown)?;
-            wiring_case(&ask)
-        }
+        learned: search.learned.clone(),
+        jobs: jobs_with(&bike.jobs, came_of).collect(),
     }
 }
 
@@ -160,13 +131,25 @@ pub fn taken_back(mut search: FaultSearch) -> Result<FaultSearch, Refused> {
     }
 }
 
-/// The search with its end.
-pub fn closed(search: FaultSearch, closing: &FaultClosing, now_ms: i64) -> Result<FaultSearch, Refused> {
+/// The search with its end, and what was learned. A cure that is not named is refused: whoever reads it later would learn nothing.
+pub fn closed(
+    search: FaultSearch,
+    closing: &FaultClosing,
+    learned: Option<&str>,
+    now_ms: i64,
+) -> Result<FaultSearch, Refused> {
     still_open(&search)?;
-    if let FaultClosing::Cured { cure } = closing {
-        check::check_text("cure", FaultsMessage::FieldCure, cure, 200)?;
-    }
-    Ok(FaultSearch { closed_ms: Some(now_ms), closing: Some(closing.clone()), ..search })
+    let closing = match closing {
+        FaultClosing::Cured { cure } => {
+            FaultClosing::Cured { cure: check::check_text("cure", FaultsMessage::FieldCure, cure, 200)? }
+        }
+        FaultClosing::GivenUp => FaultClosing::GivenUp,
+    };
+    let learned = match learned.map(str::trim).filter(|said| !said.is_empty()) {
+        Some(said) => Some(check::check_text("learned", FaultsMessage::FieldLearned, said, 600)?),
+        None => None,
+    };
+    Ok(FaultSearch { closed_ms: Some(now_ms), closing: Some(closing), learned, ..search })
 }
 
 fn still_open(search: &FaultSearch) -> Result<(), Refused> {
@@ -183,6 +166,7 @@ fn conflict(field: &str, reason: FaultsMessage) -> Refused {
 #[cfg(test)]
 mod tests {
     use super::*;
+    use crate::faults::knowledge::knowledge_case;
     use crate::faults::page::state::SearchStop;
     use crate::record::{FaultClosing, FaultSearch, Trouble};
 
@@ -223,6 +207,35 @@ mod tests {
     }
 
     #[test]
+    fn a_check_that_nobody_can_tell_moves_no_suspect_and_another_one_is_asked() {
+        let bike = Bike::default();
+        let empty = started(&bike, &table(), 5).unwrap();
+        let shown = |search: &FaultSearch| {
+            fault_answer(&bike_with(search.clone()), &FaultAsk::default()).unwrap().state.unwrap()
+        };
+        let before = shown(&empty);
+        let check = before.question.unwrap().check;
+        let skipped = answered(&bike, empty, &Evidence::Skipped { check: check.clone() }).unwrap();
+        let after = shown(&skipped);
+        assert_eq!((after.beliefs, after.spent_minutes), (before.beliefs, 0.0));
+        assert_ne!(after.question.unwrap().check, check);
+        assert_eq!(after.answers[0].answer, "not sure");
+    }
+
+    #[test]
+    fn a_reading_below_nothing_keeps_its_sign_and_says_what_that_means() {
+        let bike = Bike::default();
+        let trouble = Trouble::Wiring { circuit: "lighting".to_owned(), reworked: None };
+        let search = started(&bike, &trouble, 5).unwrap();
+        let case = case_of(&bike, &search).unwrap();
+        let metered = case.checks.iter().find(|check| check.metering.is_some()).unwrap();
+        let read = Evidence::Read { check: metered.id.clone(), volts: -6.1 };
+        let search = answered(&bike, search, &read).unwrap();
+        let state = fault_answer(&bike_with(search), &FaultAsk::default()).unwrap().state.unwrap();
+        assert_eq!(state.answers[0].answer, "reversed: −6.1 V");
+    }
+
+    #[test]
     fn what_cannot_be_is_refused_and_an_ended_search_stays_ended() {
         let bike = Bike::default();
         let refused = |trouble: Trouble| started(&bike, &trouble, 5).unwrap_err().english();
@@ -230,7 +243,11 @@ mod tests {
         assert!(refused(Trouble::Wiring { circuit: "toaster".to_owned(), reworked: None }).contains("toaster"));
         let search = started(&bike, &table(), 5).unwrap();
         assert!(answered(&bike, search.clone(), &seen("spark", "purple")).is_err());
-        let done = closed(search, &FaultClosing::Cured { cure: "New plug".to_owned() }, 9).unwrap();
+        let cured = |cure: &str| FaultClosing::Cured { cure: cure.to_owned() };
+        let unnamed = closed(search.clone(), &cured("  "), None, 9).unwrap_err();
+        assert!(unnamed.english().starts_with("What put it right"), "{}", unnamed.english());
+        let done = closed(search, &cured(" New plug "), Some(" Gap first. "), 9).unwrap();
+        assert_eq!((done.closing.clone(), done.learned.as_deref()), (Some(cured("New plug")), Some("Gap first.")));
         assert!(answered(&bike, done.clone(), &seen("spark", "strong")).unwrap_err().english().contains("has ended"));
         let sheet = fault_answer(&bike_with(done), &FaultAsk::default()).unwrap();
         assert_eq!((sheet.search, sheet.state), (None, None), "only open searches come up by themselves");

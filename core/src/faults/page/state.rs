@@ -192,7 +192,11 @@ fn answers(case: &TroubleCase, evidence: &[Evidence], surprising: Option<&str>) 
     let line = |answer: &Evidence| {
         let check = case.check(answer.check())?;
         let said = match answer {
+            Evidence::Read { volts, .. } if *volts < 0.0 => {
+                FaultsMessage::VoltsReversed { volts: Unit::Volt.of(*volts) }.into()
+            }
             Evidence::Read { volts, .. } => FaultsMessage::VoltsRead { volts: Unit::Volt.of(*volts) }.into(),
+            Evidence::Skipped { .. } => FaultsMessage::NotSure.into(),
             Evidence::Seen { outcome, .. } => {
                 let known = check.outcomes.iter().find(|at| at.id == *outcome);
                 known.map_or_else(|| Message::as_entered(outcome), |at| at.label.clone())
@@ -210,7 +214,7 @@ fn answers(case: &TroubleCase, evidence: &[Evidence], surprising: Option<&str>) 
 
 fn spent(case: &TroubleCase, evidence: &[Evidence]) -> Result<f64, Refused> {
     let mut sum = 0.0;
-    for (at, answer) in evidence.iter().enumerate() {
+    for (at, answer) in evidence.iter().enumerate().filter(|(_, answer)| answer.was_done()) {
         let before = evidence.get(..at).unwrap_or_default();
         sum += trouble_minutes(case, case.check(answer.check())?, &covers_off(case, before));
     }

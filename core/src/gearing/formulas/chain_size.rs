@@ -49,21 +49,21 @@ pub const fn chain_dimensions(size: ChainSize) -> ChainDimensions {
     const HALF_INCH: f64 = 12.7;
     const FIVE_EIGHTHS: f64 = 15.875;
     const THREE_QUARTERS: f64 = 19.05;
-    let (name, pitch_mm, inner_width_mm, roller_mm) = match size {
+    let (pitch_mm, inner_width_mm, roller_mm) = match size {
         // One source gives 4.88 mm width and a 7.75 mm roller.
-        ChainSize::C415 => ("415", HALF_INCH, 4.76, 7.77),
+        ChainSize::C415 => (HALF_INCH, 4.76, 7.77),
         // One source gives a 7.75 mm roller.
-        ChainSize::C420 => ("420", HALF_INCH, 6.35, 7.77),
+        ChainSize::C420 => (HALF_INCH, 6.35, 7.77),
         // 7.75 mm is the least width, 7.94 mm (5/16 in) the nominal one.
-        ChainSize::C428 => ("428", HALF_INCH, 7.75, 8.51),
-        ChainSize::C520 => ("520", FIVE_EIGHTHS, 6.35, 10.16),
+        ChainSize::C428 => (HALF_INCH, 7.75, 8.51),
+        ChainSize::C520 => (FIVE_EIGHTHS, 6.35, 10.16),
         // One source gives 7.95 mm width.
-        ChainSize::C525 => ("525", FIVE_EIGHTHS, 7.85, 10.16),
-        ChainSize::C530 => ("530", FIVE_EIGHTHS, 9.53, 10.16),
-        ChainSize::C532 => ("532", FIVE_EIGHTHS, 9.53, 11.10),
-        ChainSize::C630 => ("630", THREE_QUARTERS, 9.53, 11.91),
+        ChainSize::C525 => (FIVE_EIGHTHS, 7.85, 10.16),
+        ChainSize::C530 => (FIVE_EIGHTHS, 9.53, 10.16),
+        ChainSize::C532 => (FIVE_EIGHTHS, 9.53, 11.10),
+        ChainSize::C630 => (THREE_QUARTERS, 9.53, 11.91),
     };
-    ChainDimensions { name, pitch_mm, inner_width_mm, roller_mm }
+    ChainDimensions { name: size.number(), pitch_mm, inner_width_mm, roller_mm }
 }
 
 /// Pitch of a chain size, mm.

@@ -17,6 +17,8 @@ pub(crate) enum InspectionMessage {
     NotReady { fails: u32, unknowns: u32, passes: u32 },
     /// No item fails, but the bike has a stopper.
     NotReadyStopper { fails: u32, unknowns: u32, passes: u32 },
+    /// What was answered before a job put it right.
+    LookAgain { job: String },
     /// An item that forbids riding.
     NotMet { item: String, reason: Message },
     /// Asked of younger machines.

@@ -20,6 +20,7 @@ fn verdict(verdict: Verdict, stopper: bool) -> ItemVerdict {
         answer: None,
         derived_value: None,
         unconfirmed: false,
+        job: None,
     }
 }
 

@@ -28,6 +28,22 @@ pub enum ChainSize {
     C630,
 }
 
+impl ChainSize {
+    /// Its number, as it is stamped.
+    pub const fn number(self) -> &'static str {
+        match self {
+            Self::C415 => "415",
+            Self::C420 => "420",
+            Self::C428 => "428",
+            Self::C520 => "520",
+            Self::C525 => "525",
+            Self::C530 => "530",
+            Self::C532 => "532",
+            Self::C630 => "630",
+        }
+    }
+}
+
 /// What drives the speedometer.
 #[wire(stored)]
 pub enum SpeedometerDrive {

@@ -3,6 +3,7 @@
 use layshaft_wire::wire;
 
 use super::message::JobMessage;
+use super::reason::JobReason;
 use crate::bounds;
 use crate::check;
 use crate::error::Refused;
@@ -173,6 +174,8 @@ pub struct Job {
     pub minutes_taken: Option<f64>,
     /// What is worth knowing about how it went.
     pub note: Option<String>,
+    /// What it puts right.
+    pub reasons: Vec<JobReason>,
 }
 
 impl Air {

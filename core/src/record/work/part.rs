@@ -58,12 +58,18 @@ pub struct Part {
     pub note: Option<String>,
     /// Whether it is a tool, which stays in the garage; left out: no.
     pub tool: Option<bool>,
+    /// Its size as the trade writes it: `3.25-18`, `428 × 118`.
+    pub size: Option<String>,
 }
 
 impl Part {
     /// The part with its title trimmed, or the first field that cannot be accepted.
     pub fn checked(mut self) -> Result<Self, Refused> {
         self.title = check::check_title("title", FieldMessage::Part, &self.title)?;
+        self.size = match self.size.as_deref().map(str::trim).filter(|size| !size.is_empty()) {
+            Some(size) => Some(check::check_title("size", FieldMessage::PartSize, size)?),
+            None => None,
+        };
         bounds::MONEY.check_known(self.price_minor.map(f64::from))?;
         if let Some(day) = &self.expected {
             crate::time::check_day("expected", FieldMessage::ExpectedDay, day)?;

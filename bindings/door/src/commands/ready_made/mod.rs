@@ -1,6 +1,7 @@
 //! Ready-made jobs and packages of them: each finds its place among the jobs that are there.
 
 mod placing;
+mod put_right;
 
 use layshaft_core::error::{Refusal, Refused};
 use layshaft_core::message::Message;
@@ -21,7 +22,7 @@ impl Act for AddReadyMade {
         let Some(found) = known.iter().find(|ready| ready.id == self.ready_made) else {
             return Err(unknown_in("readyMade", DoorMessage::WhatReadyMade, &self.ready_made));
         };
-        let mut placing = Placing::among(&bench.bike.jobs, &known);
+        let mut placing = Placing::among(&bench.bike, &known);
         placing.add(call.id.to_owned(), found);
         let (notes, edits) = (placing.notes(), placing.edits(bench)?);
         Ok(Writing { notes, ..Writing::making(call.id, edits) })
@@ -38,7 +39,7 @@ impl Act for AddPackage {
         };
         let wanted = self.wanted(&package)?;
         let known = ready_made();
-        let mut placing = Placing::among(&bench.bike.jobs, &known);
+        let mut placing = Placing::among(&bench.bike, &known);
         for found in known.iter().filter(|ready| wanted.contains(&ready.id.as_str())) {
             placing.add(format!("{}-{}", call.id, found.id), found);
         }

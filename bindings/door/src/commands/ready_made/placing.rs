@@ -6,7 +6,7 @@ use layshaft_core::changes::{Edit, edits};
 use layshaft_core::error::Refusal;
 use layshaft_core::message::{List, ListStyle, Message};
 use layshaft_core::ready_made::ReadyMade;
-use layshaft_core::record::{Job, JobState};
+use layshaft_core::record::{Bike, Job, JobState, Part, PartState};
 
 use crate::Bench;
 use crate::commands::change;
@@ -15,7 +15,10 @@ use crate::message::DoorMessage;
 
 /// The jobs of a bike with those that are being added.
 pub(super) struct Placing<'a> {
+    bike: &'a Bike,
     known: &'a [ReadyMade],
+    /// Parts that the new jobs ask for and that the bike has not.
+    parts: Vec<(String, Part)>,
     jobs: BTreeMap<String, Job>,
     added: Vec<String>,
     /// What each job that was there comes to follow.
@@ -23,8 +26,9 @@ pub(super) struct Placing<'a> {
 }
 
 impl<'a> Placing<'a> {
-    pub(super) fn among(jobs: &BTreeMap<String, Job>, known: &'a [ReadyMade]) -> Self {
-        Self { known, jobs: jobs.clone(), added: Vec::new(), behind: BTreeMap::new() }
+    pub(super) fn among(bike: &'a Bike, known: &'a [ReadyMade]) -> Self {
+        let (jobs, parts) = (bike.jobs.clone(), Vec::new());
+        Self { bike, known, parts, jobs, added: Vec::new(), behind: BTreeMap::new() }
     }
 
     /// Adds a job. What has to come later follows it from now on, unless the owner turned the order round: nothing comes
@@ -43,9 +47,25 @@ impl<'a> Placing<'a> {
                 self.behind.entry(mark).or_default().push(id.clone());
             }
         }
-        let job = Job { rank: last_rank(&self.jobs), after, ..found.job.clone() };
+        let parts = self.parts_for(&id, found);
+        let job = Job { rank: last_rank(&self.jobs), after, parts, ..found.job.clone() };
         self.jobs.insert(id.clone(), job);
         self.added.push(id);
+    }
+
+    /// The parts that a job asks for, by their ids: one that is on the list and not fitted yet, else a new one.
+    fn parts_for(&mut self, id: &str, found: &ReadyMade) -> Vec<String> {
+        let mut ids = Vec::new();
+        for need in found.needs.iter().filter(|need| !need.is_idle_on(self.bike)) {
+            let same = |part: &Part| part.title == need.title && part.state != PartState::Fitted;
+            let there = self.bike.parts.iter().find(|(_, part)| same(part)).map(|(id, _)| id.clone());
+            ids.push(there.unwrap_or_else(|| {
+                let new = format!("{id}-{}", need.id);
+                self.parts.push((new.clone(), need.part(self.bike)));
+                new
+            }));
+        }
+        ids
     }
 
     /// The jobs of the bike that were made from such ready-made ones.
@@ -74,6 +94,13 @@ impl<'a> Placing<'a> {
         }
         let behind = self.behind.iter();
         notes.extend(behind.filter_map(|(id, before)| self.now_follows(id, &before.iter().collect::<Vec<_>>())));
+        if !self.parts.is_empty() {
+            let titles = self.parts.iter().map(|(_, part)| match &part.size {
+                Some(size) => DoorMessage::PartWithSize { part: part.title.clone(), size: size.clone() }.into(),
+                None => Message::as_entered(&part.title),
+            });
+            notes.push(DoorMessage::PartsWanted { parts: List(ListStyle::And, titles.collect()) }.into());
+        }
         notes
     }
 
@@ -91,6 +118,9 @@ impl<'a> Placing<'a> {
     pub(super) fn edits(self, bench: &Bench) -> Result<Vec<Edit>, Refusal> {
         let new = self.added.iter().filter_map(|id| Some((id, self.jobs.get(id)?)));
         let mut writing: Vec<Edit> = new.flat_map(|(id, job)| edits(id, job, None)).collect();
+        for (id, part) in &self.parts {
+            writing.extend(edits(id, &part.clone().checked()?, None));
+        }
         for (id, before) in self.behind {
             writing.extend(change(bench, &id, |job: Job| Job { after: [job.after, before].concat(), ..job })?);
         }

@@ -19,4 +19,5 @@ export const blankJob = (rank: number): Job => ({
   after: [],
   parts: [],
   rank,
+  reasons: [],
 });

@@ -1,0 +1,81 @@
+//! A ready-made job brings the parts that it asks for onto the list, with the size that the bike knows, and Undo takes both back.
+
+use layshaft_core::record::{ChainSize, Drive, End, Identity, Part, PartState, Side, Wheel};
+use layshaft_door::Bench;
+use layshaft_door::command::{
+    AddPackage, AddReadyMade, Outcome, RecordDrive, RecordPart, RecordWheel, StartBike, Undo,
+};
+use layshaft_door::query::{BareAsk, IdAsk};
+
+use crate::{English, SATURDAY, act, at};
+
+fn own_bike() -> Bench {
+    let mut bench = Bench::in_memory().unwrap();
+    let identity = Identity { name: "Barn find".into(), ..Identity::default() };
+    act(&mut bench, StartBike { identity }, SATURDAY).unwrap();
+    bench
+}
+
+fn add(bench: &mut Bench, ready_made: &str) -> Outcome {
+    act(bench, AddReadyMade { ready_made: ready_made.into() }, SATURDAY).unwrap()
+}
+
+/// The parts of the bike by title, with where they are and their size.
+fn parts(bench: &Bench) -> Vec<(String, PartState, Option<String>)> {
+    let parts = bench.bike(&BareAsk {}, &at(SATURDAY)).unwrap().parts;
+    let mut told: Vec<_> = parts.into_iter().map(|card| (card.part.title, card.part.state, card.part.size)).collect();
+    told.sort_by(|one, other| one.0.cmp(&other.0));
+    told
+}
+
+#[test]
+fn the_parts_of_a_job_come_with_it_in_the_size_of_the_bike_and_go_with_it() {
+    let mut bench = own_bike();
+    let drive = Drive {
+        chain_size: Some(ChainSize::C428),
+        chain_links: Some(118),
+        front_teeth: Some(15),
+        rear_teeth: Some(41),
+        ..Drive::default()
+    };
+    act(&mut bench, RecordDrive { side: Side::Standard, drive }, SATURDAY).unwrap();
+    let added = add(&mut bench, "chain-sprockets");
+    let wanted = |title: &str, size: &str| (title.to_owned(), PartState::Wanted, Some(size.to_owned()));
+    assert_eq!(
+        parts(&bench),
+        [wanted("Chain", "428 × 118"), wanted("Gearbox sprocket", "428, 15T"), wanted("Wheel sprocket", "428, 41T")]
+    );
+    let note = added.notes[0].english();
+    assert_eq!(
+        note,
+        "On the list of parts: Chain (428 × 118), Gearbox sprocket (428, 15T) and Wheel sprocket (428, 41T)."
+    );
+    let job = bench.job(&IdAsk { id: added.made.unwrap() }, &at(SATURDAY)).unwrap();
+    assert_eq!(job.job.parts.len(), 3);
+    assert!(job.row.unwrap().blocked_by.len() == 3, "it waits for them");
+    act(&mut bench, Undo { batch: added.batch }, SATURDAY).unwrap();
+    assert_eq!(parts(&bench), []);
+}
+
+#[test]
+fn what_the_bike_does_not_know_or_need_is_not_made_up() {
+    let mut bench = own_bike();
+    let wheel = Wheel { tube: Some(false), ..Wheel::default() };
+    act(&mut bench, RecordWheel { side: Side::Standard, end: End::Rear, wheel }, SATURDAY).unwrap();
+    add(&mut bench, "rear-tyre-tube");
+    assert_eq!(parts(&bench), [("Rear tyre".to_owned(), PartState::Wanted, None)], "no size, and no tube");
+}
+
+#[test]
+fn a_part_that_is_there_is_taken_and_not_ordered_twice() {
+    let mut bench = own_bike();
+    let chain = Part { title: "Chain".into(), state: PartState::Here, ..Part::default() };
+    let there = act(&mut bench, RecordPart { id: None, part: chain }, SATURDAY).unwrap().made.unwrap();
+    act(&mut bench, AddPackage { package: "tyres-and-chain".into(), leave_out: None }, SATURDAY).unwrap();
+    let titles: Vec<String> = parts(&bench).into_iter().map(|(title, ..)| title).collect();
+    let all = ["Chain", "Front tyre", "Gearbox sprocket", "Rear tyre", "Tube, front", "Tube, rear", "Wheel sprocket"];
+    assert_eq!(titles, all);
+    let added = add(&mut bench, "chain-sprockets");
+    let job = bench.job(&IdAsk { id: added.made.unwrap() }, &at(SATURDAY)).unwrap().job;
+    assert!(job.parts.contains(&there) && added.notes.len() <= 1, "{:?}", added.notes);
+}
