@@ -2860,6 +2860,11 @@ record: string, };
 export type DueKind = "touchDry" | "recoatOpen" | "recoatShut" | "handle" | "cured" | "waitOver" | "partExpected";
 
 /**
+ * The electrical systems of small motorcycles.
+ */
+export type ElectricalSystem = "regulatedBattery" | "halfWaveBattery" | "lightingCoil" | "lightingCoilRegulated" | "lightingCoilAndBattery";
+
+/**
  * One element between two points. Voltage and current count positive from `from` to `to`.
  */
 export type Element = { 
@@ -4429,6 +4434,11 @@ hopedFor?: string | null,
  * Everything about this bike is invented.
  */
 invented: boolean, };
+
+/**
+ * Where the spark comes from.
+ */
+export type IgnitionKind = "batteryPoints" | "magneto" | "electronic";
 
 /**
  * Flasher, pilots and load resistors of a bike. What is left out is not known.
@@ -6134,7 +6144,7 @@ export type OutputPoint = {
  */
 rpm: number, 
 /**
- * Output, watts.
+ * Output, watts, as the plate or a meter at the alternator says.
  */
 watts: number, };
 
@@ -8992,6 +9002,14 @@ strokes?: Strokes | null, };
  * Battery and alternator.
  */
 export type Supply = { 
+/**
+ * What the electrical system is made of; left out: battery, full-wave rectifier and regulator.
+ */
+system?: ElectricalSystem | null, 
+/**
+ * Where the spark comes from.
+ */
+ignition?: IgnitionKind | null, 
 /**
  * Nominal voltage of the system, volts.
  */
