@@ -1454,6 +1454,10 @@ export type ChargingAnswer = {
  */
 systemVolts: number, 
 /**
+ * Whether there is a battery to charge.
+ */
+battery: boolean, 
+/**
  * The tests, in their order.
  */
 tests: Array<TestLine>, 
@@ -1534,7 +1538,7 @@ chargerAmperes?: number | null, };
 /**
  * What the outcomes mean together.
  */
-export type ChargingPattern = "healthy" | "batteryOrDrain" | "notCharging" | "weakCharging" | "overcharging" | "notEnoughKnown";
+export type ChargingPattern = "healthy" | "batteryOrDrain" | "notCharging" | "weakCharging" | "overcharging" | "lampsRight" | "lampsTooBright" | "lampsTooDim" | "notEnoughKnown";
 
 /**
  * One of the tests.
@@ -1659,6 +1663,39 @@ coilWatts: number,
  * What the lamps that are lit take at that voltage, watts.
  */
 watts: number, };
+
+/**
+ * The lamps of a lighting coil in one riding state.
+ */
+export type CoilLamps = { 
+/**
+ * State.
+ */
+state: RidingState, 
+/**
+ * Voltage that lamps and coil are rated for, volts.
+ */
+ratedVolts: number, 
+/**
+ * What the lamps take at it, watts.
+ */
+watts: number, 
+/**
+ * Engine speed from which they get it; none when the coil never gives enough, or its output is not known.
+ */
+fromRpm?: number | null, 
+/**
+ * Voltage at idle, volts, at most.
+ */
+atIdleVolts?: number | null, 
+/**
+ * Voltage at the comparison speed, volts, at most.
+ */
+atSpeedVolts?: number | null, 
+/**
+ * The same with the weakest lamp burnt out, volts, where nothing regulates.
+ */
+oneOutVolts?: number | null, };
 
 /**
  * Something the mechanic did.
@@ -3589,7 +3626,7 @@ text: Message, };
 /**
  * What a finding is about. Outside it is written with a dot: `chain.too-slack`.
  */
-export type FindingCode = "balance.above-idle" | "balance.never" | "battery.another-voltage" | "battery.cell" | "battery.drain" | "battery.gas" | "battery.leave-half" | "battery.tables-differ" | "battery.unknown" | "brake-fluid.due" | "brake-fluid.mixed" | "brake-fluid.never-mix" | "brake.below-line" | "brake.beyond-grip" | "brake.cam-over" | "brake.cannot-be" | "brake.clearance-usual" | "brake.friction-open" | "brake.long-lever" | "brake.may-miss-line" | "brake.missing-cam" | "brake.missing-disc" | "brake.missing-lever-ratio" | "brake.ratio-uncommon" | "brake.standard-unknown" | "brake.taken-unchanged" | "chain.adjuster-ends-swapped" | "chain.another-chain" | "chain.cannot-close" | "chain.cannot-run" | "chain.distance-disagrees" | "chain.front-size" | "chain.little-room-for-wear" | "chain.odd-count" | "chain.outside-adjuster" | "chain.rear-size" | "chain.shorter-than-new" | "chain.slack-open" | "chain.tight-spot" | "chain.too-slack" | "chain.too-tight" | "chain.wear-between" | "chain.wear-unknown" | "chain.worn-beyond-adjuster" | "chain.worn-out" | "charger.too-strong" | "charging.outside" | "charging.pattern" | "charging.too-high" | "charging.unknown" | "choice.goal-missed" | "choice.limits-assumed" | "choice.none-fits" | "choice.none-left" | "choice.speedometer-on-wheel" | "choice.speedometer-open" | "choice.speedometer-outside" | "climate.assumed" | "cold.limit-unknown" | "cold.part-of-day" | "cold.stands-still" | "cure.full-unknown" | "cure.hold" | "dew.too-close" | "faults.caution" | "faults.recheck" | "fill.by-occasion" | "fill.missing-grade" | "fill.rounded" | "flasher.counted" | "flasher.too-little-load" | "fuse.blows" | "fuse.close-to-battery" | "gearing.beyond-limit" | "gearing.front-clearance" | "gearing.front-limit" | "gearing.missing-adjuster" | "gearing.missing-centre-distance" | "gearing.missing-chain-size" | "gearing.missing-rev-limit" | "gearing.missing-speedometer" | "gearing.rear-limit" | "gearing.standard-unknown" | "harness.drop" | "harness.floating" | "harness.no-earth" | "harness.not-settled" | "harness.sources-in-conflict" | "heat.no-faster" | "humidity.too-high" | "humidity.unknown" | "indicator.both-sides" | "indicator.stops" | "indicator.too-fast" | "lamp.cap" | "lamp.led-approval" | "lamp.more-watts" | "lamp.polarity" | "load.use-unknown" | "mix.by-volume" | "mix.loss-unknown" | "mix.pot-life" | "mix.premix-parts" | "mix.thinner-meaning" | "output.nominal-curve" | "output.unknown" | "plan.air-unknown" | "plan.assumed-bench-time" | "plan.assumed-helper" | "plan.circle" | "plan.done-without-day" | "plan.limit-missed" | "plan.limit-never-kept" | "plan.limit-passed" | "plan.limit-waits" | "plan.never-reached" | "plan.no-own-time" | "plan.no-stretch" | "plan.part-late" | "plan.part-not-ordered" | "plan.part-without-day" | "plan.sand-first" | "plan.wait-unknown" | "plan.wait-without-end" | "process.decal-on-colour" | "process.sand-first" | "process.window-unknown" | "product.caution" | "product.typical" | "relay.chatters" | "screw.no-substitute" | "speedometer.may-read-high" | "speedometer.may-read-low" | "speedometer.reads-high" | "speedometer.reads-low" | "speedometer.standard-unknown" | "stay.heat-lamp" | "stay.house-assumed" | "thread.missing-class" | "thread.missing-seat" | "thread.none" | "thread.several" | "thread.too-short" | "thrust.beyond-tyre" | "thrust.lower-gear-faster" | "thrust.none-held" | "thrust.rolling-held" | "thrust.too-short" | "thrust.too-tall" | "thrust.top-changes" | "torque.maker-above-band" | "torque.not-the-makers" | "tyre.age" | "tyre.date-unlikely" | "tyre.front.load" | "tyre.front.other-size" | "tyre.front.rating-lower" | "tyre.front.rim" | "tyre.front.speed" | "tyre.front.tube" | "tyre.height-open" | "tyre.load-open" | "tyre.mixed" | "tyre.nearest-equivalent" | "tyre.rear.load" | "tyre.rear.other-size" | "tyre.rear.rating-lower" | "tyre.rear.rim" | "tyre.rear.speed" | "tyre.rear.tube" | "tyre.rim-open" | "tyre.speed-open" | "tyre.tube-in-tubeless" | "tyre.tube-open" | "tyre.tubeless-on-spokes" | "tyre.unknown" | "window.closed" | "window.open" | "wire.none" | "wire.overloaded" | "wire.too-thin";
+export type FindingCode = "balance.above-idle" | "balance.never" | "battery.another-voltage" | "battery.cell" | "battery.drain" | "battery.gas" | "battery.leave-half" | "battery.none" | "battery.tables-differ" | "battery.unknown" | "brake-fluid.due" | "brake-fluid.mixed" | "brake-fluid.never-mix" | "brake.below-line" | "brake.beyond-grip" | "brake.cam-over" | "brake.cannot-be" | "brake.clearance-usual" | "brake.friction-open" | "brake.long-lever" | "brake.may-miss-line" | "brake.missing-cam" | "brake.missing-disc" | "brake.missing-lever-ratio" | "brake.ratio-uncommon" | "brake.standard-unknown" | "brake.taken-unchanged" | "circuit.direct-current" | "chain.adjuster-ends-swapped" | "chain.another-chain" | "chain.cannot-close" | "chain.cannot-run" | "chain.distance-disagrees" | "chain.front-size" | "chain.little-room-for-wear" | "chain.odd-count" | "chain.outside-adjuster" | "chain.rear-size" | "chain.shorter-than-new" | "chain.slack-open" | "chain.tight-spot" | "chain.too-slack" | "chain.too-tight" | "chain.wear-between" | "chain.wear-unknown" | "chain.worn-beyond-adjuster" | "chain.worn-out" | "charger.too-strong" | "charging.outside" | "charging.pattern" | "charging.too-high" | "charging.unknown" | "choice.goal-missed" | "choice.limits-assumed" | "choice.none-fits" | "choice.none-left" | "choice.speedometer-on-wheel" | "choice.speedometer-open" | "choice.speedometer-outside" | "climate.assumed" | "coil.beside-battery" | "coil.blown-lamp" | "coil.too-bright" | "coil.too-dim" | "cold.limit-unknown" | "cold.part-of-day" | "cold.stands-still" | "cure.full-unknown" | "cure.hold" | "dew.too-close" | "faults.caution" | "faults.recheck" | "fill.by-occasion" | "fill.missing-grade" | "fill.rounded" | "flasher.counted" | "flasher.too-little-load" | "fuse.blows" | "fuse.coil" | "fuse.close-to-battery" | "gearing.beyond-limit" | "gearing.front-clearance" | "gearing.front-limit" | "gearing.missing-adjuster" | "gearing.missing-centre-distance" | "gearing.missing-chain-size" | "gearing.missing-rev-limit" | "gearing.missing-speedometer" | "gearing.rear-limit" | "gearing.standard-unknown" | "harness.drop" | "harness.floating" | "harness.no-earth" | "harness.not-settled" | "harness.sources-in-conflict" | "heat.no-faster" | "humidity.too-high" | "humidity.unknown" | "indicator.both-sides" | "indicator.stops" | "indicator.too-fast" | "lamp.cap" | "lamp.led-approval" | "lamp.more-watts" | "lamp.alternating" | "lamp.polarity" | "load.use-unknown" | "mix.by-volume" | "mix.loss-unknown" | "mix.pot-life" | "mix.premix-parts" | "mix.thinner-meaning" | "output.half-wave" | "output.nominal-curve" | "output.unknown" | "plan.air-unknown" | "plan.assumed-bench-time" | "plan.assumed-helper" | "plan.circle" | "plan.done-without-day" | "plan.limit-missed" | "plan.limit-never-kept" | "plan.limit-passed" | "plan.limit-waits" | "plan.never-reached" | "plan.no-own-time" | "plan.no-stretch" | "plan.part-late" | "plan.part-not-ordered" | "plan.part-without-day" | "plan.sand-first" | "plan.wait-unknown" | "plan.wait-without-end" | "process.decal-on-colour" | "process.sand-first" | "process.window-unknown" | "product.caution" | "product.typical" | "relay.chatters" | "screw.no-substitute" | "speedometer.may-read-high" | "speedometer.may-read-low" | "speedometer.reads-high" | "speedometer.reads-low" | "speedometer.standard-unknown" | "stay.heat-lamp" | "stay.house-assumed" | "thread.missing-class" | "thread.missing-seat" | "thread.none" | "thread.several" | "thread.too-short" | "thrust.beyond-tyre" | "thrust.lower-gear-faster" | "thrust.none-held" | "thrust.rolling-held" | "thrust.too-short" | "thrust.too-tall" | "thrust.top-changes" | "torque.maker-above-band" | "torque.not-the-makers" | "tyre.age" | "tyre.date-unlikely" | "tyre.front.load" | "tyre.front.other-size" | "tyre.front.rating-lower" | "tyre.front.rim" | "tyre.front.speed" | "tyre.front.tube" | "tyre.height-open" | "tyre.load-open" | "tyre.mixed" | "tyre.nearest-equivalent" | "tyre.rear.load" | "tyre.rear.other-size" | "tyre.rear.rating-lower" | "tyre.rear.rim" | "tyre.rear.speed" | "tyre.rear.tube" | "tyre.rim-open" | "tyre.speed-open" | "tyre.tube-in-tubeless" | "tyre.tube-open" | "tyre.tubeless-on-spokes" | "tyre.unknown" | "window.closed" | "window.open" | "wire.none" | "wire.overloaded" | "wire.too-thin";
 
 /**
  * Finishes a job, with all that is worth keeping of it; whatever is left out is not known or not done.
@@ -5351,9 +5388,17 @@ loads: Array<StateLoad>,
  */
 output: Array<OutputPoint>, 
 /**
- * Balance in each riding state, where the output is known.
+ * What the electrical system is made of.
+ */
+system: ElectricalSystem, 
+/**
+ * Balance in each riding state, where the output is known and charges a battery.
  */
 balances: Array<Balance>, 
+/**
+ * The lamps of a lighting coil in each riding state in which it feeds any.
+ */
+coil: Array<CoilLamps>, 
 /**
  * Engine speed of the comparison, revolutions a minute.
  */
@@ -10818,6 +10863,10 @@ allowedVolts?: number | null,
  * List of currents; left out: the conservative one.
  */
 list?: CurrentList | null, 
+/**
+ * What the electrical system is made of; left out: one with a battery.
+ */
+system?: ElectricalSystem | null, 
 /**
  * A section to judge, mm².
  */

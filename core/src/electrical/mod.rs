@@ -21,10 +21,10 @@ pub use formulas::{
 };
 pub(crate) use formulas::{cap_source, light_source, resistor_source, with_resistors};
 pub use judge::{
-    Balance, ChargingPattern, ChargingTest, StateLoad, Stationary, TestLine, TestVerdict, charging_limits,
+    Balance, ChargingPattern, ChargingTest, CoilLamps, StateLoad, Stationary, TestLine, TestVerdict, charging_limits,
     derive_electrical,
 };
-pub(crate) use judge::{ChargingMessage, LoadMessage, electrically_sound};
+pub(crate) use judge::{ChargingMessage, LoadMessage, electrically_sound, on_coil};
 pub use message::FuseColour;
 pub(crate) use message::{ElectricalMessage, ElectricalSource};
 pub use page::{
