@@ -93,7 +93,7 @@ macro_rules! commands {
         $make! {
             /// Starts a bike and opens it.
             start_bike StartBike;
-            /// Puts the demo bike on the shelf and opens it.
+            /// Puts an invented bike on the shelf and opens it.
             load_demo LoadDemo;
             /// Opens a bike of the shelf.
             open_bike OpenBike;

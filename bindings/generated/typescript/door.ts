@@ -2516,6 +2516,11 @@ mostDays: number,
 longTail?: boolean | null, };
 
 /**
+ * An invented bike to look around with.
+ */
+export type DemoBike = "orrinTern175" | "orrinWren50";
+
+/**
  * Says who the bike is.
  */
 export type DescribeBike = { 
@@ -5430,9 +5435,13 @@ proposed: Array<Slot>,
 engineRpm?: number | null, };
 
 /**
- * Puts the demo bike on the shelf and opens it.
+ * Puts an invented bike on the shelf and opens it.
  */
-export type LoadDemo = Record<symbol, never>;
+export type LoadDemo = { 
+/**
+ * Which; left out: the Orrin Tern 175.
+ */
+demo?: DemoBike | null, };
 
 /**
  * Load resistor beside an LED lamp.

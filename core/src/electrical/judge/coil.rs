@@ -73,9 +73,7 @@ pub(crate) fn of_coil(supply: &Supply, coil: &[CoilLamps], engine_rpm: f64) -> V
     let made = Unit::Volt.of(lights.rated_volts);
     if !supply.kind().is_regulated() {
         let text = match lights.one_out_volts {
-            Some(volts) => {
-                LoadMessage::CoilBlownLamp { volts: Unit::Volt.of(volts), made: made.clone(), rpm: rpm.clone() }
-            }
+            Some(volts) => LoadMessage::CoilBlownLamp { volts: Unit::Volt.of(volts), made, rpm },
             None => LoadMessage::CoilBlownLampUnknown,
         };
         findings.push(Finding::new(FindingCode::CoilBlownLamp, Weight::Care, text));
