@@ -68,6 +68,8 @@ export function headline(sheet: LoadAnswer, riding: RidingState): { value: strin
     if (from === null) return { value: t('load-never'), unit: '', meaning: t('load-coil-never-more') };
     return { value: digits(from, 0), unit: figure(1, 'rpm').symbol, meaning: t('load-coil-from') };
   }
+  if (!coil && hasNoBattery(sheet.system)) return { value: '–', unit: '', meaning: t('load-coil-idle') };
+  if (!coil && sheet.system === 'lightingCoilAndBattery') return { value: '–', unit: '', meaning: t('load-coil-beside') };
   const balance = sheet.balances.find((each) => each.state === riding);
   if (!balance) return { value: '–', unit: '', meaning: t('load-no-output') };
   if (balance.fromRpm === null || balance.fromRpm === undefined) return { value: t('load-never'), unit: '', meaning: t('load-never-more') };
