@@ -1,4 +1,4 @@
-//! Turns the TOML of the demo bike into the JSON that the door includes, so that no reader of TOML is in the program.
+//! Turns the TOML of the invented bikes into the JSON that the door includes, so that no reader of TOML is in the program.
 
 use std::path::Path;
 use std::process::ExitCode;
@@ -14,8 +14,11 @@ fn main() -> ExitCode {
 }
 
 fn write() -> Result<(), Box<dyn std::error::Error>> {
-    let demo = Path::new("../../fixtures/demo/orrin-tern-175.toml");
-    println!("cargo::rerun-if-changed={}", demo.display());
-    std::fs::write(Path::new(&std::env::var("OUT_DIR")?).join("demo.json"), layshaft_content::plain(demo)?)?;
+    let out = std::env::var("OUT_DIR")?;
+    for name in ["orrin-tern-175", "orrin-wren-50"] {
+        let demo = Path::new("../../fixtures/demo").join(name).with_extension("toml");
+        println!("cargo::rerun-if-changed={}", demo.display());
+        std::fs::write(Path::new(&out).join(name).with_extension("json"), layshaft_content::plain(&demo)?)?;
+    }
     Ok(())
 }

@@ -296,6 +296,7 @@ bounds! {
     EMF Emf "emfVolts" 0.1 30.0 Volt;
     CIRCUIT_OHMS CircuitOhms "ohms" 0.0001 10000000.0 Ohm;
     CIRCUIT_WATTS CircuitWatts "watts" 0.01 5000.0 Watt;
+    PEAK_VOLTS PeakVolts "peakVolts" 0.1 200.0 Volt;
     CIRCUIT_VOLTS CircuitVolts "volts" 0.1 30.0 Volt;
     FUSE_RATING FuseRating "ratedAmperes" 0.5 200.0 Ampere;
     METER_READING MeterReading "volts" -40.0 40.0 Volt;

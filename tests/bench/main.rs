@@ -23,7 +23,7 @@ mod electrical;
 fn main() {
     let mut bench = Bench::in_memory().unwrap();
     let moment = Moment { now_ms: NOW, zone: Zone::default() };
-    bench.act(&fresh_id(), &Command::from(LoadDemo {}), &moment).unwrap();
+    bench.act(&fresh_id(), &Command::from(LoadDemo::default()), &moment).unwrap();
 
     println!("Door calls on the demo bike, native, median of 101 (goal 5 ms or less)");
     macro_rules! ask {

@@ -2,7 +2,7 @@
 
 import numpy
 import pint
-from scipy.integrate import solve_ivp
+from scipy.integrate import quad, solve_ivp
 from scipy.optimize import brentq
 
 from vectors import Refused, check_area, run
@@ -152,6 +152,43 @@ def nominal_output(alternatorWatts, ratedRpm, engineRpm):
     return {"watts": brentq(lambda watts: mismatch(watts, reactance, rpm), 0.0, 10.0 * alternatorWatts, xtol=1e-9)}
 
 
+def rectified_wave(peakVolts):
+    """Mean and root mean square by scipy's quadrature over a turn."""
+
+    def over_a_turn(wave):
+        return (quad(wave, 0.0, numpy.pi)[0] + quad(wave, numpy.pi, 2.0 * numpy.pi)[0]) / (2.0 * numpy.pi)
+
+    def half(x):
+        return max(peakVolts * numpy.sin(x), 0.0)
+
+    def full(x):
+        return abs(peakVolts * numpy.sin(x))
+
+    return {
+        "halfMean": over_a_turn(half),
+        "halfEffective": numpy.sqrt(over_a_turn(lambda x: half(x) ** 2)),
+        "fullMean": over_a_turn(full),
+        "fullEffective": numpy.sqrt(over_a_turn(lambda x: full(x) ** 2)),
+    }
+
+
+def diode_charge(peakVolts, volts, ohms):
+    """The current above the battery by scipy's quadrature, between the roots where it begins and ends."""
+    begins = brentq(lambda x: peakVolts * numpy.sin(x) - volts, 0.0, numpy.pi / 2.0, xtol=1e-14)
+    half = quad(lambda x: (peakVolts * numpy.sin(x) - volts) / ohms, begins, numpy.pi - begins)[0] / (2.0 * numpy.pi)
+    return {"halfWave": half, "fullWave": 2.0 * half}
+
+
+def coil_lamp_volts(testVolts, coilWatts, watts):
+    """The voltage at which the lamps pass the current of the coil, by a root search on the current law."""
+    amperes = coilWatts / testVolts
+
+    def spare(volts):
+        return lamp_watts(watts, testVolts, volts)["watts"] / volts - amperes
+
+    return {"volts": brentq(spare, 0.1 * testVolts, 10.0 * testVolts, xtol=1e-10)}
+
+
 def main():
     return check_area(
         "electrical",
@@ -176,6 +213,9 @@ def main():
             "rechargeHours": recharge_hours,
             "wireDrop": wire_drop,
             "wireGauge": wire_gauge,
+            "rectifiedWave": rectified_wave,
+            "diodeCharge": diode_charge,
+            "coilLampVolts": coil_lamp_volts,
         },
     )
 

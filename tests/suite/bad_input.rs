@@ -14,7 +14,7 @@ use crate::{English, SATURDAY, act, at};
 /// The command is refused with this code and field, the message names the range, and no fact is written.
 fn refused(command: impl Into<Command>, code: Code, field: Option<&str>, says: &str) {
     let mut bench = Bench::in_memory().unwrap();
-    act(&mut bench, LoadDemo {}, SATURDAY).unwrap();
+    act(&mut bench, LoadDemo::default(), SATURDAY).unwrap();
     let before: Vec<_> = bench.facts().collect();
     let refusal = act(&mut bench, command, SATURDAY).unwrap_err();
     assert_eq!((refusal.code, refusal.field.as_deref()), (code, field), "{}", refusal.message);
@@ -66,7 +66,7 @@ fn what_is_said_without_a_moment_holds_from_now_and_zero_is_no_moment() {
     refused(to_the_house("tank-liner", Some(0)), Code::Unreadable, Some("fromMs"), "2000 to 2099");
 
     let mut bench = Bench::in_memory().unwrap();
-    act(&mut bench, LoadDemo {}, SATURDAY).unwrap();
+    act(&mut bench, LoadDemo::default(), SATURDAY).unwrap();
     act(&mut bench, note(None), SATURDAY).unwrap();
     let made = act(&mut bench, read(None), SATURDAY).unwrap().made.unwrap();
     act(&mut bench, to_the_house("tank-liner", None), SATURDAY).unwrap();
@@ -123,7 +123,7 @@ fn what_never_was_there_can_neither_be_brought_back_nor_taken_off() {
 
     // A job that is there is left as it is; one that was put away comes back.
     let mut bench = Bench::in_memory().unwrap();
-    act(&mut bench, LoadDemo {}, SATURDAY).unwrap();
+    act(&mut bench, LoadDemo::default(), SATURDAY).unwrap();
     let back = || BringBack { record_kind: "job".into(), id: "wiring".into() };
     assert_eq!(act(&mut bench, back(), SATURDAY).unwrap().changes, 0);
     act(&mut bench, PutJobAway { id: "wiring".into() }, SATURDAY).unwrap();
@@ -137,7 +137,7 @@ fn what_is_no_bundle_or_is_cut_short_is_refused() {
     refused(receive(b"this is a shopping list".to_vec()), Code::NotABundle, None, "");
     refused(receive(Vec::new()), Code::NotABundle, None, "");
     let mut bench = Bench::in_memory().unwrap();
-    act(&mut bench, LoadDemo {}, SATURDAY).unwrap();
+    act(&mut bench, LoadDemo::default(), SATURDAY).unwrap();
     let whole = bench.bundle(&BareAsk {}, &at(SATURDAY)).unwrap().bundle;
     refused(receive(whole[..whole.len() / 2].to_vec()), Code::DamagedBundle, None, "");
 }

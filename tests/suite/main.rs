@@ -5,6 +5,7 @@
 mod architecture;
 mod bad_input;
 mod cautions;
+mod demos;
 mod documents;
 mod findings;
 mod finishing;

@@ -12,7 +12,7 @@ use crate::{English, SATURDAY, act, at};
 
 fn demo() -> Bench {
     let mut bench = Bench::in_memory().unwrap();
-    act(&mut bench, LoadDemo {}, SATURDAY).unwrap();
+    act(&mut bench, LoadDemo::default(), SATURDAY).unwrap();
     bench
 }
 
@@ -84,7 +84,7 @@ fn a_late_parcel_moves_no_more_than_it_has_to_and_the_order_outlives_a_restart()
     let path = folder.path().join("bikes.layshaft");
     let before = {
         let mut looked = Bench::open_native(&path).unwrap();
-        act(&mut looked, LoadDemo {}, SATURDAY).unwrap();
+        act(&mut looked, LoadDemo::default(), SATURDAY).unwrap();
         let before = plan(&looked);
         late(&mut looked);
         before

@@ -103,7 +103,7 @@ fn a_photo_whose_bytes_cannot_be_kept_leaves_no_fact_behind() {
 fn a_bike_that_cannot_be_opened_is_not_started() {
     let mut place = Place::new();
     place.fails_whole_then_passes("setting", start());
-    place.fails_whole_then_passes("setting", LoadDemo {});
+    place.fails_whole_then_passes("setting", LoadDemo::default());
 }
 
 #[test]

@@ -36,7 +36,7 @@ fn wanted() -> Vec<Proposal> {
 #[test]
 fn sprockets_lamps_and_brake_tried_together_show_every_consequence() {
     let mut bench = Bench::in_memory().unwrap();
-    act(&mut bench, LoadDemo {}, SATURDAY).unwrap();
+    act(&mut bench, LoadDemo::default(), SATURDAY).unwrap();
     let before: Vec<_> = bench.facts().collect();
     let ripple = bench.ripple(&RippleAsk { proposals: wanted() }, &at(SATURDAY)).unwrap();
 
@@ -67,7 +67,7 @@ fn sprockets_lamps_and_brake_tried_together_show_every_consequence() {
 #[test]
 fn a_fitted_brake_is_as_tried_and_leaves_the_standard_one_alone() {
     let mut bench = Bench::in_memory().unwrap();
-    act(&mut bench, LoadDemo {}, SATURDAY).unwrap();
+    act(&mut bench, LoadDemo::default(), SATURDAY).unwrap();
     let brake = Brake { master_mm: Some(14.0), ..Brake::default() };
     act(&mut bench, FitBrake { end: End::Front, brake }, SATURDAY).unwrap();
     let bike = bench.bike(&BareAsk {}, &at(SATURDAY)).unwrap();
@@ -98,7 +98,7 @@ fn verdict_on_rate(bench: &Bench) -> Verdict {
 #[test]
 fn led_indicators_fail_the_rate_and_the_cure_turns_the_item_to_pass() {
     let mut bench = Bench::in_memory().unwrap();
-    act(&mut bench, LoadDemo {}, SATURDAY).unwrap();
+    act(&mut bench, LoadDemo::default(), SATURDAY).unwrap();
     assert_eq!(verdict_on_rate(&bench), Verdict::Unknown, "nobody has counted");
     let tried = |proposals| bench.ripple(&RippleAsk { proposals }, &at(SATURDAY)).unwrap();
     let item = |ripple: &layshaft_core::ripple::RippleAnswer| {

@@ -269,7 +269,7 @@ fn no_check_of_the_fault_tables_rides_and_what_turns_or_runs_the_engine_says_wha
 
 fn demo_jobs() -> BTreeMap<String, Job> {
     let mut bench = Bench::in_memory().unwrap();
-    act(&mut bench, LoadDemo {}, SATURDAY).unwrap();
+    act(&mut bench, LoadDemo::default(), SATURDAY).unwrap();
     let rows = bench.plan(&PlanAsk::default(), &at(SATURDAY)).unwrap().rows;
     let job = |id: String| {
         let job = bench.job(&IdAsk { id: id.clone() }, &at(SATURDAY)).unwrap().job;

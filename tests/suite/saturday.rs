@@ -19,7 +19,7 @@ fn the_saturday_ends_with_everything_back_from_the_bundle() {
     let file = folder.path().join("layshaft.db");
     let open = || Bench::open_native(&file).unwrap();
     let mut bench = open();
-    act(&mut bench, LoadDemo {}, SATURDAY).unwrap();
+    act(&mut bench, LoadDemo::default(), SATURDAY).unwrap();
 
     // A coat goes on; the app is closed and opened again two days later.
     let products = bench.products(&BareAsk {}, &at(SATURDAY)).unwrap().products;
@@ -88,7 +88,7 @@ fn the_saturday_ends_with_everything_back_from_the_bundle() {
 #[test]
 fn the_same_call_twice_changes_once() {
     let mut bench = Bench::in_memory().unwrap();
-    let call = || layshaft_door::Command::from(LoadDemo {});
+    let call = || layshaft_door::Command::from(LoadDemo::default());
     let first = bench.act("call-1", &call(), &at(SATURDAY)).unwrap();
     let second = bench.act("call-1", &call(), &at(SATURDAY + HOUR)).unwrap();
     assert!(first.changes > 0);
@@ -100,7 +100,7 @@ fn the_same_call_twice_changes_once() {
 #[test]
 fn a_makers_torque_is_kept_with_the_bike_changed_and_put_away() {
     let mut bench = Bench::in_memory().unwrap();
-    act(&mut bench, LoadDemo {}, SATURDAY).unwrap();
+    act(&mut bench, LoadDemo::default(), SATURDAY).unwrap();
     let joints = |bench: &Bench| -> Vec<(String, f64)> {
         let sheet = bench.bike(&BareAsk {}, &at(SATURDAY)).unwrap();
         sheet.tightenings.iter().map(|card| (card.tightening.joint.clone(), card.tightening.torque_nm)).collect()

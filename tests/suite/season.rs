@@ -14,7 +14,7 @@ const DAY: i64 = 24 * HOUR;
 
 fn demo() -> Bench {
     let mut bench = Bench::in_memory().unwrap();
-    act(&mut bench, LoadDemo {}, SATURDAY).unwrap();
+    act(&mut bench, LoadDemo::default(), SATURDAY).unwrap();
     bench
 }
 

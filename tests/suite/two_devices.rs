@@ -26,7 +26,7 @@ fn facts(bench: &Bench) -> Vec<Change> {
 #[test]
 fn two_devices_that_edit_apart_end_identical_and_show_the_value_that_lost() {
     let (mut phone, mut laptop) = (device(1), device(2));
-    act(&mut phone, LoadDemo {}, SATURDAY).unwrap();
+    act(&mut phone, LoadDemo::default(), SATURDAY).unwrap();
     let came = send(&phone, &mut laptop, SATURDAY + HOUR);
     assert_eq!(came.bikes, 1);
     assert_eq!(facts(&phone), facts(&laptop));
@@ -66,7 +66,7 @@ fn another_bike_is_refused_until_it_is_wanted_as_a_second_one() {
     use layshaft_core::error::Code;
     use layshaft_door::command::StartBike;
     let (mut phone, mut laptop) = (device(1), device(2));
-    act(&mut phone, LoadDemo {}, SATURDAY).unwrap();
+    act(&mut phone, LoadDemo::default(), SATURDAY).unwrap();
     let identity = Identity { name: "Barn find".into(), ..Identity::default() };
     act(&mut laptop, StartBike { identity }, SATURDAY).unwrap();
     let bundle = phone.bundle(&BareAsk {}, &at(SATURDAY)).unwrap().bundle;
@@ -89,7 +89,7 @@ fn what_a_bundle_could_not_bring_is_named_with_both_values_and_nothing_here_is_o
     // One database, copied: both go on under one id, and one moment gives both the same stamp.
     let (mut phone, mut copy) = (device(1), device(1));
     for bench in [&mut phone, &mut copy] {
-        bench.act("the-demo", &LoadDemo {}.into(), &at(SATURDAY)).unwrap();
+        bench.act("the-demo", &LoadDemo::default().into(), &at(SATURDAY)).unwrap();
     }
     let fit = |front_teeth, rear_teeth| FitSprockets { front_teeth, rear_teeth, chain_links: None };
     act(&mut phone, fit(16, 38), SATURDAY + HOUR).unwrap();

@@ -17,7 +17,7 @@ fn wider() -> Wheel {
 
 fn demo() -> Bench {
     let mut bench = Bench::in_memory().unwrap();
-    act(&mut bench, LoadDemo {}, SATURDAY).unwrap();
+    act(&mut bench, LoadDemo::default(), SATURDAY).unwrap();
     bench
 }
 

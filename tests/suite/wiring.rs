@@ -11,7 +11,7 @@ use crate::{English, SATURDAY, act, at};
 
 fn demo() -> Bench {
     let mut bench = Bench::in_memory().unwrap();
-    act(&mut bench, LoadDemo {}, SATURDAY).unwrap();
+    act(&mut bench, LoadDemo::default(), SATURDAY).unwrap();
     bench
 }
 

@@ -12,7 +12,7 @@ pub fn checks() -> Outcome {
     let files = at_path(&folder, std::fs::read_dir(&folder))?.flatten().map(|entry| entry.path());
     let mut scripts: Vec<PathBuf> = files.filter(|path| path.extension().is_some_and(|end| end == "py")).collect();
     // What the scripts share, and those that compare what an example of the core exports.
-    scripts.retain(|path| !["vectors.py", HARNESS, FAULTS].iter().any(|name| path.ends_with(name)));
+    scripts.retain(|path| !["vectors.py", HARNESS, FAULTS, DIODES].iter().any(|name| path.ends_with(name)));
     scripts.sort();
     if scripts.is_empty() {
         return Err(Failure::new("There is no script in tests/outside."));
@@ -22,11 +22,14 @@ pub fn checks() -> Outcome {
     }
     exported(&python, &folder.join(FAULTS), "fault_posteriors")?;
     needs::ngspice()?;
+    run(program(&python).arg(folder.join(DIODES)).env("PYTHONDONTWRITEBYTECODE", "1"))?;
     exported(&python, &folder.join(HARNESS), "harness_networks")
 }
 
 /// The script that compares circuits with ngspice.
 const HARNESS: &str = "harness.py";
+/// The script that compares rectified sines with ngspice.
+const DIODES: &str = "diodes.py";
 /// The script that compares searches for faults with pgmpy.
 const FAULTS: &str = "faults.py";
 

@@ -60,9 +60,21 @@ pub struct RoleName {
     pub name: String,
 }
 
-/// Puts the demo bike on the shelf and opens it.
+/// An invented bike to look around with.
 #[wire]
-pub struct LoadDemo {}
+pub enum DemoBike {
+    /// The Orrin Tern 175: four-stroke, 12 V, battery and indicators.
+    OrrinTern175,
+    /// The Orrin Wren 50: two-stroke, 6 V from a lighting coil, drum brakes on cables.
+    OrrinWren50,
+}
+
+/// Puts an invented bike on the shelf and opens it.
+#[wire(lenient)]
+pub struct LoadDemo {
+    /// Which; left out: the Orrin Tern 175.
+    pub demo: Option<DemoBike>,
+}
 
 /// Opens a bike of the shelf.
 #[wire]

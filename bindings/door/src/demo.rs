@@ -1,5 +1,6 @@
-//! The demo bike: read from `fixtures/demo`, written as ordinary facts. Everything about it is invented and says so.
+//! The invented bikes: read from `fixtures/demo`, written as ordinary facts. Everything about them is invented and says so.
 
+use crate::command::DemoBike;
 use crate::message::DoorMessage;
 use layshaft_core::changes::{Edit, Record, edits as edits_between};
 use layshaft_core::error::{Code, Refusal};
@@ -15,8 +16,13 @@ use serde::Deserialize;
 use std::collections::BTreeMap;
 
 const DAY_MS: i64 = 86_400_000;
-/// The file `fixtures/demo/orrin-tern-175.toml`, as the build turned it into JSON.
-const ORRIN_TERN: &str = include_str!(concat!(env!("OUT_DIR"), "/demo.json"));
+/// The file of `fixtures/demo`, as the build turned it into JSON.
+fn file(demo: DemoBike) -> &'static str {
+    match demo {
+        DemoBike::OrrinTern175 => include_str!(concat!(env!("OUT_DIR"), "/orrin-tern-175.json")),
+        DemoBike::OrrinWren50 => include_str!(concat!(env!("OUT_DIR"), "/orrin-wren-50.json")),
+    }
+}
 
 /// The file's shape. Times in it are relative to the moment at which the demo is loaded.
 #[derive(Deserialize)]
@@ -28,19 +34,21 @@ struct Demo {
     drive: Drive,
     front_wheel: Wheel,
     rear_wheel: Wheel,
-    fitted_front_wheel: Wheel,
-    fitted_rear_wheel: Wheel,
+    fitted_front_wheel: Option<Wheel>,
+    fitted_rear_wheel: Option<Wheel>,
     supply: Supply,
     front_brake: Brake,
     rear_brake: Brake,
-    indication: Indication,
+    indication: Option<Indication>,
     consumers: BTreeMap<String, Consumer>,
     fluids: BTreeMap<String, Fluid>,
     parts: BTreeMap<String, DemoPart>,
     tightenings: BTreeMap<String, Tightening>,
     jobs: Vec<DemoJob>,
+    #[serde(default)]
     coats: BTreeMap<String, DemoCoat>,
     climate: Vec<DemoClimate>,
+    #[serde(default)]
     readings: BTreeMap<String, DemoReading>,
 }
 
@@ -92,10 +100,10 @@ struct DemoReading {
     reading: Reading,
 }
 
-/// The facts of the demo bike, told from this moment.
-pub(crate) fn edits(moment: &Moment) -> Result<Vec<Edit>, Refusal> {
+/// The facts of an invented bike, told from this moment.
+pub(crate) fn edits(bike: DemoBike, moment: &Moment) -> Result<Vec<Edit>, Refusal> {
     // By way of a value, as records are read: text and value each take readers of their own for every type.
-    let demo: Demo = serde_json::from_str(ORRIN_TERN)
+    let demo: Demo = serde_json::from_str(file(bike))
         .and_then(serde_json::from_value)
         .map_err(|error| Refusal::new(Code::BadRequest, Message::as_entered(error.to_string())))?;
     let ago = |hours: f64| moment.now_ms.saturating_sub((hours * HOUR_MS) as i64);
@@ -106,12 +114,17 @@ pub(crate) fn edits(moment: &Moment) -> Result<Vec<Edit>, Refusal> {
     put(&mut facts, "standard/drive", &demo.drive.checked()?);
     put(&mut facts, "standard/front", &demo.front_wheel.checked()?);
     put(&mut facts, "standard/rear", &demo.rear_wheel.checked()?);
-    put(&mut facts, "fitted/front", &demo.fitted_front_wheel.checked()?);
-    put(&mut facts, "fitted/rear", &demo.fitted_rear_wheel.checked()?);
+    for (slot, wheel) in [("fitted/front", demo.fitted_front_wheel), ("fitted/rear", demo.fitted_rear_wheel)] {
+        if let Some(wheel) = wheel {
+            put(&mut facts, slot, &wheel.checked()?);
+        }
+    }
     put(&mut facts, "standard/supply", &demo.supply.checked()?);
     put(&mut facts, "standard/front", &demo.front_brake.checked()?);
     put(&mut facts, "standard/rear", &demo.rear_brake.checked()?);
-    put(&mut facts, "standard/indication", &demo.indication.checked()?);
+    if let Some(indication) = demo.indication {
+        put(&mut facts, "standard/indication", &indication.checked()?);
+    }
     for (id, consumer) in demo.consumers {
         put(&mut facts, &format!("standard/{id}"), &consumer.checked()?);
     }

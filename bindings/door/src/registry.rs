@@ -97,7 +97,7 @@ macro_rules! commands {
             start_bike StartBike;
             /// Says what kind of bike it is, with what is usual on such a bike.
             describe_kind DescribeKind;
-            /// Puts the demo bike on the shelf and opens it.
+            /// Puts an invented bike on the shelf and opens it.
             load_demo LoadDemo;
             /// Opens a bike of the shelf.
             open_bike OpenBike;

@@ -645,7 +645,7 @@ usual: Array<number>, };
  * What tells an accepted range from every other; beside each the field that takes it. Its label is the message
  * `bound-<id>`.
  */
-export type BoundId = "frontTeeth" | "rearTeeth" | "primaryRatio" | "gearRatio" | "gears" | "chainLinks" | "centreDistance" | "overallRatio" | "pitch" | "revLimit" | "engineSpeed" | "roadSpeed" | "circumference" | "finalRatio" | "sprocketTeeth" | "speedometerOver" | "gear" | "taller" | "pairsShown" | "chainWearLimit" | "chainSlack" | "pitches" | "measuredChain" | "corrector" | "readingFactor" | "peakTorque" | "peakTorqueRpm" | "revPoint" | "crankTorque" | "dragArea" | "driveEfficiency" | "rolling" | "tyrePressure" | "grade" | "headWind" | "altitude" | "airDensity" | "tyreWidth" | "tyreWidthInch" | "aspectRatio" | "sectionHeight" | "outerDiameter" | "ageDays" | "rimCode" | "loadIndex" | "plyRating" | "tyreWeek" | "axleLoad" | "rimWidth" | "watts" | "consumerWatts" | "count" | "indicatorsASide" | "duty" | "testVolts" | "systemVolts" | "chargingVolts" | "batteryAh" | "ratedHours" | "peukert" | "amperes" | "restedVolts" | "alternatorWatts" | "temperature" | "bakeTemperature" | "lowestAir" | "highestAir" | "dampestAir" | "humidity" | "cureHours" | "meanRate" | "activation" | "handsOn" | "leastMinutes" | "mostMinutes" | "minutesTaken" | "atMostHours" | "leastDays" | "likelyDays" | "colder" | "mostDays" | "waitHours" | "spotHours" | "modelYear" | "dryMass" | "displacement" | "peakPower" | "bore" | "disc" | "drum" | "leverRatio" | "hydraulicRatio" | "pistons" | "litres" | "money" | "reading" | "compared" | "benchStart" | "benchEnd" | "timeAtHand" | "weekday" | "daysShown" | "padFriction" | "effectiveRadius" | "padClearance" | "hoseLength" | "hoseBore" | "hoseSwell" | "masterStroke" | "camArm" | "camAngle" | "rodTravel" | "shoeShare" | "leverForce" | "wheelRadius" | "ridingMass" | "loadMass" | "roadFriction" | "deceleration" | "brakeEfficiency" | "brakingSpeed" | "reaction" | "stoppingDistance" | "fluidYears" | "waterPercent" | "threadDiameter" | "threadPitch" | "turnsInch" | "threadTurns" | "overLength" | "threadFriction" | "torque" | "nutFactor" | "preloadShare" | "stressArea" | "stress" | "engagedDiameters" | "screwLoad" | "shearStrength" | "engagement" | "cup" | "pours" | "lastPour" | "cups" | "fuel" | "premixParts" | "readyMl" | "readyGram" | "mixParts" | "thinner" | "paintedArea" | "solids" | "film" | "sprayLoss" | "coats" | "can" | "density" | "spreading" | "wireSection" | "wireLength" | "wireBack" | "wireTemperature" | "allowedDrop" | "emf" | "circuitOhms" | "circuitWatts" | "circuitVolts" | "fuseRating" | "meterReading" | "flasherWatts" | "flashRate" | "loadResistor" | "resistors" | "flashes" | "countedSeconds" | "lumens" | "idleVolts" | "fastVolts" | "gravity" | "drain" | "charger" | "harnessAge" | "potLife" | "surfaceLength" | "surfaceGirth" | "surfaceDiameter" | "pieces" | "turningSpeed" | "movingSpeed" | "rollingSpeed" | "elongation" | "rodPull" | "charge" | "steadyDrain" | "flasherLoad" | "flasherContacts" | "wireGauge" | "tailDays" | "quantile" | "saturation" | "emission" | "checkMinutes" | "probability" | "seatDiameter" | "holeDiameter" | "restedReading" | "lengthReading" | "shareReading" | "flashReading" | "speedReading" | "timeReading" | "voltageReading" | "engineReading" | "clockMinutes" | "processSteps";
+export type BoundId = "frontTeeth" | "rearTeeth" | "primaryRatio" | "gearRatio" | "gears" | "chainLinks" | "centreDistance" | "overallRatio" | "pitch" | "revLimit" | "engineSpeed" | "roadSpeed" | "circumference" | "finalRatio" | "sprocketTeeth" | "speedometerOver" | "gear" | "taller" | "pairsShown" | "chainWearLimit" | "chainSlack" | "pitches" | "measuredChain" | "corrector" | "readingFactor" | "peakTorque" | "peakTorqueRpm" | "revPoint" | "crankTorque" | "dragArea" | "driveEfficiency" | "rolling" | "tyrePressure" | "grade" | "headWind" | "altitude" | "airDensity" | "tyreWidth" | "tyreWidthInch" | "aspectRatio" | "sectionHeight" | "outerDiameter" | "ageDays" | "rimCode" | "loadIndex" | "plyRating" | "tyreWeek" | "axleLoad" | "rimWidth" | "watts" | "consumerWatts" | "count" | "indicatorsASide" | "duty" | "testVolts" | "systemVolts" | "chargingVolts" | "batteryAh" | "ratedHours" | "peukert" | "amperes" | "restedVolts" | "alternatorWatts" | "temperature" | "bakeTemperature" | "lowestAir" | "highestAir" | "dampestAir" | "humidity" | "cureHours" | "meanRate" | "activation" | "handsOn" | "leastMinutes" | "mostMinutes" | "minutesTaken" | "atMostHours" | "leastDays" | "likelyDays" | "colder" | "mostDays" | "waitHours" | "spotHours" | "modelYear" | "dryMass" | "displacement" | "peakPower" | "bore" | "disc" | "drum" | "leverRatio" | "hydraulicRatio" | "pistons" | "litres" | "money" | "reading" | "compared" | "benchStart" | "benchEnd" | "timeAtHand" | "weekday" | "daysShown" | "padFriction" | "effectiveRadius" | "padClearance" | "hoseLength" | "hoseBore" | "hoseSwell" | "masterStroke" | "camArm" | "camAngle" | "rodTravel" | "shoeShare" | "leverForce" | "wheelRadius" | "ridingMass" | "loadMass" | "roadFriction" | "deceleration" | "brakeEfficiency" | "brakingSpeed" | "reaction" | "stoppingDistance" | "fluidYears" | "waterPercent" | "threadDiameter" | "threadPitch" | "turnsInch" | "threadTurns" | "overLength" | "threadFriction" | "torque" | "nutFactor" | "preloadShare" | "stressArea" | "stress" | "engagedDiameters" | "screwLoad" | "shearStrength" | "engagement" | "cup" | "pours" | "lastPour" | "cups" | "fuel" | "premixParts" | "readyMl" | "readyGram" | "mixParts" | "thinner" | "paintedArea" | "solids" | "film" | "sprayLoss" | "coats" | "can" | "density" | "spreading" | "wireSection" | "wireLength" | "wireBack" | "wireTemperature" | "allowedDrop" | "emf" | "circuitOhms" | "circuitWatts" | "peakVolts" | "circuitVolts" | "fuseRating" | "meterReading" | "flasherWatts" | "flashRate" | "loadResistor" | "resistors" | "flashes" | "countedSeconds" | "lumens" | "idleVolts" | "fastVolts" | "gravity" | "drain" | "charger" | "harnessAge" | "potLife" | "surfaceLength" | "surfaceGirth" | "surfaceDiameter" | "pieces" | "turningSpeed" | "movingSpeed" | "rollingSpeed" | "elongation" | "rodPull" | "charge" | "steadyDrain" | "flasherLoad" | "flasherContacts" | "wireGauge" | "tailDays" | "quantile" | "saturation" | "emission" | "checkMinutes" | "probability" | "seatDiameter" | "holeDiameter" | "restedReading" | "lengthReading" | "shareReading" | "flashReading" | "speedReading" | "timeReading" | "voltageReading" | "engineReading" | "clockMinutes" | "processSteps";
 
 /**
  * A brake.
@@ -1491,6 +1491,10 @@ export type ChargingAnswer = {
  */
 systemVolts: number, 
 /**
+ * Whether there is a battery to charge.
+ */
+battery: boolean, 
+/**
  * The tests, in their order.
  */
 tests: Array<TestLine>, 
@@ -1571,7 +1575,7 @@ chargerAmperes?: number | null, };
 /**
  * What the outcomes mean together.
  */
-export type ChargingPattern = "healthy" | "batteryOrDrain" | "notCharging" | "weakCharging" | "overcharging" | "notEnoughKnown";
+export type ChargingPattern = "healthy" | "batteryOrDrain" | "notCharging" | "weakCharging" | "overcharging" | "lampsRight" | "lampsTooBright" | "lampsTooDim" | "notEnoughKnown";
 
 /**
  * One of the tests.
@@ -1623,7 +1627,11 @@ search: string,
 /**
  * How it ended.
  */
-closing: FaultClosing, };
+closing: FaultClosing, 
+/**
+ * What was learned, for the next time.
+ */
+learned?: string | null, };
 
 /**
  * A coat on something.
@@ -1681,9 +1689,59 @@ coat: Coat, };
 export type Code = "outOfRange" | "notANumber" | "badText" | "missing" | "conflict" | "unknown" | "unreadable" | "notABundle" | "damagedBundle" | "newerSchema" | "otherBike" | "storage" | "badRequest";
 
 /**
+ * Voltage at the lamps of an unregulated lighting coil, at most.
+ */
+export type CoilLampVolts = { 
+/**
+ * Voltage that lamps and coil are rated for, volts.
+ */
+testVolts: number, 
+/**
+ * What the coil gives at that voltage and this engine speed, watts.
+ */
+coilWatts: number, 
+/**
+ * What the lamps that are lit take at that voltage, watts.
+ */
+watts: number, };
+
+/**
+ * The lamps of a lighting coil in one riding state.
+ */
+export type CoilLamps = { 
+/**
+ * State.
+ */
+state: RidingState, 
+/**
+ * Voltage that lamps and coil are rated for, volts.
+ */
+ratedVolts: number, 
+/**
+ * What the lamps take at it, watts.
+ */
+watts: number, 
+/**
+ * Engine speed from which they get it; none when the coil never gives enough, or its output is not known.
+ */
+fromRpm?: number | null, 
+/**
+ * Voltage at idle, volts, at most.
+ */
+atIdleVolts?: number | null, 
+/**
+ * Voltage at the comparison speed, volts, at most.
+ */
+atSpeedVolts?: number | null, 
+/**
+ * The same with the weakest lamp burnt out, volts, where nothing regulates.
+ */
+oneOutVolts?: number | null, };
+
+/**
  * Something the mechanic did.
  */
-export type Command = { "kind": "startBike" } & StartBike | { "kind": "describeKind" } & DescribeKind | { "kind": "loadDemo" } & LoadDemo | { "kind": "openBike" } & OpenBike | { "kind": "putBikeAway" } & PutBikeAway | { "kind": "bringBikeBack" } & BringBikeBack | { "kind": "bringBack" } & BringBack | { "kind": "describeBike" } & DescribeBike | { "kind": "describePlace" } & DescribePlace | { "kind": "recordDrive" } & RecordDrive | { "kind": "recordWheel" } & RecordWheel | { "kind": "recordSupply" } & RecordSupply | { "kind": "recordConsumer" } & RecordConsumer | { "kind": "removeConsumer" } & RemoveConsumer | { "kind": "recordBrake" } & RecordBrake | { "kind": "recordFluid" } & RecordFluid | { "kind": "fitSprockets" } & FitSprockets | { "kind": "fitConsumer" } & FitConsumer | { "kind": "fitBrake" } & FitBrake | { "kind": "fitTyre" } & FitTyre | { "kind": "recordIndication" } & RecordIndication | { "kind": "fitFlasher" } & FitFlasher | { "kind": "adaptCircuit" } & AdaptCircuit | { "kind": "startFault" } & StartFault | { "kind": "answerFault" } & AnswerFault | { "kind": "undoFaultStep" } & UndoFaultStep | { "kind": "closeFault" } & CloseFault | { "kind": "addJob" } & AddJob | { "kind": "addReadyMade" } & AddReadyMade | { "kind": "addPackage" } & AddPackage | { "kind": "changeJob" } & ChangeJob | { "kind": "putJobAway" } & PutJobAway | { "kind": "beginJob" } & BeginJob | { "kind": "tickStep" } & TickStep | { "kind": "finishJob" } & FinishJob | { "kind": "lackTool" } & LackTool | { "kind": "reopenJob" } & ReopenJob | { "kind": "recordPart" } & RecordPart | { "kind": "putPartAway" } & PutPartAway | { "kind": "recordTightening" } & RecordTightening | { "kind": "putTighteningAway" } & PutTighteningAway | { "kind": "attachPhoto" } & AttachPhoto | { "kind": "putPhotoAway" } & PutPhotoAway | { "kind": "startCure" } & StartCure | { "kind": "endCure" } & EndCure | { "kind": "moveCoat" } & MoveCoat | { "kind": "startProcess" } & StartProcess | { "kind": "layCoat" } & LayCoat | { "kind": "sandCoat" } & SandCoat | { "kind": "endProcess" } & EndProcess | { "kind": "noteClimate" } & NoteClimate | { "kind": "takeReading" } & TakeReading | { "kind": "answerItem" } & AnswerItem | { "kind": "setBenchTime" } & SetBenchTime | { "kind": "undo" } & Undo | { "kind": "settle" } & Settle | { "kind": "noteExport" } & NoteExport | { "kind": "receiveBundle" } & ReceiveBundle;
+export type Command = { "kind": "startBike" } & StartBike | { "kind": "describeKind" } & DescribeKind | { "kind": "loadDemo" } & LoadDemo | { "kind": "openBike" } & OpenBike | { "kind": "putBikeAway" } & PutBikeAway | { "kind": "bringBikeBack" } & BringBikeBack | { "kind": "bringBack" } & BringBack | { "kind": "describeBike" } & DescribeBike | { "kind": "describePlace" } & DescribePlace | { "kind": "recordDrive" } & RecordDrive | { "kind": "recordWheel" } & RecordWheel | { "kind": "recordSupply" } & RecordSupply | { "kind": "recordConsumer" } & RecordConsumer | { "kind": "removeConsumer" } & RemoveConsumer | { "kind": "recordBrake" } & RecordBrake | { "kind": "recordFluid" } & RecordFluid | { "kind": "fitSprockets" } & FitSprockets | { "kind": "fitConsumer" } & FitConsumer | { "kind": "fitBrake" } & FitBrake | { "kind": "fitTyre" } & FitTyre | { "kind": "recordIndication" } & RecordIndication | { "kind": "fitFlasher" } & FitFlasher | { "kind": "adaptCircuit" } & AdaptCircuit | { "kind": "startFault" } & StartFault | { "kind": "answerFault" } & AnswerFault | { "kind": "undoFaultStep" } & UndoFaultStep | { "kind": "closeFault" } & CloseFault | { "kind": "addJob" } & AddJob | { "kind": "addReadyMade" } & AddReadyMade | { "kind": "addPackage" } & AddPackage | { "kind": "putRight" } & PutRight | { "kind": "changeJob" } & ChangeJob | { "kind": "putJobAway" } & PutJobAway | { "kind": "beginJob" } & BeginJob | { "kind": "tickStep" } & TickStep | { "kind": "finishJob" } & FinishJob | { "kind": "lackTool" } & LackTool | { "kind": "reopenJob" } & ReopenJob | { "kind": "recordPart" } & RecordPart | { "kind": "putPartAway" } & PutPartAway | { "kind": "recordTightening" } & RecordTightening | { "kind": "putTighteningAway" } & PutTighteningAway | { "kind": "attachPhoto" } & AttachPhoto | { "kind": "putPhotoAway" } & PutPhotoAway | { "kind": "startCure" } & StartCure | { "kind": "endCure" } & EndCure | { "kind": "moveCoat" } & MoveCoat | { "kind": "startProcess" } & StartProcess | { "kind": "layCoat" } & LayCoat | { "kind": "sandCoat" } & SandCoat | { "kind": "endProcess" } & EndProcess | { "kind": "noteClimate" } & NoteClimate | { "kind": "takeReading" } & TakeReading | { "kind": "answerItem" } & AnswerItem | { "kind": "setBenchTime" } & SetBenchTime | { "kind": "undo" } & Undo | { "kind": "settle" } & Settle | { "kind": "noteExport" } & NoteExport | { "kind": "receiveBundle" } & ReceiveBundle;
 
 /**
  * What an element is.
@@ -2336,6 +2394,23 @@ humidity?: number | null,
 surfaceCelsius?: number | null, };
 
 /**
+ * A cure that the answers point at.
+ */
+export type CureOffer = { 
+/**
+ * The first suspect of the case that it puts right, by its id: it names the cure.
+ */
+suspect: string, 
+/**
+ * What puts it right.
+ */
+cure: Message, 
+/**
+ * The job for it, where there is one.
+ */
+job?: JobLink | null, };
+
+/**
  * The same for a product that stands still below a temperature.
  */
 export type CurePace = { 
@@ -2497,6 +2572,11 @@ mostDays: number,
  * One in ten takes longer than that, with no end to it (a customs office, another continent); left out: no.
  */
 longTail?: boolean | null, };
+
+/**
+ * An invented bike to look around with.
+ */
+export type DemoBike = "orrinTern175" | "orrinWren50";
 
 /**
  * Says who the bike is.
@@ -2675,6 +2755,23 @@ start: number,
  * The other.
  */
 end: number, };
+
+/**
+ * Mean current into a battery from a sine through diodes.
+ */
+export type DiodeCharge = { 
+/**
+ * Peak of the sine, volts.
+ */
+peakVolts: number, 
+/**
+ * Voltage of the battery and drop of the diodes together, volts.
+ */
+volts: number, 
+/**
+ * Resistance of coil and wires, ohms.
+ */
+ohms: number, };
 
 /**
  * Longest stop that Directive 93/14/EEC allows.
@@ -2909,6 +3006,11 @@ record: string, };
  * What comes about.
  */
 export type DueKind = "touchDry" | "recoatOpen" | "recoatShut" | "handle" | "cured" | "waitOver" | "partExpected";
+
+/**
+ * The electrical systems of small motorcycles.
+ */
+export type ElectricalSystem = "regulatedBattery" | "halfWaveBattery" | "lightingCoil" | "lightingCoilRegulated" | "lightingCoilAndBattery";
 
 /**
  * One element between two points. Voltage and current count positive from `from` to `to`.
@@ -3149,7 +3251,11 @@ check: string,
 /**
  * The reading, volts.
  */
-volts: number, };
+volts: number, } | { "kind": "skipped", 
+/**
+ * Id of the check.
+ */
+check: string, };
 
 /**
  * Bench time on one day beside the pattern.
@@ -3395,7 +3501,11 @@ search?: string | null,
 /**
  * Where it stands; none when no search is open.
  */
-state?: SearchState | null, };
+state?: SearchState | null, 
+/**
+ * What its answers point at, once it asks no more: the cure, or those to try, in their order.
+ */
+cures: Array<CureOffer>, };
 
 /**
  * Which search; left out: the newest that is open.
@@ -3601,7 +3711,7 @@ text: Message, };
 /**
  * What a finding is about. Outside it is written with a dot: `chain.too-slack`.
  */
-export type FindingCode = "balance.above-idle" | "balance.never" | "battery.another-voltage" | "battery.cell" | "battery.drain" | "battery.gas" | "battery.leave-half" | "battery.tables-differ" | "battery.unknown" | "brake-fluid.due" | "brake-fluid.mixed" | "brake-fluid.never-mix" | "brake.below-line" | "brake.beyond-grip" | "brake.cam-over" | "brake.cannot-be" | "brake.clearance-usual" | "brake.friction-open" | "brake.long-lever" | "brake.may-miss-line" | "brake.missing-cam" | "brake.missing-disc" | "brake.missing-lever-ratio" | "brake.ratio-uncommon" | "brake.standard-unknown" | "brake.taken-unchanged" | "chain.adjuster-ends-swapped" | "chain.another-chain" | "chain.cannot-close" | "chain.cannot-run" | "chain.distance-disagrees" | "chain.front-size" | "chain.little-room-for-wear" | "chain.odd-count" | "chain.outside-adjuster" | "chain.rear-size" | "chain.shorter-than-new" | "chain.slack-open" | "chain.tight-spot" | "chain.too-slack" | "chain.too-tight" | "chain.wear-between" | "chain.wear-unknown" | "chain.worn-beyond-adjuster" | "chain.worn-out" | "charger.too-strong" | "charging.outside" | "charging.pattern" | "charging.too-high" | "charging.unknown" | "choice.goal-missed" | "choice.limits-assumed" | "choice.none-fits" | "choice.none-left" | "choice.speedometer-on-wheel" | "choice.speedometer-open" | "choice.speedometer-outside" | "climate.assumed" | "cold.limit-unknown" | "cold.part-of-day" | "cold.stands-still" | "cure.full-unknown" | "cure.hold" | "dew.too-close" | "faults.caution" | "faults.recheck" | "fill.by-occasion" | "fill.missing-grade" | "fill.rounded" | "flasher.counted" | "flasher.too-little-load" | "fuse.blows" | "fuse.close-to-battery" | "gearing.beyond-limit" | "gearing.front-clearance" | "gearing.front-limit" | "gearing.missing-adjuster" | "gearing.missing-centre-distance" | "gearing.missing-chain-size" | "gearing.missing-rev-limit" | "gearing.missing-speedometer" | "gearing.rear-limit" | "gearing.standard-unknown" | "harness.drop" | "harness.floating" | "harness.no-earth" | "harness.not-settled" | "harness.sources-in-conflict" | "heat.no-faster" | "humidity.too-high" | "humidity.unknown" | "indicator.both-sides" | "indicator.stops" | "indicator.too-fast" | "lamp.cap" | "lamp.led-approval" | "lamp.more-watts" | "lamp.polarity" | "load.use-unknown" | "mix.by-volume" | "mix.loss-unknown" | "mix.pot-life" | "mix.premix-parts" | "mix.thinner-meaning" | "output.nominal-curve" | "output.unknown" | "plan.air-unknown" | "plan.assumed-bench-time" | "plan.assumed-helper" | "plan.circle" | "plan.done-without-day" | "plan.limit-missed" | "plan.limit-never-kept" | "plan.limit-passed" | "plan.limit-waits" | "plan.never-reached" | "plan.no-own-time" | "plan.no-stretch" | "plan.part-late" | "plan.part-not-ordered" | "plan.part-without-day" | "plan.sand-first" | "plan.wait-unknown" | "plan.wait-without-end" | "process.decal-on-colour" | "process.sand-first" | "process.window-unknown" | "product.caution" | "product.typical" | "relay.chatters" | "screw.no-substitute" | "speedometer.may-read-high" | "speedometer.may-read-low" | "speedometer.reads-high" | "speedometer.reads-low" | "speedometer.standard-unknown" | "stay.heat-lamp" | "stay.house-assumed" | "thread.missing-class" | "thread.missing-seat" | "thread.none" | "thread.several" | "thread.too-short" | "thrust.beyond-tyre" | "thrust.lower-gear-faster" | "thrust.none-held" | "thrust.rolling-held" | "thrust.too-short" | "thrust.too-tall" | "thrust.top-changes" | "torque.maker-above-band" | "torque.not-the-makers" | "tyre.age" | "tyre.date-unlikely" | "tyre.front.load" | "tyre.front.other-size" | "tyre.front.rating-lower" | "tyre.front.rim" | "tyre.front.speed" | "tyre.front.tube" | "tyre.height-open" | "tyre.load-open" | "tyre.mixed" | "tyre.nearest-equivalent" | "tyre.rear.load" | "tyre.rear.other-size" | "tyre.rear.rating-lower" | "tyre.rear.rim" | "tyre.rear.speed" | "tyre.rear.tube" | "tyre.rim-open" | "tyre.speed-open" | "tyre.tube-in-tubeless" | "tyre.tube-open" | "tyre.tubeless-on-spokes" | "tyre.unknown" | "window.closed" | "window.open" | "wire.none" | "wire.overloaded" | "wire.too-thin";
+export type FindingCode = "balance.above-idle" | "balance.never" | "battery.another-voltage" | "battery.cell" | "battery.drain" | "battery.gas" | "battery.leave-half" | "battery.none" | "battery.tables-differ" | "battery.unknown" | "brake-fluid.due" | "brake-fluid.mixed" | "brake-fluid.never-mix" | "brake.below-line" | "brake.beyond-grip" | "brake.cam-over" | "brake.cannot-be" | "brake.clearance-usual" | "brake.friction-open" | "brake.long-lever" | "brake.may-miss-line" | "brake.missing-cam" | "brake.missing-disc" | "brake.missing-lever-ratio" | "brake.ratio-uncommon" | "brake.standard-unknown" | "brake.taken-unchanged" | "circuit.direct-current" | "chain.adjuster-ends-swapped" | "chain.another-chain" | "chain.cannot-close" | "chain.cannot-run" | "chain.distance-disagrees" | "chain.front-size" | "chain.little-room-for-wear" | "chain.odd-count" | "chain.outside-adjuster" | "chain.rear-size" | "chain.shorter-than-new" | "chain.slack-open" | "chain.tight-spot" | "chain.too-slack" | "chain.too-tight" | "chain.wear-between" | "chain.wear-unknown" | "chain.worn-beyond-adjuster" | "chain.worn-out" | "charger.too-strong" | "charging.outside" | "charging.pattern" | "charging.too-high" | "charging.unknown" | "choice.goal-missed" | "choice.limits-assumed" | "choice.none-fits" | "choice.none-left" | "choice.speedometer-on-wheel" | "choice.speedometer-open" | "choice.speedometer-outside" | "climate.assumed" | "coil.beside-battery" | "coil.blown-lamp" | "coil.too-bright" | "coil.too-dim" | "cold.limit-unknown" | "cold.part-of-day" | "cold.stands-still" | "cure.full-unknown" | "cure.hold" | "dew.too-close" | "faults.caution" | "faults.recheck" | "fill.by-occasion" | "fill.missing-grade" | "fill.rounded" | "flasher.counted" | "flasher.too-little-load" | "fuse.blows" | "fuse.coil" | "fuse.close-to-battery" | "gearing.beyond-limit" | "gearing.front-clearance" | "gearing.front-limit" | "gearing.missing-adjuster" | "gearing.missing-centre-distance" | "gearing.missing-chain-size" | "gearing.missing-rev-limit" | "gearing.missing-speedometer" | "gearing.rear-limit" | "gearing.standard-unknown" | "harness.drop" | "harness.floating" | "harness.no-earth" | "harness.not-settled" | "harness.sources-in-conflict" | "heat.no-faster" | "humidity.too-high" | "humidity.unknown" | "indicator.both-sides" | "indicator.stops" | "indicator.too-fast" | "lamp.cap" | "lamp.led-approval" | "lamp.more-watts" | "lamp.alternating" | "lamp.polarity" | "load.use-unknown" | "mix.by-volume" | "mix.loss-unknown" | "mix.pot-life" | "mix.premix-parts" | "mix.thinner-meaning" | "output.half-wave" | "output.nominal-curve" | "output.unknown" | "plan.air-unknown" | "plan.assumed-bench-time" | "plan.assumed-helper" | "plan.circle" | "plan.done-without-day" | "plan.limit-missed" | "plan.limit-never-kept" | "plan.limit-passed" | "plan.limit-waits" | "plan.never-reached" | "plan.no-own-time" | "plan.no-stretch" | "plan.part-late" | "plan.part-not-ordered" | "plan.part-without-day" | "plan.sand-first" | "plan.wait-unknown" | "plan.wait-without-end" | "process.decal-on-colour" | "process.sand-first" | "process.window-unknown" | "product.caution" | "product.typical" | "relay.chatters" | "screw.no-substitute" | "speedometer.may-read-high" | "speedometer.may-read-low" | "speedometer.reads-high" | "speedometer.reads-low" | "speedometer.standard-unknown" | "stay.heat-lamp" | "stay.house-assumed" | "thread.missing-class" | "thread.missing-seat" | "thread.none" | "thread.several" | "thread.too-short" | "thrust.beyond-tyre" | "thrust.lower-gear-faster" | "thrust.none-held" | "thrust.rolling-held" | "thrust.too-short" | "thrust.too-tall" | "thrust.top-changes" | "torque.maker-above-band" | "torque.not-the-makers" | "tyre.age" | "tyre.date-unlikely" | "tyre.front.load" | "tyre.front.other-size" | "tyre.front.rating-lower" | "tyre.front.rim" | "tyre.front.speed" | "tyre.front.tube" | "tyre.height-open" | "tyre.load-open" | "tyre.mixed" | "tyre.nearest-equivalent" | "tyre.rear.load" | "tyre.rear.other-size" | "tyre.rear.rating-lower" | "tyre.rear.rim" | "tyre.rear.speed" | "tyre.rear.tube" | "tyre.rim-open" | "tyre.speed-open" | "tyre.tube-in-tubeless" | "tyre.tube-open" | "tyre.tubeless-on-spokes" | "tyre.unknown" | "window.closed" | "window.open" | "wire.none" | "wire.overloaded" | "wire.too-thin";
 
 /**
  * Finishes a job, with all that is worth keeping of it; whatever is left out is not known or not done.
@@ -3859,7 +3969,7 @@ export type FluidGrade = "dot3" | "dot4" | "dot5" | "dot51" | "mineral";
 /**
  * A formula with its inputs.
  */
-export type Formula = { "kind": "finalRatio" } & FinalRatio | { "kind": "overallRatio" } & OverallRatio | { "kind": "roadSpeed" } & RoadSpeed | { "kind": "engineSpeed" } & EngineSpeed | { "kind": "wantedRatio" } & WantedRatio | { "kind": "tallerRatio" } & TallerRatio | { "kind": "engineSpeedDrop" } & EngineSpeedDrop | { "kind": "engineSpeedChange" } & EngineSpeedChange | { "kind": "chainLength" } & ChainLength | { "kind": "centreDistance" } & CentreDistance | { "kind": "wornCentreDistance" } & WornCentreDistance | { "kind": "adjusterUsed" } & AdjusterUsed | { "kind": "freeChain" } & FreeChain | { "kind": "pitchDiameter" } & PitchDiameter | { "kind": "huntingTooth" } & HuntingTooth | { "kind": "chainSizeDimensions" } & ChainSizeDimensions | { "kind": "chainElongation" } & ChainElongation | { "kind": "wornLength" } & WornLength | { "kind": "chainOnSprocket" } & ChainOnSprocket | { "kind": "speedometerFactor" } & SpeedometerFactor | { "kind": "shownSpeed" } & ShownSpeed | { "kind": "allowedReading" } & AllowedReading | { "kind": "correctorRatio" } & CorrectorRatio | { "kind": "standardAir" } & StandardAir | { "kind": "rollingCoefficient" } & RollingCoefficient | { "kind": "roadResistance" } & RoadResistance | { "kind": "powerSpeed" } & PowerSpeed | { "kind": "torqueOfPower" } & TorqueOfPower | { "kind": "wheelPower" } & WheelPower | { "kind": "thrustAtTyre" } & ThrustAtTyre | { "kind": "cubicPower" } & CubicPower | { "kind": "peaksPower" } & PeaksPower | { "kind": "hydraulicBrake" } & HydraulicBrake | { "kind": "caliperPistons" } & CaliperPistons | { "kind": "brakePair" } & BrakePair | { "kind": "brakeSwap" } & BrakeSwap | { "kind": "leverTravel" } & LeverTravel | { "kind": "stoppingDistance" } & StoppingDistance | { "kind": "stoppingDeceleration" } & StoppingDeceleration | { "kind": "brakeEfficiency" } & BrakeEfficiency | { "kind": "directiveStop" } & DirectiveStop | { "kind": "camLever" } & CamLever | { "kind": "drumShoes" } & DrumShoes | { "kind": "bleedThrough" } & BleedThrough | { "kind": "brakeFluidBoiling" } & BrakeFluidBoiling | { "kind": "outerDiameter" } & OuterDiameter | { "kind": "rollingCircumference" } & RollingCircumference | { "kind": "tyreDiameter" } & TyreDiameter | { "kind": "scaledCircumference" } & ScaledCircumference | { "kind": "turnsPerKilometre" } & TurnsPerKilometre | { "kind": "rideHeight" } & RideHeight | { "kind": "tyreAgainst" } & TyreAgainst | { "kind": "tyreRating" } & TyreRating | { "kind": "ageOfTyre" } & AgeOfTyre | { "kind": "yearsOfDays" } & YearsOfDays | { "kind": "batteryHours" } & BatteryHours | { "kind": "restedCharge" } & RestedCharge | { "kind": "gravityCharge" } & GravityCharge | { "kind": "chargeBetween" } & ChargeBetween | { "kind": "daysToFlat" } & DaysToFlat | { "kind": "rechargeHours" } & RechargeHours | { "kind": "lampWatts" } & LampWatts | { "kind": "lampLight" } & LampLight | { "kind": "consumerPower" } & ConsumerPower | { "kind": "loadSum" } & LoadSum | { "kind": "chargeCurrent" } & ChargeCurrent | { "kind": "thermalFlasher" } & ThermalFlasher | { "kind": "countedFlashes" } & CountedFlashes | { "kind": "flasherShare" } & FlasherShare | { "kind": "loadResistance" } & LoadResistance | { "kind": "resistorWatts" } & ResistorWatts | { "kind": "nominalOutput" } & NominalOutput | { "kind": "wireDrop" } & WireDrop | { "kind": "leastFuse" } & LeastFuse | { "kind": "wireGauge" } & WireGauge | { "kind": "dewPoint" } & DewPoint | { "kind": "surfaceMargin" } & SurfaceMargin | { "kind": "cureRate" } & CureRate | { "kind": "curePace" } & CurePace | { "kind": "cureAge" } & CureAge | { "kind": "hoursAtRate" } & HoursAtRate | { "kind": "activation" } & Activation | { "kind": "stressArea" } & StressArea | { "kind": "screwLoad" } & ScrewLoad | { "kind": "screwLoads" } & ScrewLoads | { "kind": "assemblyPreload" } & AssemblyPreload | { "kind": "preloadTorque" } & PreloadTorque | { "kind": "tighteningTorque" } & TighteningTorque | { "kind": "preloadFromTorque" } & PreloadFromTorque | { "kind": "nutFactorTorque" } & NutFactorTorque | { "kind": "engagementRule" } & EngagementRule | { "kind": "threadEngagement" } & ThreadEngagement | { "kind": "identifyThread" } & IdentifyThread | { "kind": "pourSplit" } & PourSplit | { "kind": "poured" } & Poured | { "kind": "premix" } & Premix | { "kind": "twoPartMix" } & TwoPartMix | { "kind": "thinning" } & Thinning | { "kind": "paintNeeded" } & PaintNeeded | { "kind": "paintForArea" } & PaintForArea | { "kind": "thinnedFilm" } & ThinnedFilm | { "kind": "shellArea" } & ShellArea | { "kind": "rimArea" } & RimArea | { "kind": "tubeArea" } & TubeArea | { "kind": "triangularQuantile" } & TriangularQuantile | { "kind": "lognormalQuantile" } & LognormalQuantile | { "kind": "laterOfTwo" } & LaterOfTwo | { "kind": "percentChange" } & PercentChange | { "kind": "difference" } & Difference;
+export type Formula = { "kind": "finalRatio" } & FinalRatio | { "kind": "overallRatio" } & OverallRatio | { "kind": "roadSpeed" } & RoadSpeed | { "kind": "engineSpeed" } & EngineSpeed | { "kind": "wantedRatio" } & WantedRatio | { "kind": "tallerRatio" } & TallerRatio | { "kind": "engineSpeedDrop" } & EngineSpeedDrop | { "kind": "engineSpeedChange" } & EngineSpeedChange | { "kind": "chainLength" } & ChainLength | { "kind": "centreDistance" } & CentreDistance | { "kind": "wornCentreDistance" } & WornCentreDistance | { "kind": "adjusterUsed" } & AdjusterUsed | { "kind": "freeChain" } & FreeChain | { "kind": "pitchDiameter" } & PitchDiameter | { "kind": "huntingTooth" } & HuntingTooth | { "kind": "chainSizeDimensions" } & ChainSizeDimensions | { "kind": "chainElongation" } & ChainElongation | { "kind": "wornLength" } & WornLength | { "kind": "chainOnSprocket" } & ChainOnSprocket | { "kind": "speedometerFactor" } & SpeedometerFactor | { "kind": "shownSpeed" } & ShownSpeed | { "kind": "allowedReading" } & AllowedReading | { "kind": "correctorRatio" } & CorrectorRatio | { "kind": "standardAir" } & StandardAir | { "kind": "rollingCoefficient" } & RollingCoefficient | { "kind": "roadResistance" } & RoadResistance | { "kind": "powerSpeed" } & PowerSpeed | { "kind": "torqueOfPower" } & TorqueOfPower | { "kind": "wheelPower" } & WheelPower | { "kind": "thrustAtTyre" } & ThrustAtTyre | { "kind": "cubicPower" } & CubicPower | { "kind": "peaksPower" } & PeaksPower | { "kind": "hydraulicBrake" } & HydraulicBrake | { "kind": "caliperPistons" } & CaliperPistons | { "kind": "brakePair" } & BrakePair | { "kind": "brakeSwap" } & BrakeSwap | { "kind": "leverTravel" } & LeverTravel | { "kind": "stoppingDistance" } & StoppingDistance | { "kind": "stoppingDeceleration" } & StoppingDeceleration | { "kind": "brakeEfficiency" } & BrakeEfficiency | { "kind": "directiveStop" } & DirectiveStop | { "kind": "camLever" } & CamLever | { "kind": "drumShoes" } & DrumShoes | { "kind": "bleedThrough" } & BleedThrough | { "kind": "brakeFluidBoiling" } & BrakeFluidBoiling | { "kind": "outerDiameter" } & OuterDiameter | { "kind": "rollingCircumference" } & RollingCircumference | { "kind": "tyreDiameter" } & TyreDiameter | { "kind": "scaledCircumference" } & ScaledCircumference | { "kind": "turnsPerKilometre" } & TurnsPerKilometre | { "kind": "rideHeight" } & RideHeight | { "kind": "tyreAgainst" } & TyreAgainst | { "kind": "tyreRating" } & TyreRating | { "kind": "ageOfTyre" } & AgeOfTyre | { "kind": "yearsOfDays" } & YearsOfDays | { "kind": "batteryHours" } & BatteryHours | { "kind": "restedCharge" } & RestedCharge | { "kind": "gravityCharge" } & GravityCharge | { "kind": "chargeBetween" } & ChargeBetween | { "kind": "daysToFlat" } & DaysToFlat | { "kind": "rechargeHours" } & RechargeHours | { "kind": "lampWatts" } & LampWatts | { "kind": "lampLight" } & LampLight | { "kind": "consumerPower" } & ConsumerPower | { "kind": "loadSum" } & LoadSum | { "kind": "chargeCurrent" } & ChargeCurrent | { "kind": "thermalFlasher" } & ThermalFlasher | { "kind": "countedFlashes" } & CountedFlashes | { "kind": "flasherShare" } & FlasherShare | { "kind": "loadResistance" } & LoadResistance | { "kind": "resistorWatts" } & ResistorWatts | { "kind": "nominalOutput" } & NominalOutput | { "kind": "rectifiedWave" } & RectifiedWave | { "kind": "diodeCharge" } & DiodeCharge | { "kind": "coilLampVolts" } & CoilLampVolts | { "kind": "wireDrop" } & WireDrop | { "kind": "leastFuse" } & LeastFuse | { "kind": "wireGauge" } & WireGauge | { "kind": "dewPoint" } & DewPoint | { "kind": "surfaceMargin" } & SurfaceMargin | { "kind": "cureRate" } & CureRate | { "kind": "curePace" } & CurePace | { "kind": "cureAge" } & CureAge | { "kind": "hoursAtRate" } & HoursAtRate | { "kind": "activation" } & Activation | { "kind": "stressArea" } & StressArea | { "kind": "screwLoad" } & ScrewLoad | { "kind": "screwLoads" } & ScrewLoads | { "kind": "assemblyPreload" } & AssemblyPreload | { "kind": "preloadTorque" } & PreloadTorque | { "kind": "tighteningTorque" } & TighteningTorque | { "kind": "preloadFromTorque" } & PreloadFromTorque | { "kind": "nutFactorTorque" } & NutFactorTorque | { "kind": "engagementRule" } & EngagementRule | { "kind": "threadEngagement" } & ThreadEngagement | { "kind": "identifyThread" } & IdentifyThread | { "kind": "pourSplit" } & PourSplit | { "kind": "poured" } & Poured | { "kind": "premix" } & Premix | { "kind": "twoPartMix" } & TwoPartMix | { "kind": "thinning" } & Thinning | { "kind": "paintNeeded" } & PaintNeeded | { "kind": "paintForArea" } & PaintForArea | { "kind": "thinnedFilm" } & ThinnedFilm | { "kind": "shellArea" } & ShellArea | { "kind": "rimArea" } & RimArea | { "kind": "tubeArea" } & TubeArea | { "kind": "triangularQuantile" } & TriangularQuantile | { "kind": "lognormalQuantile" } & LognormalQuantile | { "kind": "laterOfTwo" } & LaterOfTwo | { "kind": "percentChange" } & PercentChange | { "kind": "difference" } & Difference;
 
 /**
  * A formula as the handbook shows it.
@@ -4486,6 +4596,11 @@ hopedFor?: string | null,
 invented: boolean, };
 
 /**
+ * Where the spark comes from.
+ */
+export type IgnitionKind = "batteryPoints" | "magneto" | "electronic";
+
+/**
  * Flasher, pilots and load resistors of a bike. What is left out is not known.
  */
 export type Indication = { 
@@ -4672,6 +4787,10 @@ aboveCc?: number | null,
  */
 onlyWith?: Equipment | null, 
 /**
+ * The ready-made job, by its id, that puts it right where it suits the bike.
+ */
+job?: string | null, 
+/**
  * Where the rule comes from, with its standing.
  */
 source: Source, };
@@ -4757,7 +4876,11 @@ unconfirmed: boolean,
 /**
  * Where the rule comes from.
  */
-source: Source, };
+source: Source, 
+/**
+ * The job that puts it right, or did so last.
+ */
+job?: JobLink | null, };
 
 /**
  * A piece of work.
@@ -4858,7 +4981,11 @@ minutesTaken?: number | null,
 /**
  * What is worth knowing about how it went.
  */
-note?: string | null, };
+note?: string | null, 
+/**
+ * What it puts right.
+ */
+reasons: Array<JobReason>, };
 
 /**
  * One job at the bench.
@@ -4896,7 +5023,32 @@ tools: Array<JobTool>,
 /**
  * Parts and supplies that it usually takes.
  */
-supplies: Array<string>, };
+supplies: Array<string>, 
+/**
+ * What it puts right, with its name.
+ */
+reasons: Array<ReasonCard>, };
+
+/**
+ * A job, as it is named by what it puts right.
+ */
+export type JobLink = { 
+/**
+ * Its id.
+ */
+job: string, 
+/**
+ * What is done.
+ */
+title: string, 
+/**
+ * How far it is.
+ */
+state: JobState, 
+/**
+ * When it was done, milliseconds since 1970 (UTC).
+ */
+doneMs?: number | null, };
 
 /**
  * A ready-made job as it is offered for the bike.
@@ -4919,6 +5071,27 @@ why?: Message | null, };
  * Where a job has to be done.
  */
 export type JobPlace = "bench" | "daylight" | "sprayPlace";
+
+/**
+ * Something that was found and that a job puts right.
+ */
+export type JobReason = { "kind": "item", 
+/**
+ * Id of the pack in which it was looked at.
+ */
+pack: string, 
+/**
+ * Id of the item.
+ */
+item: string, } | { "kind": "fault", 
+/**
+ * Id of the search.
+ */
+search: string, 
+/**
+ * The first suspect of the case that the same cure puts right, by its id.
+ */
+suspect: string, };
 
 /**
  * How far a job is.
@@ -5379,9 +5552,17 @@ loads: Array<StateLoad>,
  */
 output: Array<OutputPoint>, 
 /**
- * Balance in each riding state, where the output is known.
+ * What the electrical system is made of.
+ */
+system: ElectricalSystem, 
+/**
+ * Balance in each riding state, where the output is known and charges a battery.
  */
 balances: Array<Balance>, 
+/**
+ * The lamps of a lighting coil in each riding state in which it feeds any.
+ */
+coil: Array<CoilLamps>, 
 /**
  * Engine speed of the comparison, revolutions a minute.
  */
@@ -5413,9 +5594,13 @@ proposed: Array<Slot>,
 engineRpm?: number | null, };
 
 /**
- * Puts the demo bike on the shelf and opens it.
+ * Puts an invented bike on the shelf and opens it.
  */
-export type LoadDemo = Record<symbol, never>;
+export type LoadDemo = { 
+/**
+ * Which; left out: the Orrin Tern 175.
+ */
+demo?: DemoBike | null, };
 
 /**
  * Load resistor beside an LED lamp.
@@ -5711,6 +5896,23 @@ celsius?: number | null,
  * From when on, milliseconds since 1970 (UTC); left out: now.
  */
 fromMs?: number | null, };
+
+/**
+ * A part that a ready-made job asks for.
+ */
+export type NeededPart = { 
+/**
+ * Id within the job.
+ */
+id: string, 
+/**
+ * What it is.
+ */
+title: string, 
+/**
+ * Where its size is known.
+ */
+size?: SizeOf | null, };
 
 /**
  * A job that nobody has begun: a title and minutes are enough. How far it is and its place in the list come by themselves.
@@ -6211,7 +6413,7 @@ export type OutputPoint = {
  */
 rpm: number, 
 /**
- * Output, watts.
+ * Output, watts, as the plate or a meter at the alternator says.
  */
 watts: number, };
 
@@ -6435,7 +6637,11 @@ note?: string | null,
 /**
  * Whether it is a tool, which stays in the garage; left out: no.
  */
-tool?: boolean | null, };
+tool?: boolean | null, 
+/**
+ * Its size as the trade writes it: `3.25-18`, `428 × 118`.
+ */
+size?: string | null, };
 
 /**
  * A part with its id.
@@ -7308,6 +7514,20 @@ export type PutPhotoAway = {
 id: string, };
 
 /**
+ * Makes a job of what was found: the ready-made one where there is one that suits, else one of a single step. A job for it that is open,
+ * or made from the same ready-made one, takes it on instead.
+ */
+export type PutRight = { 
+/**
+ * What was found.
+ */
+reason: JobReason, 
+/**
+ * What the job is called where no ready-made one is known; left out: as what was found.
+ */
+title?: string | null, };
+
+/**
  * Puts a torque away.
  */
 export type PutTighteningAway = { 
@@ -7495,6 +7715,10 @@ tools: Array<string>,
  */
 supplies: Array<string>, 
 /**
+ * Parts that go on the list with it, because it cannot be done without them.
+ */
+needs: Array<NeededPart>, 
+/**
  * Ready-made jobs, by their ids, that come before this one where the bike has them too.
  */
 follows: Array<string>, 
@@ -7531,6 +7755,19 @@ jobs: Array<JobOffer>,
  * Packages of them.
  */
 packages: Array<PackageOffer>, };
+
+/**
+ * What a job puts right.
+ */
+export type ReasonCard = { 
+/**
+ * What was found.
+ */
+reason: JobReason, 
+/**
+ * In words.
+ */
+name: Message, };
 
 /**
  * Takes a bundle in.
@@ -7740,6 +7977,15 @@ end: End,
  * The wheel.
  */
 wheel: Wheel, };
+
+/**
+ * Mean and effective voltage of a rectified sine.
+ */
+export type RectifiedWave = { 
+/**
+ * Peak of the sine, volts.
+ */
+peakVolts: number, };
 
 /**
  * A refusal as it crosses the door.
@@ -8103,7 +8349,15 @@ startedMs?: number | null,
 /**
  * How it ended; none while it is open.
  */
-closing?: FaultClosing | null, };
+closing?: FaultClosing | null, 
+/**
+ * What was learned.
+ */
+learned?: string | null, 
+/**
+ * The jobs that came of it.
+ */
+jobs: Array<JobLink>, };
 
 /**
  * Where a search stands.
@@ -8337,6 +8591,11 @@ readingFactor: number, };
  * Which spec.
  */
 export type Side = "standard" | "fitted";
+
+/**
+ * Where on the bike the size of a part is known.
+ */
+export type SizeOf = "frontTyre" | "rearTyre" | "frontTube" | "rearTube" | "chain" | "gearboxSprocket" | "wheelSprocket";
 
 /**
  * A consumer with its id, the same id on both sides of the bike.
@@ -9116,6 +9375,14 @@ starter?: Starter | null, };
  * Battery and alternator.
  */
 export type Supply = { 
+/**
+ * What the electrical system is made of; left out: battery, full-wave rectifier and regulator.
+ */
+system?: ElectricalSystem | null, 
+/**
+ * Where the spark comes from.
+ */
+ignition?: IgnitionKind | null, 
 /**
  * Nominal voltage of the system, volts.
  */
@@ -10903,6 +11170,10 @@ allowedVolts?: number | null,
  */
 list?: CurrentList | null, 
 /**
+ * What the electrical system is made of; left out: one with a battery.
+ */
+system?: ElectricalSystem | null, 
+/**
  * A section to judge, mm².
  */
 sectionMm2?: number | null, };
@@ -11207,6 +11478,7 @@ export type CommandName =
   | 'addJob'
   | 'addReadyMade'
   | 'addPackage'
+  | 'putRight'
   | 'changeJob'
   | 'putJobAway'
   | 'beginJob'

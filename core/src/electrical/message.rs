@@ -25,6 +25,8 @@ pub(crate) enum ElectricalSource {
     RegulatedVolts,
     /// The nominal output curve.
     NominalOutput,
+    /// The current of a lighting coil.
+    LightingCoil,
     /// Peukert's law.
     Peukert,
     /// The hours of the rating.

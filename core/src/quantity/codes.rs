@@ -36,6 +36,7 @@ codes! {
     BatteryDrain "battery.drain";
     BatteryGas "battery.gas";
     BatteryLeaveHalf "battery.leave-half";
+    BatteryNone "battery.none";
     BatteryTablesDiffer "battery.tables-differ";
     BatteryUnknown "battery.unknown";
     BrakeFluidDue "brake-fluid.due";
@@ -55,6 +56,7 @@ codes! {
     BrakeRatioUncommon "brake.ratio-uncommon";
     BrakeStandardUnknown "brake.standard-unknown";
     BrakeTakenUnchanged "brake.taken-unchanged";
+    CircuitDirectCurrent "circuit.direct-current";
     ChainAdjusterEndsSwapped "chain.adjuster-ends-swapped";
     ChainAnotherChain "chain.another-chain";
     ChainCannotClose "chain.cannot-close";
@@ -87,6 +89,10 @@ codes! {
     ChoiceSpeedometerOpen "choice.speedometer-open";
     ChoiceSpeedometerOutside "choice.speedometer-outside";
     ClimateAssumed "climate.assumed";
+    CoilBesideBattery "coil.beside-battery";
+    CoilBlownLamp "coil.blown-lamp";
+    CoilTooBright "coil.too-bright";
+    CoilTooDim "coil.too-dim";
     ColdLimitUnknown "cold.limit-unknown";
     ColdPartOfDay "cold.part-of-day";
     ColdStandsStill "cold.stands-still";
@@ -101,6 +107,7 @@ codes! {
     FlasherCounted "flasher.counted";
     FlasherTooLittleLoad "flasher.too-little-load";
     FuseBlows "fuse.blows";
+    FuseCoil "fuse.coil";
     FuseCloseToBattery "fuse.close-to-battery";
     GearingBeyondLimit "gearing.beyond-limit";
     GearingFrontClearance "gearing.front-clearance";
@@ -126,6 +133,7 @@ codes! {
     LampCap "lamp.cap";
     LampLedApproval "lamp.led-approval";
     LampMoreWatts "lamp.more-watts";
+    LampAlternating "lamp.alternating";
     LampPolarity "lamp.polarity";
     LoadUseUnknown "load.use-unknown";
     MixByVolume "mix.by-volume";
@@ -133,6 +141,7 @@ codes! {
     MixPotLife "mix.pot-life";
     MixPremixParts "mix.premix-parts";
     MixThinnerMeaning "mix.thinner-meaning";
+    OutputHalfWave "output.half-wave";
     OutputNominalCurve "output.nominal-curve";
     OutputUnknown "output.unknown";
     PlanAirUnknown "plan.air-unknown";

@@ -38,9 +38,9 @@ pub use sidewall::{
     WeekMade, YearsOfDays, age_years, circumference, date_source, decade_source, load_kg, outer_diameter, years_of,
 };
 pub use spec::{
-    Brake, BrakeKind, ChainJoint, ChainKind, ChainSize, Consumer, ConsumerRole, Drive, End, FillKind, Filling,
-    FlasherKind, Fluid, FluidGrade, Indication, LampCap, LightSource, OutputPoint, PilotFitting, PowerPoint, Side,
-    Slot, Spec, SpeedometerDrive, Supply, Use, Wheel,
+    Brake, BrakeKind, ChainJoint, ChainKind, ChainSize, Consumer, ConsumerRole, Drive, ElectricalSystem, End, FillKind,
+    Filling, FlasherKind, Fluid, FluidGrade, IgnitionKind, Indication, LampCap, LightSource, OutputPoint, PilotFitting,
+    PowerPoint, Side, Slot, Spec, SpeedometerDrive, Supply, Use, Wheel,
 };
 pub(crate) use spec::{SpecMessage, power_in_order};
 pub use work::{

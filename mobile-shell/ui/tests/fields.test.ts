@@ -21,3 +21,15 @@ test('what was entered before stays in sight, once', () => {
   expect(asked({ brake: 'drum', masterMm: 14, rotorMm: 130 }).filter((key) => key === 'masterMm' || key === 'rotorMm')).toEqual(['rotorMm', 'masterMm']);
   expect(asked({ rotorMm: 130 })).toEqual(['brake', 'padFriction', 'rotorMm']);
 });
+
+test('a bike without a battery is not asked for one, and nothing unregulated for a regulator', () => {
+  const supply = SECTIONS.find((section) => section.id === 'supply');
+  const of = (system?: string) => (supply ? fieldsOf(supply, { system }).map((field) => field.key) : []);
+  const battery = ['batteryAh', 'ratedHours', 'peukert'];
+  expect(of()).toEqual(['system', 'systemVolts', 'chargingVolts', ...battery, 'ignition', 'idleRpm', 'output']);
+  expect(of('regulatedBattery')).toEqual(of());
+  expect(of('lightingCoil')).toEqual(['system', 'systemVolts', 'ignition', 'idleRpm', 'output']);
+  expect(of('lightingCoilRegulated')).toEqual(['system', 'systemVolts', 'chargingVolts', 'ignition', 'idleRpm', 'output']);
+  expect(of('halfWaveBattery')).toEqual(['system', 'systemVolts', ...battery, 'ignition', 'idleRpm', 'output']);
+  expect(of('lightingCoilAndBattery')).toEqual(of('halfWaveBattery'));
+});

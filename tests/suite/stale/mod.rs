@@ -14,7 +14,8 @@ use layshaft_door::{ActCall, Bench, Command};
 use layshaft_storage::{Opened, Store};
 use serde_json::json;
 
-use self::asks::{Answers, all_queries};
+use self::asks::Answers;
+pub use self::asks::all_queries;
 use self::story::{STORY, WITHOUT_FACTS, all_commands};
 use crate::{HOUR, SATURDAY, at};
 
@@ -65,7 +66,7 @@ fn over(device: u64, facts: &[Change]) -> Bench {
 /// The demo bike with a handful of jobs.
 fn small_demo() -> Bench {
     let mut bench = Bench::in_memory().unwrap();
-    bench.act("demo", &LoadDemo {}.into(), &at(SATURDAY)).unwrap();
+    bench.act("demo", &LoadDemo::default().into(), &at(SATURDAY)).unwrap();
     let kept = |change: &Change| change.key.kind != "job" || JOBS.contains(&change.key.record.as_str());
     over(1, &bench.facts().filter(kept).collect::<Vec<_>>())
 }

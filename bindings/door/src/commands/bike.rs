@@ -8,7 +8,7 @@ use super::changed;
 use crate::act::{Act, Call};
 use crate::bench::unknown;
 use crate::command::{
-    BringBikeBack, DescribeBike, DescribePlace, LoadDemo, OpenBike, PutBikeAway, SetBenchTime, StartBike,
+    BringBikeBack, DemoBike, DescribeBike, DescribePlace, LoadDemo, OpenBike, PutBikeAway, SetBenchTime, StartBike,
 };
 use crate::message::DoorMessage;
 use crate::write::Writing;
@@ -24,7 +24,7 @@ impl Act for StartBike {
 
 impl Act for LoadDemo {
     fn write(&self, _: &Bench, call: &Call) -> Result<Writing, Refusal> {
-        let edits = demo::edits(call.moment)?;
+        let edits = demo::edits(self.demo.unwrap_or(DemoBike::OrrinTern175), call.moment)?;
         Ok(Writing { project: Some(call.id.to_owned()), open: true, ..Writing::making(call.id, edits) })
     }
 }

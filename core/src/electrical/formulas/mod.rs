@@ -1,5 +1,6 @@
 //! The formulas of the electrics: lamps, load and output, battery, fuses, wires, flashers.
 
+mod alternating;
 mod battery;
 mod cap;
 mod charge_state;
@@ -16,6 +17,9 @@ mod volts;
 mod wire;
 mod wire_loss;
 
+pub use alternating::{
+    CoilLampVolts, DiodeCharge, HALF_OF_THE_WAVE, RectifiedWave, coil_lamp_volts, diode_charge, rectified_wave,
+};
 pub(crate) use battery::rested_rows;
 pub use battery::{BatteryHours, ChargeBetween, RestedCharge, battery_hours, rested_charge};
 pub(crate) use cap::cap_source;

@@ -38,6 +38,11 @@ pub(crate) fn flasher_load() -> Source {
     Source::new(ElectricalSource::FlasherLoad, Standing::CommonPractice)
 }
 
+/// The current of a lighting coil.
+pub(crate) fn lighting_coil() -> Source {
+    Source::new(ElectricalSource::LightingCoil, Standing::Memory)
+}
+
 /// Where the battery should stop discharging.
 pub(crate) fn balance_limit() -> Source {
     Source::new(ElectricalSource::BalanceLimit, Standing::CommonPractice)

@@ -39,6 +39,9 @@ impl Volts {
     /// assert_eq!((volts.standing, volts.charging, volts.test), (6.3, 7.0, 6.75));
     /// ```
     pub fn of(supply: &Supply) -> Self {
+        if !supply.kind().has_battery() {
+            return Self::at_coil(supply);
+        }
         let system = supply.system_volts.unwrap_or(SIX_CELLS);
         let scale = system / SIX_CELLS;
         Self {
@@ -48,6 +51,28 @@ impl Volts {
             test: 13.5 * scale,
             system_assumed: supply.system_volts.is_none(),
             charging_assumed: supply.charging_volts.is_none(),
+        }
+    }
+
+    /// The voltages of a lighting coil: lamps get what they are rated for, or what a shunt regulator is said to hold.
+    ///
+    /// ```
+    /// use layshaft_core::record::{ElectricalSystem, Supply};
+    /// use layshaft_core::electrical::Volts;
+    /// let coil = Supply { system: Some(ElectricalSystem::LightingCoil), system_volts: Some(6.0), ..Supply::default() };
+    /// assert_eq!(Volts::of(&coil).charging, 6.75);
+    /// ```
+    pub fn at_coil(supply: &Supply) -> Self {
+        let system = supply.system_volts.unwrap_or(SIX_CELLS);
+        let test = 13.5 * system / SIX_CELLS;
+        let held = supply.charging_volts.filter(|_| supply.kind().is_regulated());
+        Self {
+            system,
+            standing: test,
+            charging: held.unwrap_or(test),
+            test,
+            system_assumed: supply.system_volts.is_none(),
+            charging_assumed: held.is_none(),
         }
     }
 

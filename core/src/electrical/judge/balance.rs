@@ -52,9 +52,10 @@ pub struct Stationary {
     pub minutes: f64,
 }
 
-/// Output against load with the engine running; none standing, or when the output is not known.
+/// Output against load with the engine running; none standing, when the output is not known, or where
+/// it goes to lamps and charges no battery.
 pub(crate) fn balance(supply: &Supply, load: &StateLoad, volts: &Volts, engine_rpm: f64) -> Option<Balance> {
-    if load.state == RidingState::Standing {
+    if load.state == RidingState::Standing || supply.kind().has_lighting_coil() {
         return None;
     }
     let spare = |rpm| output_at(&supply.output, rpm).map(|output| charge_current(output, load.watts, volts.charging));

@@ -87,6 +87,12 @@ pub enum ChargingPattern {
     WeakCharging,
     /// Too high at speed: it overcharges.
     Overcharging,
+    /// No battery: the lamps get the voltage that they are rated for.
+    LampsRight,
+    /// No battery: the lamps get too much.
+    LampsTooBright,
+    /// No battery: the lamps get too little.
+    LampsTooDim,
     /// Too little was measured.
     NotEnoughKnown,
 }

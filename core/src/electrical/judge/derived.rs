@@ -1,11 +1,13 @@
 //! What the electrical area adds to everything that is derived about a bike.
 
 use super::balance::{COMPARED_AT_RPM, StateLoad, balance, stationary};
+use super::coil::{coil_lamps, of_coil};
+use super::feed::{at_work, fed, state_loads};
 use super::findings;
 use super::message::LoadMessage;
-use crate::electrical::formulas::{RidingState, Volts, indicating_watts, load_watts, sources, with_resistors};
+use crate::electrical::formulas::{RidingState, Volts, indicating_watts, sources, with_resistors};
 use crate::quantity::{Finding, Judgement, Quantity};
-use crate::record::{Bike, FlasherKind, Slot, Spec};
+use crate::record::{Bike, ElectricalSystem, FlasherKind, Slot, Spec};
 use crate::units::Unit;
 
 /// Share of the load as made within which a thermal flasher is expected to keep its rate. Common practice, no source.
@@ -19,15 +21,16 @@ pub fn derive_electrical(bike: &Bike, spec: &Spec) -> (Vec<Quantity>, Vec<Findin
     let Some(spec) = electrically_sound(spec) else {
         return (Vec::new(), Vec::new());
     };
-    let supply = spec.supply.clone();
+    let supply = at_work(&spec.supply);
     let volts = Volts::of(&supply);
     let consumers = with_resistors(&spec, &volts);
-    let loads = RidingState::ALL.map(|state| {
-        let watts = load_watts(&consumers, state, &volts);
-        StateLoad { state, watts, amperes: watts / volts.in_state(state), fitted_watts: watts }
-    });
+    let hang = fed(&supply, &consumers);
+    let loads = state_loads(&supply, &hang, &hang);
     let balances: Vec<_> = loads.iter().filter_map(|load| balance(&supply, load, &volts, COMPARED_AT_RPM)).collect();
-    let most = supply.output.iter().map(|point| point.watts).reduce(f64::max);
+    // Beside a battery the output is that of the lighting coil, which is no match for the whole load.
+    let coil = coil_lamps(&supply, &hang, COMPARED_AT_RPM);
+    let open = supply.kind() == ElectricalSystem::LightingCoilAndBattery;
+    let most = supply.output.iter().map(|point| point.watts).reduce(f64::max).filter(|_| !open);
 
     let mut quantities: Vec<Quantity> = loads.iter().filter_map(|load| load_quantity(load, most)).collect();
     quantities.extend(balances.iter().filter_map(|balance| balance_quantity(balance.state, balance.from_rpm?)));
@@ -46,7 +49,9 @@ pub fn derive_electrical(bike: &Bike, spec: &Spec) -> (Vec<Quantity>, Vec<Findin
         .extend(indicating_watts(&consumers, &volts).map(|watts| indicator_quantity(watts, as_made, minds_no_load)));
 
     let balance = [findings::balance_never(&supply, &loads, &balances), findings::balance_above_idle(&balances)];
-    (quantities, balance.into_iter().flatten().collect())
+    let mut findings: Vec<Finding> = balance.into_iter().flatten().collect();
+    findings.extend(of_coil(&supply, &coil, COMPARED_AT_RPM));
+    (quantities, findings)
 }
 
 /// The spec with its supply and consumers in order; none where there is no consumer, or one of them or the supply holds a number

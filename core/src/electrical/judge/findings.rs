@@ -5,7 +5,7 @@ use super::message::LoadMessage;
 use crate::electrical::formulas::{RidingState, Volts, output_at};
 use crate::message::{List, ListStyle, Message};
 use crate::quantity::{Finding, FindingCode, Weight};
-use crate::record::{Slot, Supply};
+use crate::record::{ElectricalSystem, Slot, Supply};
 use crate::units::Unit;
 
 /// Everything worth saying on the load page, the heaviest first.
@@ -16,18 +16,21 @@ pub(crate) fn of_load(
     loads: &[StateLoad],
     balances: &[Balance],
     stationary: &[Stationary],
+    coil: Vec<Finding>,
 ) -> Vec<Finding> {
     let mut findings: Vec<Finding> = [
         use_unknown(consumers),
-        charging_outside(volts),
+        charging_outside(volts).filter(|_| supply.kind().has_battery()),
         balance_never(supply, loads, balances),
         balance_above_idle(balances),
         output_assumed(supply),
         battery_unknown(supply),
         leave_half(stationary),
+        system_said(supply),
     ]
     .into_iter()
     .flatten()
+    .chain(coil)
     .collect();
     findings.sort_by_key(|finding| std::cmp::Reverse(finding.weight));
     findings
@@ -97,10 +100,23 @@ fn output_assumed(supply: &Supply) -> Option<Finding> {
 }
 
 fn battery_unknown(supply: &Supply) -> Option<Finding> {
-    if supply.battery_ah.is_some() {
+    if supply.battery_ah.is_some() || !supply.kind().has_battery() {
         return None;
     }
     Some(Finding::new(FindingCode::BatteryUnknown, Weight::Note, LoadMessage::BatteryUnknown))
+}
+
+/// What the kind of the electrics means for the sums.
+fn system_said(supply: &Supply) -> Option<Finding> {
+    let (code, text) = match supply.kind() {
+        ElectricalSystem::RegulatedBattery => return None,
+        ElectricalSystem::HalfWaveBattery => (FindingCode::OutputHalfWave, LoadMessage::OutputHalfWave),
+        ElectricalSystem::LightingCoil | ElectricalSystem::LightingCoilRegulated => {
+            (FindingCode::BatteryNone, LoadMessage::BatteryNone)
+        }
+        ElectricalSystem::LightingCoilAndBattery => (FindingCode::CoilBesideBattery, LoadMessage::CoilBesideBattery),
+    };
+    Some(Finding::new(code, Weight::Note, text))
 }
 
 /// A lead battery that is emptied ages, and the starter wants its share.

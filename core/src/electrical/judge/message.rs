@@ -52,6 +52,20 @@ pub(crate) enum LoadMessage {
     OutputOnePoint { watts: Measure, rpm: Measure },
     /// The capacity is not known.
     BatteryUnknown,
+    /// One diode leaves half.
+    OutputHalfWave,
+    /// There is no battery.
+    BatteryNone,
+    /// A lighting coil for the lights, a battery for the rest.
+    CoilBesideBattery,
+    /// A lamp out drives the others up.
+    CoilBlownLamp { volts: Measure, made: Measure, rpm: Measure },
+    /// The same, where the output is not known or one lamp is all there is.
+    CoilBlownLampUnknown,
+    /// The lamps get too much.
+    CoilTooBright { volts: Measure, made: Measure, rpm: Measure },
+    /// The coil never gives what the lamps take.
+    CoilTooDim { asked: Measure, given: Measure },
     /// A battery is not run flat.
     BatteryLeaveHalf { minutes: Measure },
 }
@@ -81,8 +95,36 @@ pub(crate) enum ChargingMessage {
     FallsAtIdle,
     /// All is good.
     Healthy,
+    /// Behind one diode: too high at speed.
+    HalfTooHigh,
+    /// Behind one diode: it does not rise.
+    HalfDoesNotRise,
+    /// Behind one diode: it rises too little.
+    HalfRisesTooLittle,
+    /// Nothing was measured at the lamps.
+    CoilNotMeasured,
+    /// The lamps get too much, and nothing regulates.
+    CoilHigh,
+    /// They get too much from the regulator.
+    CoilRegulatorHigh,
+    /// They get too little.
+    CoilLow,
+    /// They get what they are rated for.
+    CoilRight,
     /// Where the limits of idle and drain come from.
     SourceManual,
     /// Where the limit of rest and the rise come from.
     SourceRested,
+}
+
+impl ChargingMessage {
+    /// What it means where one diode charges the battery and nothing regulates.
+    pub(crate) fn of_half_wave(self) -> Self {
+        match self {
+            Self::TooHigh => Self::HalfTooHigh,
+            Self::DoesNotRise => Self::HalfDoesNotRise,
+            Self::RisesTooLittle => Self::HalfRisesTooLittle,
+            other => other,
+        }
+    }
 }

@@ -1,7 +1,7 @@
 //! The answer of the charging page: tests, what they mean, how full the battery is, drain, time to flat and to recharge.
 
-use layshaft_wire::wire;
-
+use super::alternating::without_battery;
+use super::charging_ask::{ChargingAnswer, ChargingAsk};
 use super::message::{ChargingPageMessage, ElectricalWorking, LoadPageMessage};
 use crate::bounds;
 use crate::electrical::formulas::{
@@ -23,57 +23,12 @@ const RESTED: &str = "battery.rested";
 /// Spread of the cells' gravities above which one cell is bad: common practice.
 const CELL_SPREAD: f64 = 0.05;
 
-/// What was measured. What is left out is unknown; the rested voltage is taken from the bike's readings when left out.
-#[wire(lenient)]
-pub struct ChargingAsk {
-    /// Voltage of the battery after hours of rest, volts.
-    pub rested_volts: Option<f64>,
-    /// Voltage at idle, volts.
-    pub idle_volts: Option<f64>,
-    /// Voltage at 5,000 rpm, volts.
-    pub fast_volts: Option<f64>,
-    /// Specific gravity of each cell.
-    pub gravities: Vec<f64>,
-    /// Temperature of the acid, °C; left out: 25.
-    pub acid_celsius: Option<f64>,
-    /// Current from the battery with the key off, milliamperes.
-    pub drain_milliamperes: Option<f64>,
-    /// Current of the charger, amperes; left out: a tenth of the capacity.
-    pub charger_amperes: Option<f64>,
-}
-
-/// The charging page.
-#[wire]
-pub struct ChargingAnswer {
-    /// System voltage, volts.
-    pub system_volts: f64,
-    /// The tests, in their order.
-    pub tests: Vec<TestLine>,
-    /// What they mean together.
-    pub pattern: ChargingPattern,
-    /// The same in words, and what to do next.
-    pub means: Message,
-    /// Charge from the rested voltage, per cent.
-    pub charge_by_volts: Option<f64>,
-    /// Charge of the weakest cell from its specific gravity, per cent.
-    pub charge_by_gravity: Option<f64>,
-    /// Greatest difference of the cells' gravities.
-    pub gravity_spread: Option<f64>,
-    /// Days until the drain has emptied the battery.
-    pub days_to_flat: Option<f64>,
-    /// Current of the charger, amperes.
-    pub charger_amperes: Option<f64>,
-    /// Hours to fill it.
-    pub recharge_hours: Option<f64>,
-    /// What is worth saying.
-    pub findings: Vec<Finding>,
-    /// How it was worked out.
-    pub working: Working,
-}
-
 /// The charging page of a bike. Nothing is stored; what is not measured is unknown, never good.
 pub fn charging_answer(bike: &Bike, ask: &ChargingAsk) -> Result<ChargingAnswer, Refused> {
-    let supply = bike.fitted.supply.clone().checked()?;
+    let supply = bike.fitted.supply.clone().as_built().checked()?;
+    if !supply.kind().has_battery() {
+        return without_battery(&supply, ask);
+    }
     let system = Volts::of(&supply).system;
     let scale = system / 12.0;
     let noted = bike.readings.values().filter(|reading| reading.what == RESTED).max_by_key(|reading| reading.taken_ms);
@@ -100,6 +55,7 @@ pub fn charging_answer(bike: &Bike, ask: &ChargingAsk) -> Result<ChargingAnswer,
 
     let tests = tests(&readings, drain, system);
     let (pattern, means) = readings.pattern();
+    let means = if supply.kind().is_half_wave() { means.of_half_wave() } else { means };
     let charge_by_volts = readings.rested.map(|volts| charge_from_volts(volts, system));
     let weakest = gravities.iter().copied().reduce(f64::min);
     let strongest = gravities.iter().copied().reduce(f64::max);
@@ -108,6 +64,7 @@ pub fn charging_answer(bike: &Bike, ask: &ChargingAsk) -> Result<ChargingAnswer,
     let charger_amperes = charger.or(supply.battery_ah.map(|capacity| capacity / 10.0));
     let mut sheet = ChargingAnswer {
         system_volts: system,
+        battery: true,
         tests,
         pattern,
         means: means.into(),
@@ -134,6 +91,9 @@ pub fn charging_answer(bike: &Bike, ask: &ChargingAsk) -> Result<ChargingAnswer,
     }
     sheet.working.lines = lines(&sheet, &readings, weakest, drain, supply.battery_ah, charge);
     let mut range = vec![ChargingPageMessage::Range.into()];
+    if supply.kind().is_half_wave() {
+        range.push(ChargingPageMessage::HalfWaveRange.into());
+    }
     if supply.system_volts.is_none() {
         range.push(LoadPageMessage::AssumedSystem.into());
     }

@@ -5,15 +5,17 @@ use layshaft_wire::wire;
 use super::message::{ElectricalWorking, LoadPageMessage};
 use crate::bounds;
 use crate::electrical::formulas::{
-    BatteryHours, ChargeCurrent, ConsumerPower, LOAD_RESISTORS, LoadSum, RidingState, Volts, drawn, drawn_output,
-    load_watts, output_at, share_of_time, sources,
+    BatteryHours, ChargeCurrent, CoilLampVolts, ConsumerPower, LOAD_RESISTORS, LoadSum, RidingState, Volts, drawn,
+    drawn_output, output_at, share_of_time, sources,
 };
-use crate::electrical::judge::{COMPARED_AT_RPM, FLOODED, TEN_HOURS, balance, stationary};
-use crate::electrical::{Balance, StateLoad, Stationary};
+use crate::electrical::judge::{
+    COMPARED_AT_RPM, FLOODED, Fed, TEN_HOURS, at_work, balance, coil_lamps, fed, of_coil, state_loads, stationary,
+};
+use crate::electrical::{Balance, CoilLamps, StateLoad, Stationary};
 use crate::error::Refused;
 use crate::message::{ListStyle, Message};
 use crate::quantity::{Finding, Line, WorkLine, Working};
-use crate::record::{Bike, LightSource, OutputPoint, Slot, Supply};
+use crate::record::{Bike, ElectricalSystem, LightSource, OutputPoint, Slot, Supply};
 use crate::units::Unit;
 
 /// What to work out. What is left out is taken from the fitted bike.
@@ -32,8 +34,12 @@ pub struct LoadAnswer {
     pub loads: Vec<StateLoad>,
     /// Output curve, lowest speed first.
     pub output: Vec<OutputPoint>,
-    /// Balance in each riding state, where the output is known.
+    /// What the electrical system is made of.
+    pub system: ElectricalSystem,
+    /// Balance in each riding state, where the output is known and charges a battery.
     pub balances: Vec<Balance>,
+    /// The lamps of a lighting coil in each riding state in which it feeds any.
+    pub coil: Vec<CoilLamps>,
     /// Engine speed of the comparison, revolutions a minute.
     pub engine_rpm: f64,
     /// How long the battery lasts standing, where it is known.
@@ -50,7 +56,7 @@ pub struct LoadAnswer {
 /// finding. Refused: no consumer at all, or a number outside its range.
 pub fn load_answer(bike: &Bike, ask: &LoadAsk) -> Result<LoadAnswer, Refused> {
     let engine_rpm = bounds::ENGINE_SPEED.check(ask.engine_rpm.unwrap_or(COMPARED_AT_RPM))?;
-    let supply = bike.fitted.supply.clone().checked()?;
+    let supply = at_work(&bike.fitted.supply.clone().checked()?);
     let fitted = crate::electrical::formulas::with_resistors(&bike.fitted, &Volts::of(&supply));
     let tried = with_proposed(&fitted, &ask.proposed)?;
     if tried.is_empty() {
@@ -61,18 +67,28 @@ pub fn load_answer(bike: &Bike, ask: &LoadAsk) -> Result<LoadAnswer, Refused> {
         });
     }
     let volts = Volts::of(&supply);
-    let loads = RidingState::ALL.map(|state| {
-        let watts = load_watts(&tried, state, &volts);
-        let fitted_watts = load_watts(&fitted, state, &volts);
-        StateLoad { state, watts, amperes: watts / volts.in_state(state), fitted_watts }
-    });
+    let hang = fed(&supply, &tried);
+    let loads = state_loads(&supply, &hang, &fed(&supply, &fitted));
+    let coil = coil_lamps(&supply, &hang, engine_rpm);
     let balances: Vec<Balance> = loads.iter().filter_map(|load| balance(&supply, load, &volts, engine_rpm)).collect();
     let stationary: Vec<Stationary> = stationary(&supply, &loads).into_iter().collect();
+    let said = of_coil(&supply, &coil, engine_rpm);
     let draw_to = bike.fitted.drive.rev_limit_rpm.unwrap_or_default().max(engine_rpm);
-    let findings = crate::electrical::judge::of_load(&supply, &tried, &volts, &loads, &balances, &stationary);
-    let working = working(&supply, &tried, &volts, &loads, &balances, &stationary, engine_rpm);
+    let findings = crate::electrical::judge::of_load(&supply, &tried, &volts, &loads, &balances, &stationary, said);
+    let answered = Answered { loads: &loads, balances: &balances, coil: &coil, stationary: &stationary, engine_rpm };
+    let working = working(&supply, &tried, &hang, &answered);
     let output = drawn_output(&supply.output, draw_to);
-    Ok(LoadAnswer { loads: loads.into(), output, balances, engine_rpm, stationary, findings, working })
+    Ok(LoadAnswer {
+        loads: loads.into(),
+        output,
+        system: supply.kind(),
+        balances,
+        coil,
+        engine_rpm,
+        stationary,
+        findings,
+        working,
+    })
 }
 
 /// The fitted consumers with the proposed ones in place of those with the same id, or beside them.
@@ -88,20 +104,32 @@ fn with_proposed(fitted: &[Slot], proposed: &[Slot]) -> Result<Vec<Slot>, Refuse
     tried.into_iter().map(checked).collect()
 }
 
-fn working(
-    supply: &Supply,
-    consumers: &[Slot],
-    volts: &Volts,
-    loads: &[StateLoad],
-    balances: &[Balance],
-    stationary: &[Stationary],
+/// What was worked out, for the working to tell.
+struct Answered<'a> {
+    loads: &'a [StateLoad],
+    balances: &'a [Balance],
+    coil: &'a [CoilLamps],
+    stationary: &'a [Stationary],
     engine_rpm: f64,
-) -> Working {
-    let mut lines: Vec<WorkLine> = consumers.iter().filter_map(|slot| consumer_line(slot, volts)).collect();
-    lines.extend(loads.iter().filter_map(|load| {
-        let (shares, watts) = drawn(consumers, load.state, volts);
-        let volts = Unit::Volt.of(volts.in_state(load.state));
-        LoadSum { shares, watts }.line(ElectricalWorking::Load { state: load.state, volts })
+}
+
+fn working(supply: &Supply, consumers: &[Slot], hang: &Fed, answered: &Answered) -> Working {
+    let &Answered { loads, balances, coil, stationary, engine_rpm } = answered;
+    let volts = &Volts::of(supply);
+    let at_coil = |slot: &Slot| hang.coil.iter().any(|there| there.id == slot.id);
+    let at = |slot: &Slot| if at_coil(slot) { Volts::at_coil(supply) } else { *volts };
+    let mut lines: Vec<WorkLine> = consumers.iter().filter_map(|slot| consumer_line(slot, &at(slot))).collect();
+    lines.extend(loads.iter().flat_map(|load| {
+        hang.parts(supply, load.state).into_iter().filter_map(|(slots, volts)| {
+            let (shares, watts) = drawn(slots, load.state, &volts);
+            let volts = Unit::Volt.of(volts.in_state(load.state));
+            LoadSum { shares, watts }.line(ElectricalWorking::Load { state: load.state, volts })
+        })
+    }));
+    lines.extend(coil.iter().filter(|_| !supply.kind().is_regulated()).filter_map(|lamps| {
+        let coil_watts = output_at(&supply.output, engine_rpm)?;
+        let driven = CoilLampVolts { test_volts: lamps.rated_volts, coil_watts, watts: lamps.watts };
+        driven.line(ElectricalWorking::AtLamps { state: lamps.state, rpm: Unit::Rpm.of(engine_rpm) })
     }));
     for balance in balances {
         let Some(load) = loads.iter().find(|load| load.state == balance.state) else { continue };
@@ -125,6 +153,9 @@ fn working(
         if supply.output.len() == 1 {
             sources.push(sources::nominal_output());
         }
+    }
+    if !coil.is_empty() {
+        sources.push(sources::lighting_coil());
     }
     if !stationary.is_empty() {
         sources.push(sources::peukert());
@@ -159,8 +190,14 @@ fn range(supply: &Supply, volts: &Volts) -> Message {
     if volts.system_assumed {
         said.push(LoadPageMessage::AssumedSystem);
     }
-    if volts.charging_assumed {
-        said.push(LoadPageMessage::AssumedCharging { volts: Unit::Volt.of(volts.charging) });
+    let charging = Unit::Volt.of(volts.charging);
+    match supply.kind() {
+        ElectricalSystem::LightingCoil | ElectricalSystem::LightingCoilRegulated => {
+            said.push(LoadPageMessage::AtCoil { volts: charging });
+        }
+        _ if !volts.charging_assumed => {}
+        ElectricalSystem::RegulatedBattery => said.push(LoadPageMessage::AssumedCharging { volts: charging }),
+        _ => said.push(LoadPageMessage::AssumedUnregulated { volts: charging }),
     }
     if supply.battery_ah.is_some() {
         said.push(LoadPageMessage::StandingAt { volts: Unit::Volt.of(volts.standing) });

@@ -18,6 +18,10 @@ pub(crate) enum LoadPageMessage {
     AssumedSystem,
     /// The regulated voltage is assumed.
     AssumedCharging { volts: Measure },
+    /// The voltage at the battery is assumed, because no regulator holds it.
+    AssumedUnregulated { volts: Measure },
+    /// The voltage at which lamps on a coil are counted.
+    AtCoil { volts: Measure },
     /// At which voltage it stands.
     StandingAt { volts: Measure },
     /// The hours of the rating are assumed.
@@ -39,6 +43,18 @@ pub(crate) enum ChargingPageMessage {
     HowFast,
     /// How to measure the drain.
     HowDrain,
+    /// How to measure at the lamps of a coil, at idle.
+    HowCoilIdle,
+    /// The same at speed.
+    HowCoilFast,
+    /// There is no battery.
+    NoBattery,
+    /// Where the answer without a battery holds.
+    CoilRange,
+    /// Where the limits at the lamps come from.
+    SourceCoil,
+    /// Where the limits hold behind one diode.
+    HalfWaveRange,
     /// A caution with a running engine.
     CautionIdle,
     /// A caution at speed.
@@ -94,6 +110,8 @@ pub(crate) enum WireMessage {
     NoneKeepsDrop,
     /// No wire carries the load.
     NoneCarries,
+    /// What a coil without a battery asks of a fuse.
+    FuseCoil,
     /// Where the fuse belongs.
     FuseCloseToBattery,
     /// Where it holds.
@@ -117,6 +135,8 @@ pub(crate) enum ElectricalWorking {
     LeastFuse { amperes: Measure },
     /// Load in a riding state.
     Load { state: RidingState, volts: Measure },
+    /// Voltage at the lamps of a lighting coil.
+    AtLamps { state: RidingState, rpm: Measure },
     /// What is left for the battery.
     IntoBattery { state: RidingState, rpm: Measure },
     /// How long the battery lasts.

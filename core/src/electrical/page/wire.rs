@@ -14,6 +14,7 @@ use crate::electrical::fuse_between;
 use crate::error::Refused;
 use crate::message::Message;
 use crate::quantity::{Finding, FindingCode, Line, Weight, WorkLine, Working};
+use crate::record::ElectricalSystem;
 use crate::units::Unit;
 
 /// What to size a wire and its fuse for. Only the current (or the watts) is needed.
@@ -35,6 +36,8 @@ pub struct WireAsk {
     pub allowed_volts: Option<f64>,
     /// List of currents; left out: the conservative one.
     pub list: Option<CurrentList>,
+    /// What the electrical system is made of; left out: one with a battery.
+    pub system: Option<ElectricalSystem>,
     /// A section to judge, mm².
     pub section_mm2: Option<f64>,
 }
@@ -130,7 +133,8 @@ pub fn wire_answer(ask: &WireAsk) -> Result<WireAnswer, Refused> {
         }
     }
     let asked = section.map(choice);
-    let findings = findings(asked.as_ref().and_then(against), suggested.as_ref(), asked.as_ref(), binding);
+    let mut findings = findings(asked.as_ref().and_then(against), suggested.as_ref(), asked.as_ref(), binding);
+    findings.push(fuse_place(ask.system));
     let lines =
         suggested.iter().chain(&asked).flat_map(|wire| work_lines(wire.section_mm2, amperes, (out, back), celsius));
     let mut sources = wire_sources().to_vec();
@@ -177,8 +181,16 @@ fn findings(
         };
         findings.push(Finding::new(FindingCode::WireNone, Weight::Care, text));
     }
-    findings.push(Finding::new(FindingCode::FuseCloseToBattery, Weight::Note, WireMessage::FuseCloseToBattery));
     findings
+}
+
+/// Where the fuse belongs; a coil without a battery cannot give more than its own current.
+fn fuse_place(system: Option<ElectricalSystem>) -> Finding {
+    let (code, text) = match system {
+        Some(system) if !system.has_battery() => (FindingCode::FuseCoil, WireMessage::FuseCoil),
+        _ => (FindingCode::FuseCloseToBattery, WireMessage::FuseCloseToBattery),
+    };
+    Finding::new(code, Weight::Note, text)
 }
 
 fn work_lines(
@@ -214,6 +226,17 @@ mod tests {
         }
         assert_eq!(fuse_time(10.0, 12.0), TimeBand { least_seconds: 0.75, most_seconds: None });
         assert_eq!(fuse_time(10.0, 200.0), TimeBand { least_seconds: 0.0, most_seconds: Some(0.1) });
+    }
+
+    #[test]
+    fn the_fuse_sits_at_the_battery_and_a_coil_without_one_is_told_apart() {
+        let code = |system| {
+            let answer = wire_answer(&WireAsk { system, ..ask(3.0, 1.0) }).unwrap();
+            answer.findings.last().unwrap().code
+        };
+        assert_eq!(code(None), FindingCode::FuseCloseToBattery);
+        assert_eq!(code(Some(ElectricalSystem::HalfWaveBattery)), FindingCode::FuseCloseToBattery);
+        assert_eq!(code(Some(ElectricalSystem::LightingCoil)), FindingCode::FuseCoil);
     }
 
     #[test]

@@ -2,6 +2,7 @@
 
 use layshaft_wire::wire;
 
+use super::alternating::of_circuit;
 use super::message::CircuitMessage;
 use super::sources::harness_sources;
 use crate::error::Refused;
@@ -116,6 +117,7 @@ pub fn harness_answer(bike: &Bike, ask: &HarnessAsk) -> Result<HarnessAnswer, Re
     let circuit = ask.circuit.clone().unwrap_or_else(|| "whole".to_owned());
     let harness = circuit_of(bike, &circuit)?;
     let mut findings = check_harness(&harness)?;
+    findings.extend(of_circuit(&bike.fitted.supply));
     harness.check_setting(&ask.setting)?;
     let faulty = ask.fault.as_ref().map(|fault| with_fault(&harness, fault)).transpose()?;
     let shown = faulty.as_ref().unwrap_or(&harness);

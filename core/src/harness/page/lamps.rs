@@ -2,6 +2,7 @@
 
 use layshaft_wire::wire;
 
+use super::alternating::of_lamp;
 use super::message::{HarnessWorking, LampsMessage};
 use crate::bounds;
 use crate::electrical::formulas::{ConsumerPower, FlasherShare, LoadResistance, ResistorWatts, flasher, sources};
@@ -170,7 +171,9 @@ pub fn lamp_answer(bike: &Bike, ask: &LampsAsk) -> Result<LampAnswer, Refused> {
     column(LampSide::Standard, standard);
     column(LampSide::Fitted, at(&bike.fitted, &place).map(|lamp| own_light(&old, lamp)));
     column(LampSide::Proposed, proposed.clone());
-    let findings = findings(&old, &now, &fits, &flashing, counted_per_minute, is_indicator);
+    let mut findings = findings(&old, &now, &fits, &flashing, counted_per_minute, is_indicator);
+    findings.extend(of_lamp(&spec.supply, &now, &tried.indication));
+    findings.sort_by_key(|finding| std::cmp::Reverse(finding.weight));
     let working = working(&lamps, &flashing, resistor.as_ref(), &volts, [watts(&old), watts(&now)]);
     Ok(LampAnswer {
         place,
@@ -341,7 +344,6 @@ fn findings(
     let cured = |column: &&FlashColumn| matches!(column.side, LampSide::WithResistors | LampSide::WithFlasher);
     let tried = flashing.iter().rfind(|column| !cured(column));
     findings.extend(tried.map(|column| crate::harness::lamps::findings(&column.indicators)).unwrap_or_default());
-    findings.sort_by_key(|finding| std::cmp::Reverse(finding.weight));
     findings
 }
 

@@ -7,6 +7,8 @@ use crate::message::{Measure, Message};
 /// What the page of a circuit says.
 #[message("harness-circuit")]
 pub(crate) enum CircuitMessage {
+    /// The circuit is drawn with a battery, and this bike lights its lamps from a coil.
+    DirectCurrent,
     /// What was asked for: a circuit.
     WhatCircuit,
     /// Volts are lost on the way.
@@ -34,6 +36,10 @@ pub(crate) enum LampsMessage {
     LampWithId { place: String },
     /// What to do where there is none.
     EnterConsumers,
+    /// An electronic flasher on alternating current.
+    FlasherAlternating,
+    /// An LED lamp on alternating current.
+    LedAlternating,
     /// How flashes are counted.
     HowToCount,
     /// The indicators stay lit or dark.

@@ -1,5 +1,6 @@
 //! The pages of a circuit and of the lamps.
 
+mod alternating;
 mod circuit;
 mod lamps;
 mod message;

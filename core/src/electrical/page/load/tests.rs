@@ -249,3 +249,51 @@ fn a_working_names_consumers_states_and_the_load_resistors() {
         assert!(labels.iter().any(|said| said == label), "{label}: {labels:#?}");
     }
 }
+
+/// The same lamps on another system of 6 V, with two points of the output.
+fn on(system: ElectricalSystem) -> LoadAnswer {
+    let mut bike = bike();
+    bike.fitted.supply = Supply {
+        system: Some(system),
+        system_volts: Some(6.0),
+        battery_ah: Some(4.0),
+        idle_rpm: Some(1500.0),
+        output: vec![OutputPoint { rpm: 1500.0, watts: 20.0 }, OutputPoint { rpm: 5000.0, watts: 60.0 }],
+        ..Supply::default()
+    };
+    load_answer(&bike, &LoadAsk { engine_rpm: Some(5000.0), ..LoadAsk::default() }).unwrap()
+}
+
+#[test]
+fn one_diode_leaves_the_battery_half_of_the_output() {
+    let (whole, half) = (on(ElectricalSystem::RegulatedBattery), on(ElectricalSystem::HalfWaveBattery));
+    let load = load(&half, RidingState::Day).watts;
+    let day = |sheet: &LoadAnswer| sheet.balances[0].at_speed_amperes;
+    assert!(near(day(&whole), (60.0 - load) / 7.0) && near(day(&half), (30.0 - load) / 7.0));
+    assert!(
+        codes(&half.findings).contains(&"output.half-wave") && !codes(&whole.findings).contains(&"output.half-wave")
+    );
+    assert!(half.working.range.english().contains("no regulator holds it"), "{}", half.working.range.english());
+}
+
+#[test]
+fn without_a_battery_the_engine_has_to_run_and_nothing_is_asked_of_a_battery() {
+    let sheet = on(ElectricalSystem::LightingCoil);
+    assert_eq!(load(&sheet, RidingState::Standing).watts, 0.0);
+    assert!(sheet.balances.is_empty() && sheet.stationary.is_empty());
+    let said = codes(&sheet.findings);
+    assert!(said.contains(&"battery.none") && said.contains(&"coil.blown-lamp"), "{said:?}");
+    assert!(!said.iter().any(|code| ["battery.unknown", "battery.leave-half", "charging.outside"].contains(code)));
+    let lights = sheet.coil.iter().find(|lamps| lamps.state == RidingState::Lights).unwrap();
+    assert!(near(lights.watts, 35.0 + 5.0 + 1.7 + 12.0));
+    assert!(lights.one_out_volts.unwrap() > lights.at_speed_volts.unwrap());
+}
+
+#[test]
+fn what_burns_with_the_lights_does_not_load_the_battery_beside_a_coil() {
+    let sheet = on(ElectricalSystem::LightingCoilAndBattery);
+    let standing = load(&sheet, RidingState::Standing);
+    assert!(near(standing.watts, 12.0) && sheet.stationary.len() == 1 && sheet.balances.is_empty());
+    let lights = sheet.coil.iter().find(|lamps| lamps.state == RidingState::Lights).unwrap();
+    assert!(near(lights.watts, 41.7));
+}

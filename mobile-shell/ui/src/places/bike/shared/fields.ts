@@ -21,6 +21,8 @@ export interface Field {
   entry: Entry;
   /** Asked only where another field of the record says this. */
   only?: { key: string; says: string };
+  /** Not asked where another field of the record says one of these. */
+  never?: { key: string; says: string[] };
 }
 
 export interface SpecSection {
@@ -48,6 +50,8 @@ const wheel: Field[] = [
   { key: 'spoked', entry: { kind: 'flag' } },
 ];
 const ofKind = (says: string, fields: Field[]): Field[] => fields.map((field) => ({ ...field, only: { key: 'brake', says } }));
+/** What a bike without battery, or without regulator, is not asked. */
+const unlessSystem = (says: string[], fields: Field[]): Field[] => fields.map((field) => ({ ...field, never: { key: 'system', says } }));
 const brake: Field[] = [
   { key: 'brake', entry: { kind: 'pick', options: choices('brake-kind') } },
   ...ofKind('disc', [
@@ -134,11 +138,14 @@ export const SECTIONS: SpecSection[] = [
     kind: 'supply',
     slot: 'supply',
     fields: [
+      { key: 'system', entry: { kind: 'pick', options: choices('electrical-system') } },
       number('systemVolts', 'volt', 'systemVolts', 0),
-      number('chargingVolts', 'volt', 'chargingVolts', 1),
-      number('batteryAh', 'ampereHour', 'batteryAh', 0),
-      number('ratedHours', 'hour', 'ratedHours', 0),
-      number('peukert', 'none', 'peukert', 2),
+      ...unlessSystem(['halfWaveBattery', 'lightingCoil', 'lightingCoilAndBattery'], [number('chargingVolts', 'volt', 'chargingVolts', 1)]),
+      ...unlessSystem(
+        ['lightingCoil', 'lightingCoilRegulated'],
+        [number('batteryAh', 'ampereHour', 'batteryAh', 0), number('ratedHours', 'hour', 'ratedHours', 0), number('peukert', 'none', 'peukert', 2)],
+      ),
+      { key: 'ignition', entry: { kind: 'pick', options: choices('ignition-kind') } },
       number('idleRpm', 'rpm', 'engineSpeed'),
       { key: 'output', entry: { kind: 'output' } },
     ],
@@ -189,7 +196,9 @@ export const known = (values: Record<string, unknown>) => Object.fromEntries(Obj
 
 /** What is asked of a record: what it can have as far as it is known, and whatever was entered before. */
 export function fieldsOf(section: SpecSection, values: Record<string, unknown>): Field[] {
-  const asked = section.fields.filter(({ only }) => !only || values[only.key] === only.says);
+  const asked = section.fields.filter(
+    ({ only, never }) => (!only || values[only.key] === only.says) && !(never && never.says.includes(String(values[never.key]))),
+  );
   const keys = new Set(asked.map((field) => field.key));
   const entered = section.fields.filter((field) => !keys.has(field.key) && isSaid(values[field.key]));
   return [...asked, ...entered.filter((field, at) => entered.findIndex((each) => each.key === field.key) === at)];

@@ -6,12 +6,14 @@ import type { Row } from '../../../parts/answers/row.ts';
 import type { Entry } from '../shared/entry.ts';
 import { t } from '../../../words/index.ts';
 
-export const READINGS: Entry[] = [
+const READINGS: Entry[] = [
   { field: 'restedVolts', label: t('charging-rested-volts'), unit: 'volt', decimals: 2, optional: true, bound: 'restedVolts' },
   { field: 'idleVolts', label: t('charging-idle-volts'), unit: 'volt', decimals: 2, optional: true, bound: 'idleVolts' },
   { field: 'fastVolts', label: t('charging-fast-volts'), unit: 'volt', decimals: 2, optional: true, bound: 'fastVolts' },
   { field: 'drainMilliamperes', label: t('charging-drain'), unit: 'milliampere', decimals: 1, optional: true, bound: 'drain' },
 ];
+/** Without a battery there is nothing at rest and nothing that drains. */
+export const readings = (battery: boolean): Entry[] => READINGS.filter(({ field }) => battery || field === 'idleVolts' || field === 'fastVolts');
 export const MORE: Entry[] = [
   { field: 'acidCelsius', label: t('charging-acid'), unit: 'celsius', decimals: 0, optional: true, bound: 'temperature' },
   { field: 'chargerAmperes', label: t('charging-charger'), unit: 'ampere', decimals: 1, optional: true, bound: 'charger' },

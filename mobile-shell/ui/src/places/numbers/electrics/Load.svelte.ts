@@ -1,6 +1,6 @@
 // What the load page tries: consumers in place of the fitted ones, or beside them.
 import { amount, digits, figure } from '../../../show/number.ts';
-import type { Balance, Consumer, LoadAnswer, RidingState, Slot } from '../../../door/wire.ts';
+import type { Balance, Consumer, ElectricalSystem, LoadAnswer, RidingState, Slot } from '../../../door/wire.ts';
 import type { Try } from '../../../app/asking/together.svelte.ts';
 import type { Row } from '../../../parts/answers/row.ts';
 import { listed } from '../../../words/core.ts';
@@ -37,13 +37,39 @@ export class LoadTry {
   }
 }
 
+const hasNoBattery = (system: ElectricalSystem) => system === 'lightingCoil' || system === 'lightingCoilRegulated';
+
+/** What the lamps of a lighting coil get, at most. */
+function coilRows(sheet: LoadAnswer, riding: RidingState): Row[] {
+  const coil = sheet.coil.find((each) => each.state === riding);
+  if (!coil) return [];
+  const rpm = amount(sheet.engineRpm, 'rpm');
+  const rows: [string, number | null | undefined][] = [
+    [t('load-at-idle'), coil.atIdleVolts],
+    [t('load-at-speed', { rpm }), coil.atSpeedVolts],
+    [t('load-one-out', { rpm }), coil.oneOutVolts],
+  ];
+  return rows.flatMap(([label, volts]) =>
+    volts === null || volts === undefined ? [] : [{ label, value: t('load-at-lamps', { volts: amount(volts, 'volt', 1) }) }],
+  );
+}
+
 /** The large answer for a riding state. */
 export function headline(sheet: LoadAnswer, riding: RidingState): { value: string; unit: string; meaning: string } {
   if (riding === 'standing') {
     const standing = sheet.stationary.find((each) => each.state === riding) ?? sheet.stationary[0];
+    if (!standing && hasNoBattery(sheet.system)) return { value: '–', unit: '', meaning: t('load-standing-dark') };
     if (!standing) return { value: '–', unit: '', meaning: t('load-no-battery') };
     return { value: digits(standing.minutes, 0), unit: figure(1, 'minute').symbol, meaning: t('load-standing-more') };
   }
+  const coil = sheet.coil.find((each) => each.state === riding);
+  if (coil && sheet.output.length > 0) {
+    const from = coil.fromRpm ?? null;
+    if (from === null) return { value: t('load-never'), unit: '', meaning: t('load-coil-never-more') };
+    return { value: digits(from, 0), unit: figure(1, 'rpm').symbol, meaning: t('load-coil-from') };
+  }
+  if (!coil && hasNoBattery(sheet.system)) return { value: '–', unit: '', meaning: t('load-coil-idle') };
+  if (!coil && sheet.system === 'lightingCoilAndBattery') return { value: '–', unit: '', meaning: t('load-coil-beside') };
   const balance = sheet.balances.find((each) => each.state === riding);
   if (!balance) return { value: '–', unit: '', meaning: t('load-no-output') };
   if (balance.fromRpm === null || balance.fromRpm === undefined) return { value: t('load-never'), unit: '', meaning: t('load-never-more') };
@@ -75,5 +101,5 @@ export function lines(sheet: LoadAnswer, riding: RidingState): Row[] {
     }
     rows.push({ label: t('load-at-speed', { rpm: amount(sheet.engineRpm, 'rpm') }), value: flow(balance.atSpeedAmperes), mark: balance.atSpeedAmperes < 0 });
   }
-  return rows;
+  return [...rows, ...coilRows(sheet, riding)];
 }

@@ -41,6 +41,7 @@ export function tried(spec: Spec | undefined): WireAsk | null {
     amperes,
     watts: load?.watts ?? null,
     systemVolts: spec?.supply.systemVolts ?? null,
+    system: spec?.supply.system ?? null,
     ...numbersIn(['sectionMm2', 'allowedVolts']),
     ...start(),
     list: wordIn('list', 'current-list'),

@@ -1,0 +1,114 @@
+//! The invented bikes: each is loaded by the one command, and every page opens on each.
+
+use std::collections::BTreeSet;
+
+use layshaft_core::record::ElectricalSystem;
+use layshaft_door::Bench;
+use layshaft_door::command::{DemoBike, LoadDemo};
+use layshaft_door::query::{BareAsk, ChargingAsk, LoadAsk};
+use serde_json::{Value, json};
+
+use crate::stale::all_queries;
+use crate::{SATURDAY, act, at};
+
+fn loaded(demo: DemoBike) -> Bench {
+    let mut bench = Bench::in_memory().unwrap();
+    act(&mut bench, LoadDemo { demo: Some(demo) }, SATURDAY).unwrap();
+    bench
+}
+
+/// A question to every query, as the pages of the small two-stroke ask it.
+fn questions() -> Vec<Value> {
+    let ratio =
+        json!({ "kind": "overallRatio", "primaryRatio": 3.4, "gearRatio": 2.0, "frontTeeth": 12, "rearTeeth": 34 });
+    let lamp = json!({ "name": "Lamp", "watts": 10.0, "count": 1, "used": "lights", "source": "filament" });
+    let mut asked = vec![
+        json!({ "kind": "today", "lastSeenMs": 0 }),
+        json!({ "kind": "job", "id": "carburettor" }),
+        json!({ "kind": "sprocketChoice", "goal": { "kind": "speedometer" } }),
+        json!({ "kind": "brakes", "end": "front" }),
+        json!({ "kind": "brakes", "end": "rear", "leverNewtons": 100.0, "roadSpeedKmh": 40.0 }),
+        json!({ "kind": "tyres", "end": "front" }),
+        json!({ "kind": "tyres", "end": "rear" }),
+        json!({ "kind": "fasteners", "diameterMm": 6.0, "pitchMm": 1.0, "propertyClass": "8.8" }),
+        json!({ "kind": "filling", "filling": "gearbox-oil", "cupsMl": [500] }),
+        json!({ "kind": "mixing", "mix": { "kind": "premix", "fuelLitres": 5.0, "partsFuel": 25.0 } }),
+        json!({ "kind": "wire", "watts": 15.0, "systemVolts": 6.0, "system": "lightingCoil" }),
+        json!({ "kind": "lamps", "place": "headlamp", "proposed": lamp }),
+        json!({ "kind": "charging", "idleVolts": 3.0, "fastVolts": 6.8 }),
+        json!({ "kind": "inspection", "pack": "eu" }),
+        json!({ "kind": "ripple", "proposals": [
+            { "kind": "sprockets", "frontTeeth": 11, "rearTeeth": 34, "chainLinks": 104 },
+            { "kind": "consumer", "id": "headlamp", "consumer": lamp },
+        ] }),
+        json!({ "kind": "calendar", "entries": [{ "id": "one", "atMs": SATURDAY, "summary": "Shoes", "text": "Here." }] }),
+        json!({ "kind": "cure", "coat": "stand" }),
+        json!({ "kind": "evaluate", "formula": ratio }),
+        json!({ "kind": "history", "recordKind": "supply", "record": "standard/supply" }),
+    ];
+    let bare = [
+        "shelf",
+        "tables",
+        "putAway",
+        "plan",
+        "readyMade",
+        "gearing",
+        "sprocketChoice",
+        "chainWear",
+        "thrust",
+        "load",
+        "usualConsumers",
+        "lamps",
+        "charging",
+        "filling",
+        "fault",
+        "products",
+        "inspection",
+        "alarms",
+        "bike",
+        "handbook",
+        "bundle",
+    ];
+    asked.extend(bare.map(|kind| json!({ "kind": kind })));
+    let circuits = ["lighting", "stop-lamp", "horn", "charging", "whole"];
+    asked.extend(
+        circuits.map(|circuit| json!({ "kind": "harness", "circuit": circuit, "setting": { "positions": [] } })),
+    );
+    asked
+}
+
+#[test]
+fn every_page_opens_on_the_small_two_stroke() {
+    let bench = loaded(DemoBike::OrrinWren50);
+    let moment = serde_json::to_value(at(SATURDAY)).unwrap();
+    let asked: BTreeSet<String> = questions().iter().map(|query| query["kind"].as_str().unwrap().to_owned()).collect();
+    // It has no photo and no paint job of several coats, and nothing was set aside.
+    let left: Vec<String> = all_queries().difference(&asked).cloned().collect();
+    assert_eq!(left, ["photo", "process", "setAside"]);
+    let refused = questions().into_iter().filter_map(|query| {
+        let answer = bench.ask_json(&json!({ "moment": moment, "query": query }).to_string());
+        answer.err().map(|refusal| format!("{query}: {refusal}"))
+    });
+    assert_eq!(refused.collect::<Vec<_>>(), Vec::<String>::new());
+}
+
+#[test]
+fn the_two_stroke_has_a_lighting_coil_and_no_battery_and_nothing_asks_for_one() {
+    let bench = loaded(DemoBike::OrrinWren50);
+    let load = bench.load(&LoadAsk::default(), &at(SATURDAY)).unwrap();
+    assert_eq!(load.system, ElectricalSystem::LightingCoil);
+    assert!(!load.coil.is_empty() && load.balances.is_empty() && load.stationary.is_empty());
+    assert!(!bench.charging(&ChargingAsk::default(), &at(SATURDAY)).unwrap().battery);
+}
+
+#[test]
+fn both_stand_on_the_shelf_and_are_marked_as_invented_and_the_first_is_the_one_without_a_name() {
+    let mut bench = loaded(DemoBike::OrrinWren50);
+    act(&mut bench, LoadDemo::default(), SATURDAY).unwrap();
+    let shelf = bench.shelf(&BareAsk {}, &at(SATURDAY)).unwrap();
+    let mut names: Vec<&str> = shelf.bikes.iter().filter(|bike| bike.invented).map(|bike| bike.name.as_str()).collect();
+    names.sort_unstable();
+    assert_eq!(names, ["Orrin Tern 175", "Orrin Wren 50"]);
+    let open = shelf.bikes.iter().find(|bike| Some(&bike.id) == shelf.open.as_ref()).unwrap();
+    assert_eq!(open.name, "Orrin Tern 175");
+}
