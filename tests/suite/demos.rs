@@ -58,6 +58,7 @@ fn questions() -> Vec<Value> {
         "thrust",
         "load",
         "usualConsumers",
+        "starting",
         "lamps",
         "charging",
         "filling",
