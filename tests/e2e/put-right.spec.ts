@@ -7,8 +7,7 @@ test.beforeEach(async ({ page }) => {
   await settled(page);
   await page.getByLabel('Name of the bike').fill('Barn find');
   await press(page, 'Next');
-  await press(page, 'Skip this');
-  await page.waitForFunction(() => !location.hash.startsWith('#/start'));
+  await page.getByRole('heading', { level: 1, name: 'What kind of bike is it?' }).waitFor();
 });
 
 test('a failed item of the inspection becomes a job, and once that is done it asks to be looked at again', async ({ page }) => {
