@@ -85,6 +85,7 @@ test('a ready-made job puts its parts on the list, and a parcel that comes is on
   await page.getByRole('link', { name: /^Gearbox sprocket.*15T/ }).click();
   await page.getByRole('radio', { name: 'ordered', exact: true }).check();
   await press(page, 'Save');
+  await page.locator('main[data-page="bike/parts"]').waitFor();
   await goTo(page, '#/today');
   await page.getByRole('button', { name: 'It has come: Gearbox sprocket' }).click();
   await expect(page.getByRole('button', { name: 'It has come: Gearbox sprocket' })).toHaveCount(0);
