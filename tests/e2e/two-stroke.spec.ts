@@ -36,3 +36,12 @@ test('its form asks for no battery', async ({ page }) => {
   await expect(page.locator('form')).toContainText('lighting coil straight to the lamps, no battery');
   await expect(page.locator('form')).not.toContainText('Peukert');
 });
+
+test('what the bike does not have stands folded below what can be wrong with it', async ({ page }) => {
+  await goTo(page, '#/numbers/faults');
+  await expect(page.getByRole('button', { name: /^Engine turns over but does not start/ })).toBeVisible();
+  const starter = page.getByRole('button', { name: /^Starter with solenoid/ });
+  await expect(starter).toBeHidden();
+  await page.getByText(/more, of what this bike does not have/).click();
+  await expect(starter).toBeVisible();
+});

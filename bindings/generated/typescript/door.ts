@@ -10350,7 +10350,11 @@ trouble: Trouble,
 /**
  * In words.
  */
-name: Message, };
+name: Message, 
+/**
+ * Whether the bike has what it is about. What nobody has told counts as there.
+ */
+suits: boolean, };
 
 /**
  * Whether the tyre runs with a tube.

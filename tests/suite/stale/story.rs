@@ -132,8 +132,14 @@ pub const STORY: &[Turn] = &[
         let led = json!({ "name": "LED", "watts": 3.0, "count": 2, "used": "indicating", "source": "led" });
         json!({ "kind": "fitConsumer", "id": "indicators", "consumer": led })
     }),
+    // Two drums: no fault of a hydraulic brake is searched on it.
+    ("recordBrake-3", |bench| {
+        let brake = with(bench, "/standard/frontBrake", json!({ "brake": "drum", "rotorMm": 130.0 }));
+        json!({ "kind": "recordBrake", "side": "standard", "end": "front", "brake": brake })
+    }),
     ("recordBrake", |bench| {
-        let brake = with(bench, "/standard/frontBrake", json!({ "masterMm": 13.0, "leverRatio": 5.0 }));
+        let disc = json!({ "brake": "disc", "rotorMm": 220.0, "masterMm": 13.0, "leverRatio": 5.0 });
+        let brake = with(bench, "/standard/frontBrake", disc);
         json!({ "kind": "recordBrake", "side": "standard", "end": "front", "brake": brake })
     }),
     // Two discs: nothing on the bike is worked by a cable any more, which the inspection knows.

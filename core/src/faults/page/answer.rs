@@ -3,13 +3,12 @@
 use layshaft_wire::wire;
 
 use super::cures::{CureOffer, cure_offers};
-use super::searched::{case_of, name_of_circuit, name_of_table, search_of, trouble_name};
+use super::offers::{TroubleOffer, offers};
+use super::searched::{case_of, search_of, trouble_name};
 use super::state::{SearchState, standing};
 use crate::check;
 use crate::error::Refused;
-use crate::faults::knowledge::KNOWLEDGE;
 use crate::faults::message::FaultsMessage;
-use crate::faults::reach::searchable;
 use crate::message::Message;
 use crate::record::{Bike, Evidence, FaultClosing, FaultSearch, JobLink, JobReason, Trouble, jobs_with};
 
@@ -18,15 +17,6 @@ use crate::record::{Bike, Evidence, FaultClosing, FaultSearch, JobLink, JobReaso
 pub struct FaultAsk {
     /// Its id.
     pub search: Option<String>,
-}
-
-/// Trouble that can be searched.
-#[wire]
-pub struct TroubleOffer {
-    /// The trouble.
-    pub trouble: Trouble,
-    /// In words.
-    pub name: Message,
 }
 
 /// A search in a list.
@@ -79,17 +69,7 @@ pub fn fault_answer(bike: &Bike, ask: &FaultAsk) -> Result<FaultAnswer, Refused>
             (Some(state), cures)
         }
     };
-    Ok(FaultAnswer { offers: offers(), searches, search, state, cures })
-}
-
-fn offers() -> Vec<TroubleOffer> {
-    let table =
-        |id: &&str| TroubleOffer { trouble: Trouble::Table { table: (*id).to_owned() }, name: name_of_table(id) };
-    let circuit = |id: &str| TroubleOffer {
-        trouble: Trouble::Wiring { circuit: id.to_owned(), reworked: None },
-        name: name_of_circuit(id),
-    };
-    KNOWLEDGE.iter().map(table).chain(searchable().map(circuit)).collect()
+    Ok(FaultAnswer { offers: offers(bike), searches, search, state, cures })
 }
 
 fn card(bike: &Bike, id: &str, search: &FaultSearch) -> SearchCard {

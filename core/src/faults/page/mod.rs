@@ -2,12 +2,12 @@
 
 mod answer;
 mod cures;
+mod offers;
 mod searched;
 mod state;
 
-pub use answer::{
-    FaultAnswer, FaultAsk, SearchCard, TroubleOffer, answered, closed, fault_answer, started, taken_back,
-};
+pub use answer::{FaultAnswer, FaultAsk, SearchCard, answered, closed, fault_answer, started, taken_back};
 pub use cures::{CureOffer, CureWork, cure_work};
+pub use offers::TroubleOffer;
 pub use searched::{case_of, trouble_name};
 pub use state::{AnsweredCheck, Meaning, Question, SearchState, SearchStop, SettledOn, standing};
