@@ -11,7 +11,7 @@ async function barnFind(page: Page) {
   await press(page, 'Next');
   await page.getByRole('heading', { name: 'What kind of bike is it?' }).waitFor();
   await goTo(page, '#/bike/spec/standard/supply');
-  await page.getByRole('button', { name: /^System/ }).click();
+  await page.getByRole('button', { name: /^Voltage of the system/ }).click();
   await typeOnPad(page, '6');
   await press(page, 'Save');
   for (const end of ['front', 'rear']) {
