@@ -192,3 +192,22 @@ fn every_ready_made_job_that_packs_and_tables_name_is_there_and_one_cure_is_one_
         }
     }
 }
+
+#[test]
+fn a_plain_job_of_an_item_carries_the_caution_of_the_item_at_its_step() {
+    let mut cautioned = 0;
+    for known in packs() {
+        for item in known.items {
+            let mut bench = own_bike();
+            let reason = JobReason::Item { pack: known.id.clone(), item: item.id.clone() };
+            let made = put_right(&mut bench, reason).made.unwrap();
+            let JobAnswer { job, .. } = job(&bench, &made);
+            // A ready-made job has the cautions of its own steps.
+            if job.ready_made.is_none() {
+                assert_eq!(job.steps[0].caution, item.caution, "{}", item.id);
+                cautioned += u32::from(item.caution.is_some());
+            }
+        }
+    }
+    assert!(cautioned > 0, "at least one of them has one");
+}

@@ -26,8 +26,8 @@ pub(crate) struct Work {
 pub(crate) fn work_on(bike: &Bike, reason: &JobReason) -> Result<Work, Refusal> {
     match reason {
         JobReason::Item { pack, item } => {
-            let Item { title, how, job, .. } = item_of(pack, item)?;
-            let proof = Some(Step { text: how, ..Step::default() });
+            let Item { title, how, job, caution, .. } = item_of(pack, item)?;
+            let proof = Some(Step { text: how, caution, ..Step::default() });
             Ok(Work { title: Message::as_entered(title), ready_made: suiting(bike, job), minutes: None, proof })
         }
         JobReason::Fault { search, suspect } => {
