@@ -2,7 +2,7 @@
 
 use layshaft_core::error::Refusal;
 use layshaft_core::plan::plan_answer;
-use layshaft_core::record::{Job, JobReason, record_cards};
+use layshaft_core::record::{Delivery, Job, JobReason, record_cards};
 use layshaft_core::time::Moment;
 use layshaft_core::{
     bounds, brakes, coating, electrical, events, fasteners, faults, fluids, gearing, handbook, harness, inspection,
@@ -17,7 +17,8 @@ use crate::query::*;
 impl Bench {
     /// Accepted ranges, and what records are called.
     pub fn tables(&self, _: &BareAsk, _: &Moment) -> Result<TablesAnswer, Refusal> {
-        Ok(TablesAnswer { bounds: bounds::ALL.iter().map(bounds::Bound::card).collect(), records: record_cards() })
+        let bounds = bounds::ALL.iter().map(bounds::Bound::card).collect();
+        Ok(TablesAnswer { bounds, records: record_cards(), usual_delivery: Delivery::usual() })
     }
 
     /// What to do next, what cures, when the bike will be ready.

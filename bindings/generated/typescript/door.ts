@@ -7514,8 +7514,8 @@ export type PutPhotoAway = {
 id: string, };
 
 /**
- * Makes a job of what was found: the ready-made one where there is one that suits, else one of a single step. A job for it that is open,
- * or made from the same ready-made one, takes it on instead.
+ * Makes a job of what was found: the ready-made one where there is one that suits, else a plain one. A job that is open
+ * and was made from the same ready-made one takes it on instead; one that is open for the same reason refuses it.
  */
 export type PutRight = { 
 /**
@@ -9587,7 +9587,11 @@ bounds: Array<BoundCard>,
 /**
  * Kinds of records and their fields in words.
  */
-records: Array<RecordCard>, };
+records: Array<RecordCard>, 
+/**
+ * How long a part takes to come, where somebody begins who has no better number.
+ */
+usualDelivery: Delivery, };
 
 /**
  * Takes a reading.

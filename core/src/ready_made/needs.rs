@@ -35,11 +35,11 @@ pub struct NeededPart {
 }
 
 impl NeededPart {
-    /// The part as it goes on the list: wanted, with its size where the bike knows it. It comes in a week, give or take, until
+    /// The part as it goes on the list: wanted, with its size where the bike knows it. It comes in the usual time until
     /// its owner says better: without any time to come there would be no ready date.
     pub fn part(&self, bike: &Bike) -> Part {
         let size = self.size.and_then(|size| size.on(bike));
-        Part { title: self.title.clone(), size, delivery: Some(usual_delivery()), ..Part::default() }
+        Part { title: self.title.clone(), size, delivery: Some(Delivery::usual()), ..Part::default() }
     }
 
     /// Whether the bike has no use for it: a tube where the tyre runs without.
@@ -51,11 +51,6 @@ impl NeededPart {
             _ => false,
         }
     }
-}
-
-/// A week, give or take: judgement of our own, and where the form of a part begins too.
-fn usual_delivery() -> Delivery {
-    Delivery { least_days: 3.0, likely_days: 7.0, most_days: 14.0, ..Delivery::default() }
 }
 
 impl SizeOf {

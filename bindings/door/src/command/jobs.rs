@@ -91,8 +91,8 @@ pub struct AddReadyMade {
     pub ready_made: String,
 }
 
-/// Makes a job of what was found: the ready-made one where there is one that suits, else one of a single step. A job for it that is open,
-/// or made from the same ready-made one, takes it on instead.
+/// Makes a job of what was found: the ready-made one where there is one that suits, else a plain one. A job that is open
+/// and was made from the same ready-made one takes it on instead; one that is open for the same reason refuses it.
 #[wire]
 pub struct PutRight {
     /// What was found.

@@ -39,6 +39,13 @@ pub struct Delivery {
     pub long_tail: Option<bool>,
 }
 
+impl Delivery {
+    /// Where somebody begins who has no better number: a week, give or take. Judgement of our own.
+    pub fn usual() -> Self {
+        Self { least_days: 3.0, likely_days: 7.0, most_days: 14.0, ..Self::default() }
+    }
+}
+
 /// A part.
 #[wire(lenient, stored)]
 pub struct Part {

@@ -1,14 +1,16 @@
 // Accepted ranges and the names of records and fields, read once from the core: the UI has no table of its own.
 import { desk } from './desk.svelte.ts';
-import type { BoundCard, BoundId } from '../../door/wire.ts';
+import type { BoundCard, BoundId, Delivery } from '../../door/wire.ts';
 
 class Tables {
   #bounds = $state.raw(new Map<BoundId, BoundCard>());
   #records = $state.raw(new Map<string, string>());
+  #usualDelivery = $state.raw<Delivery | undefined>();
 
   async load() {
     const tables = await desk.ask<'tables'>({ kind: 'tables' });
     this.#bounds = new Map(tables.bounds.map((card) => [card.id, card]));
+    this.#usualDelivery = tables.usualDelivery;
     this.#records = new Map(
       tables.records.flatMap((card) => [
         [card.recordKind, card.words] as const,
@@ -25,6 +27,11 @@ class Tables {
   /** What a field of a record is called; `wait.hours` stands inside another. */
   field(kind: string, field: string): string {
     return this.#records.get(`${kind}.${field}`) ?? field;
+  }
+
+  /** How long a part takes to come, where nobody knows better. */
+  get usualDelivery(): Delivery | undefined {
+    return this.#usualDelivery;
   }
 
   /** An accepted range. */
