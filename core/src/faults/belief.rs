@@ -116,6 +116,11 @@ pub(super) fn tolerance(predicted: f64) -> f64 {
     TOLERANCE_VOLTS.hypot(TOLERANCE_SHARE * predicted)
 }
 
+/// Whether a voltage is below zero by more than a meter may be off, so that the leads or the current are the other way round.
+pub(super) fn is_reversed(volts: f64) -> bool {
+    volts <= -TOLERANCE_VOLTS
+}
+
 /// Entropy of a distribution, bits.
 pub(super) fn entropy(shares: &[f64]) -> f64 {
     -shares.iter().filter(|share| **share > 0.0).map(|share| share * share.log2()).sum::<f64>()

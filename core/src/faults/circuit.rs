@@ -5,6 +5,7 @@
 
 use layshaft_wire::wire;
 
+use super::belief::is_reversed;
 use super::case::{Check, CheckOutcome, Cover, Metering, Suspect, TroubleCase};
 use super::message::{CircuitCheckMessage, FaultsMessage};
 use crate::bounds;
@@ -203,7 +204,7 @@ fn voltage_check(
     }
     let outcome = |(at, (low, high)): (usize, &(f64, f64))| CheckOutcome {
         id: format!("group {at}"),
-        label: if high - low < 0.1 && *low <= -0.05 {
+        label: if high - low < 0.1 && is_reversed(*low) {
             CircuitCheckMessage::Reversed { volts: Unit::Volt.of(*low) }.into()
         } else if high - low < 0.1 {
             CircuitCheckMessage::About { volts: Unit::Volt.of(low.abs()) }.into()

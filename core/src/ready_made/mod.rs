@@ -1,4 +1,5 @@
-//! What the program brings along: ready-made jobs, alone and in packages, kinds of bikes to start from, and typical product sheets, to be taken over and changed.
+//! What the program brings along, to be taken over and changed: ready-made jobs, alone and in packages, kinds of bikes to
+//! start from, and typical product sheets.
 
 mod jobs;
 mod kinds;

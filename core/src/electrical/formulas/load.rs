@@ -9,6 +9,8 @@ use crate::record::{Consumer, ConsumerRole, LightSource, Slot, Use};
 
 /// Share of the time that an indicator is lit. Rules fix the rate, not the share; half is what flashers are made for.
 const INDICATOR_DUTY: f64 = 0.5;
+/// Current of a filament goes with this power of its voltage; watts with one more.
+pub(super) const FILAMENT_CURRENT: f64 = 0.55;
 
 /// Watts of a filament lamp off its test voltage.
 ///
@@ -22,7 +24,7 @@ const INDICATOR_DUTY: f64 = 0.5;
 /// assert!((lamp_watts(25.0, 13.5, 14.4) - 27.63).abs() < 0.005);
 /// ```
 pub fn lamp_watts(watts: f64, test_volts: f64, volts: f64) -> f64 {
-    watts * (volts / test_volts).powf(1.55)
+    watts * (volts / test_volts).powf(1.0 + FILAMENT_CURRENT)
 }
 
 /// Watts of a consumer, all of its count, at a voltage.

@@ -7,6 +7,8 @@ use crate::record::Supply;
 
 /// Nominal voltage that the figures below belong to, volts.
 pub(crate) const SIX_CELLS: f64 = 12.0;
+/// Test voltage of lamps, volts (UN R37).
+const TEST: f64 = 13.5;
 
 /// Voltages of the electrical system.
 #[derive(Clone, Copy, Debug, PartialEq)]
@@ -48,7 +50,7 @@ impl Volts {
             system,
             standing: 12.6 * scale,
             charging: supply.charging_volts.unwrap_or(14.0 * scale),
-            test: 13.5 * scale,
+            test: TEST * scale,
             system_assumed: supply.system_volts.is_none(),
             charging_assumed: supply.charging_volts.is_none(),
         }
@@ -64,7 +66,7 @@ impl Volts {
     /// ```
     pub fn at_coil(supply: &Supply) -> Self {
         let system = supply.system_volts.unwrap_or(SIX_CELLS);
-        let test = 13.5 * system / SIX_CELLS;
+        let test = TEST * system / SIX_CELLS;
         let held = supply.charging_volts.filter(|_| supply.kind().is_regulated());
         Self {
             system,

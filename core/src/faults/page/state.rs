@@ -3,7 +3,7 @@
 use layshaft_wire::wire;
 
 use crate::error::Refused;
-use crate::faults::belief::{Belief, after, weigh};
+use crate::faults::belief::{Belief, after, is_reversed, weigh};
 use crate::faults::case::{Check, TroubleCase, check_case};
 use crate::faults::cures::Cures;
 use crate::faults::message::{FaultsMessage, FaultsSource};
@@ -192,7 +192,7 @@ fn answers(case: &TroubleCase, evidence: &[Evidence], surprising: Option<&str>) 
     let line = |answer: &Evidence| {
         let check = case.check(answer.check())?;
         let said = match answer {
-            Evidence::Read { volts, .. } if *volts < 0.0 => {
+            Evidence::Read { volts, .. } if is_reversed(*volts) => {
                 FaultsMessage::VoltsReversed { volts: Unit::Volt.of(*volts) }.into()
             }
             Evidence::Read { volts, .. } => FaultsMessage::VoltsRead { volts: Unit::Volt.of(*volts) }.into(),

@@ -1,11 +1,9 @@
 //! The voltage that an unregulated lighting coil drives its lamps to.
 
 use crate::bounds;
+use crate::electrical::formulas::load::FILAMENT_CURRENT;
 use crate::electrical::formulas::sources;
 use crate::quantity::{formula, within};
-
-/// Current of a filament lamp goes with this power of its voltage.
-const CURRENT: f64 = 0.55;
 
 /// Voltage at the lamps of an unregulated lighting coil, volts, at most.
 ///
@@ -22,7 +20,7 @@ const CURRENT: f64 = 0.55;
 /// assert!((coil_lamp_volts(6.75, 20.0, 15.0) - 11.388).abs() < 0.001);
 /// ```
 pub fn coil_lamp_volts(rated_volts: f64, coil_watts: f64, lamp_watts: f64) -> f64 {
-    rated_volts * (coil_watts / lamp_watts).powf(1.0 / CURRENT)
+    rated_volts * (coil_watts / lamp_watts).powf(1.0 / FILAMENT_CURRENT)
 }
 
 formula! {
