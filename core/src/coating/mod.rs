@@ -14,11 +14,11 @@ pub use formulas::{
     Activation, ActivationFrom, ClimateLog, CureAge, CurePace, CureRate, DewPoint, HoursAtRate, Milestone,
     SurfaceMargin, activation_of, cure_end_ms, dew_point, equivalent_age, paced_rate, rate_factor, surface_margin,
 };
-pub use judge::{Hold, OnHold, PaintNeed, holds_of, paint_needs};
+pub use judge::{CoatsToCome, Hold, OnHold, PaintNeed, holds_of, paint_needs};
 pub(crate) use message::{CoatingMessage, CoatingWorking, CureMessage, ProcessMessage};
+pub(crate) use page::unfinished_processes;
 pub use page::{
     CureAnswer, CureAsk, CurePoint, ProcessAnswer, ProcessAsk, ProcessState, StepAnswer, against_it, cure_answer,
-    process_answer, running_cures, running_processes,
+    process_answer, process_of_job, running_cures, running_processes,
 };
-
 pub use plans::process_plans;

@@ -101,6 +101,11 @@ impl ClimateLog {
         Self { set, ..self.clone() }
     }
 
+    /// The same log as seen at another moment.
+    pub(crate) fn seen_at(self, now_ms: i64) -> Self {
+        Self { now_ms: now_ms.clamp(EARLIEST_MS, LATEST_MS), ..self }
+    }
+
     /// Whether it stands elsewhere at a moment, so that the air of the garage says nothing.
     pub(crate) fn is_elsewhere_at(&self, at_ms: i64) -> bool {
         self.set_at(at_ms).is_some_and(|set| set.celsius.is_some() && !set.tried)

@@ -10,5 +10,6 @@ mod words;
 
 pub use ask::{CureAnswer, CureAsk, CurePoint};
 pub use cure::{against_it, cure_answer, running_cures};
-pub use process::{process_answer, running_processes};
+pub(crate) use process::unfinished_processes;
+pub use process::{process_answer, process_of_job, running_processes};
 pub use process_ask::{ProcessAnswer, ProcessAsk, ProcessState, StepAnswer};

@@ -2,82 +2,50 @@
 
 use super::cure::mean_celsius;
 use super::process_words::{self, Next, Window};
-use crate::coating::formulas::{ClimateLog, Pace, cure_end_ms, hours_between, when_reached};
-use crate::coating::judge::{OnHold, on_hold, paint_needs, together};
+use crate::coating::formulas::{ClimateLog, Pace, hours_between};
+use crate::coating::judge::{OnHold, Paint, Walked, all_cured_ms, on_hold, paint_needs, together, walk};
 use crate::coating::message::CoatingMessage;
 use crate::coating::{ProcessAnswer, ProcessAsk, ProcessState, StepAnswer};
 use crate::error::Refused;
 use crate::message::Message;
-use crate::record::{Bike, Layer, Process, Product, Stay, area_of, laid};
+use crate::record::{Bike, JobState, Layer, Process, ProcessStep, area_of, laid};
 use crate::time::Moment;
 
-/// The topmost paint at some point of the process.
-#[derive(Clone)]
-struct Below<'a> {
-    name: &'a str,
-    product: &'a Product,
-    on_ms: i64,
-    climate: ClimateLog,
+/// The window for what goes on a paint, on the can and here, in one sentence.
+fn window(below: &Paint, layer: Layer) -> Option<Message> {
+    let product = below.product;
+    let (from_hours, from_ms) = match layer {
+        Layer::Decal => {
+            let handle = product.handle_hours.or(product.touch_dry_hours).unwrap_or_default();
+            (below.opening_hours()?.max(handle), below.bears_decal_ms())
+        }
+        _ => (below.opening_hours()?, below.opens_ms()),
+    };
+    let until_ms = below.shuts_ms();
+    let here = |at_ms| hours_between(below.on_ms, at_ms);
+    Some(process_words::window(&Window {
+        below: below.name,
+        at_celsius: Pace::of(product).at_celsius,
+        on_can: (from_hours, product.recoat_to_hours),
+        here: (from_ms.map(here), until_ms.map(here)),
+        celsius_here: until_ms.or(from_ms).and_then(|end_ms| mean_celsius(&below.climate, below.on_ms, end_ms)),
+        lowest_celsius: product.lowest_celsius,
+    }))
 }
 
-impl Below<'_> {
-    /// When it has come as far as so many hours on the can.
-    fn reaches(&self, hours: Option<f64>) -> Option<i64> {
-        when_reached(&Pace::of(self.product), self.on_ms, &[hours?], &self.climate).into_iter().next().flatten()
+/// A step with its window, as the page shows it.
+fn shown(step: &ProcessStep, walked: &Walked, next: bool) -> StepAnswer {
+    StepAnswer {
+        name: step.name.clone(),
+        layer: step.layer,
+        product: step.product.as_ref().map(|product| product.name.clone()),
+        coat: walked.coat.map(|(id, _)| id.clone()),
+        laid_ms: walked.laid_ms,
+        from_ms: walked.from_ms.filter(|from_ms| *from_ms > i64::MIN),
+        until_ms: walked.below.as_ref().and_then(Paint::shuts_ms),
+        reason: walked.below.as_ref().and_then(|paint| window(paint, step.layer)),
+        next,
     }
-
-    /// Hours on the can until the next coat may go on: by its window, else when it may be touched or handled.
-    fn opening_hours(&self) -> Option<f64> {
-        let product = self.product;
-        let known = product.recoat_from_hours.or(product.touch_dry_hours).or(product.handle_hours);
-        known.or(product.end_hours())
-    }
-
-    fn opens_ms(&self) -> Option<i64> {
-        self.reaches(self.opening_hours())
-    }
-
-    /// From when a decal may lie on it: it has to bear a finger, and the next coat has to be allowed.
-    fn bears_decal_ms(&self) -> Option<i64> {
-        let opens_ms = self.opens_ms()?;
-        let handle = self.product.handle_hours.or(self.product.touch_dry_hours);
-        Some(opens_ms.max(self.reaches(handle).unwrap_or(opens_ms)))
-    }
-
-    fn shuts_ms(&self) -> Option<i64> {
-        self.reaches(self.product.recoat_to_hours)
-    }
-
-    /// The window for what goes on it, on the can and here, in one sentence.
-    fn window(&self, layer: Layer) -> Option<Message> {
-        let product = self.product;
-        let (from_hours, from_ms) = match layer {
-            Layer::Decal => {
-                let handle = product.handle_hours.or(product.touch_dry_hours).unwrap_or_default();
-                (self.opening_hours()?.max(handle), self.bears_decal_ms())
-            }
-            _ => (self.opening_hours()?, self.opens_ms()),
-        };
-        let until_ms = self.shuts_ms();
-        let here = |at_ms| hours_between(self.on_ms, at_ms);
-        Some(process_words::window(&Window {
-            below: self.name,
-            at_celsius: Pace::of(product).at_celsius,
-            on_can: (from_hours, product.recoat_to_hours),
-            here: (from_ms.map(here), until_ms.map(here)),
-            celsius_here: until_ms.or(from_ms).and_then(|end_ms| mean_celsius(&self.climate, self.on_ms, end_ms)),
-            lowest_celsius: product.lowest_celsius,
-        }))
-    }
-}
-
-/// A step as the walk through the process finds it.
-struct Walked<'a> {
-    sheet: StepAnswer,
-    /// The paint below it.
-    below: Option<Below<'a>>,
-    /// Its own paint, laid or foreseen.
-    own: Option<Below<'a>>,
 }
 
 /// The page of a process, or of a plan that would begin now.
@@ -101,12 +69,12 @@ pub fn process_answer(bike: &Bike, ask: &ProcessAsk, moment: &Moment) -> Result<
     }
 }
 
-/// The processes that run: not ended, and cured for no longer than seven days. The next to do something for comes first.
+/// The paint jobs that are under way: not ended, not waiting for their job to begin, and cured for no longer than seven days.
+/// The next to do something for comes first.
 pub fn running_processes(bike: &Bike, moment: &Moment) -> Vec<ProcessAnswer> {
     const LINGERS_MS: i64 = 7 * 24 * 3_600_000;
-    let open = bike.processes.iter().filter(|(_, process)| process.ended_ms.is_none());
-    let mut sheets: Vec<ProcessAnswer> = open
-        .filter_map(|(id, process)| Some(lay_out(bike, Some(id), process.clone().checked().ok()?, moment)))
+    let mut sheets: Vec<ProcessAnswer> = not_ended(bike, moment)
+        .filter(|sheet| !sheet.stands_by(bike))
         .filter(|sheet| {
             let cured_ms = sheet.cured_ms.filter(|_| sheet.state == ProcessState::Cured);
             cured_ms.is_none_or(|cured_ms| moment.now_ms.saturating_sub(cured_ms) <= LINGERS_MS)
@@ -119,37 +87,64 @@ pub fn running_processes(bike: &Bike, moment: &Moment) -> Vec<ProcessAnswer> {
     sheets
 }
 
+/// The paint jobs that are neither ended nor cured, begun or not.
+pub(crate) fn unfinished_processes(bike: &Bike, moment: &Moment) -> Vec<ProcessAnswer> {
+    not_ended(bike, moment).filter(|sheet| sheet.state != ProcessState::Cured).collect()
+}
+
+/// The coats of a job: those that are not ended, else those that were last.
+pub fn process_of_job(bike: &Bike, job: &str, moment: &Moment) -> Option<ProcessAnswer> {
+    let of_it = bike.processes.iter().filter(|(_, process)| process.job.as_deref() == Some(job));
+    let (id, process) = of_it.max_by_key(|(_, process)| (process.ended_ms.is_none(), process.ended_ms))?;
+    Some(lay_out(bike, Some(id), process.clone().checked().ok()?, moment))
+}
+
+fn not_ended(bike: &Bike, moment: &Moment) -> impl Iterator<Item = ProcessAnswer> {
+    let open = bike.processes.iter().filter(|(_, process)| process.ended_ms.is_none());
+    open.filter_map(|(id, process)| Some(lay_out(bike, Some(id), process.clone().checked().ok()?, moment)))
+}
+
+impl ProcessAnswer {
+    /// Whether it waits for its job to begin: nothing is on, and the job is open, or put away.
+    pub fn stands_by(&self, bike: &Bike) -> bool {
+        let waits = |job: &String| bike.jobs.get(job).is_none_or(|job| job.state == JobState::Open);
+        self.state == ProcessState::Ready && self.process.job.as_ref().is_some_and(waits)
+    }
+}
+
 fn lay_out(bike: &Bike, id: Option<&String>, process: Process, moment: &Moment) -> ProcessAnswer {
     let climate = ClimateLog::of(bike, moment);
     let now_ms = climate.now_ms();
-    let walked = walk(bike, id, &process, &climate);
-    let next = walked.iter().find(|step| step.sheet.next);
-    let ends: Vec<Option<i64>> = walked
+    let on = id.map(|id| laid(id, bike.coats.iter())).unwrap_or_default();
+    let walked = walk(&on, &process, &climate);
+    let number = walked.iter().position(|step| step.laid_ms.is_none());
+    let steps: Vec<StepAnswer> = process
+        .steps
         .iter()
-        .filter_map(|step| step.own.as_ref())
-        .map(|own| cure_end_ms(own.product, own.on_ms, &own.climate))
+        .zip(&walked)
+        .enumerate()
+        .map(|(at, (step, walked))| shown(step, walked, number == Some(at)))
         .collect();
-    let foreseen = process.steps.iter().filter(|step| step.product.is_some()).count() == ends.len();
-    let ends: Option<Vec<i64>> = ends.into_iter().collect();
-    let cured_ms = ends.filter(|_| foreseen).and_then(|ends| ends.into_iter().max());
+    let next = number.and_then(|number| steps.get(number).zip(walked.get(number)));
+    let below = next.and_then(|(_, walked)| walked.below.as_ref());
+    let cured_ms = all_cured_ms(&process, &walked);
     let state = match next {
-        Some(step) => state_of(step, &process, now_ms),
+        Some((sheet, _)) => state_of(sheet, below, &process, now_ms),
         None if cured_ms.is_some_and(|cured_ms| cured_ms <= now_ms) => ProcessState::Cured,
         None => ProcessState::AllOn,
     };
-    let next_step = walked.iter().position(|step| step.sheet.next).and_then(|number| process.steps.get(number));
     // The next coat goes on where the part stands.
-    let there = next.and_then(|step| step.below.as_ref()).map_or(&climate, |below| &below.climate);
-    let (against, before) = next_step
-        .and_then(|step| step.product.as_ref())
+    let there = below.map_or(&climate, |below| &below.climate);
+    let (against, before) = number
+        .and_then(|number| process.steps.get(number)?.product.as_ref())
         .map(|product| super::cure::before_it_goes_on(product, there, moment))
         .unwrap_or_default();
     let said = Next {
         state,
         in_this_air: against.is_empty(),
-        step: next.map(|step| &step.sheet),
-        below: next.and_then(|step| step.below.as_ref()).map(|below| below.name),
-        over_decal: over_decal(&walked),
+        step: next.map(|(sheet, _)| sheet),
+        below: below.map(|below| below.name),
+        over_decal: over_decal(&steps),
         cured_ms,
     };
     let waits_for = |job: &crate::record::Job| process.job.as_ref().is_some_and(|id| job.after.contains(id));
@@ -169,70 +164,16 @@ fn lay_out(bike: &Bike, id: Option<&String>, process: Process, moment: &Moment) 
         findings: process_words::findings(&said, &process, &moment.zone),
         square_metres: area_of(&process.surfaces).ok(),
         paint: paint_needs(&process),
-        steps: walked.into_iter().map(|step| step.sheet).collect(),
+        steps,
         process,
     }
 }
 
-/// Goes through the steps from the lowest up: what is on stays as it is, the rest is foreseen as early as it may be.
-fn walk<'a>(bike: &'a Bike, id: Option<&String>, process: &'a Process, climate: &ClimateLog) -> Vec<Walked<'a>> {
-    let now_ms = climate.now_ms();
-    let on = id.map(|id| laid(id, bike.coats.iter())).unwrap_or_default();
-    let coat_of = |step: usize| on.iter().rev().find(|(of, _, _)| *of == step);
-    let laid_ms = |step: usize| match process.steps.get(step) {
-        Some(decal) if decal.product.is_none() => decal.done_ms,
-        _ => coat_of(step).map(|(_, _, coat)| coat.applied_ms),
-    };
-    let next = process.next_step(|step| laid_ms(step).is_some());
-    let mut walked: Vec<Walked> = Vec::new();
-    let mut below: Option<Below> = None;
-    let mut stays: Vec<Stay> = Vec::new();
-    // When the step before was laid, or is foreseen; none when that cannot be known.
-    let mut before_ms = Some(i64::MIN);
-    for (number, step) in process.steps.iter().enumerate() {
-        let opens_ms = match (&below, step.layer) {
-            (None, _) => Some(i64::MIN),
-            (Some(paint), Layer::Decal) => paint.bears_decal_ms(),
-            (Some(paint), _) => paint.opens_ms(),
-        };
-        let from_ms = opens_ms.zip(before_ms).map(|(opens_ms, before_ms)| opens_ms.max(before_ms));
-        let coat = coat_of(number);
-        let at_ms = laid_ms(number).or(from_ms.map(|from_ms| from_ms.max(now_ms)));
-        let sheet = StepAnswer {
-            name: step.name.clone(),
-            layer: step.layer,
-            product: step.product.as_ref().map(|product| product.name.clone()),
-            coat: coat.map(|(_, id, _)| (*id).clone()),
-            laid_ms: laid_ms(number),
-            from_ms: from_ms.filter(|from_ms| *from_ms > i64::MIN),
-            until_ms: below.as_ref().and_then(Below::shuts_ms),
-            reason: below.as_ref().and_then(|paint| paint.window(step.layer)),
-            next: next == Some(number),
-        };
-        if let Some((_, _, coat)) = coat {
-            stays.clone_from(&coat.stays);
-        }
-        let used = coat.map(|(_, _, coat)| &coat.product).or(step.product.as_ref());
-        let own = used.zip(at_ms).map(|(product, on_ms)| Below {
-            name: &step.name,
-            product,
-            on_ms,
-            climate: climate.with_stays(&stays),
-        });
-        before_ms = at_ms;
-        walked.push(Walked { sheet, below: below.clone(), own: own.clone() });
-        if step.product.is_some() {
-            below = own;
-        }
-    }
-    walked
-}
-
-fn state_of(step: &Walked, process: &Process, now_ms: i64) -> ProcessState {
-    let Some(below) = &step.below else { return ProcessState::Ready };
+fn state_of(step: &StepAnswer, below: Option<&Paint>, process: &Process, now_ms: i64) -> ProcessState {
+    let Some(below) = below else { return ProcessState::Ready };
     let sanded = process.sanded_ms.is_some_and(|sanded_ms| (below.on_ms..=now_ms).contains(&sanded_ms));
     let passed = |at_ms: Option<i64>| at_ms.is_some_and(|at_ms| at_ms <= now_ms);
-    match (passed(step.sheet.until_ms), passed(step.sheet.from_ms)) {
+    match (passed(step.until_ms), passed(step.from_ms)) {
         (true, _) if sanded => ProcessState::Sanded,
         (true, _) => ProcessState::SandFirst,
         (false, true) => ProcessState::Open,
@@ -241,16 +182,16 @@ fn state_of(step: &Walked, process: &Process, now_ms: i64) -> ProcessState {
 }
 
 /// Whether a decal lies bare, so that sanding has to spare it.
-fn over_decal(walked: &[Walked]) -> bool {
-    let on = walked.iter().rev().find(|step| step.sheet.laid_ms.is_some());
-    on.is_some_and(|step| step.sheet.layer == Layer::Decal)
+fn over_decal(steps: &[StepAnswer]) -> bool {
+    let on = steps.iter().rev().find(|step| step.laid_ms.is_some());
+    on.is_some_and(|step| step.layer == Layer::Decal)
 }
 
 /// What waits for the coats that are on. While steps are still to come, it waits for the end of all of them.
 fn holds(walked: &[Walked], process: &Process, all_ms: Option<Option<i64>>, now_ms: i64) -> Vec<OnHold> {
     let mut holds = Vec::new();
-    for own in walked.iter().filter(|step| step.sheet.coat.is_some()).filter_map(|step| step.own.as_ref()) {
-        let cured_ms = cure_end_ms(own.product, own.on_ms, &own.climate);
+    for own in walked.iter().filter(|step| step.coat.is_some()).filter_map(|step| step.own.as_ref()) {
+        let cured_ms = own.cured_ms();
         let ahead = |at_ms: Option<i64>| at_ms.is_none_or(|at_ms| at_ms > now_ms);
         if !ahead(cured_ms) && all_ms.is_none() {
             continue;

@@ -4,14 +4,14 @@
 use super::running::{Running, endless};
 use super::task::{ReleaseCause, SANDING_MS, Task};
 use super::waits::WaitRule;
-use crate::coating::{ProcessAnswer, ProcessState, running_processes};
+use crate::coating::{CoatsToCome, ProcessAnswer, ProcessState, unfinished_processes};
 use crate::message::{Duration, ListStyle, Message};
 use crate::plan::message::{PlanFindingMessage, PlanWaitMessage};
 use crate::quantity::{Finding, FindingCode, Weight};
-use crate::record::{Bike, JobState, Product};
+use crate::record::{Bike, JobState};
 use crate::time::Moment;
 
-/// A paint job that runs.
+/// A paint job that runs, or that waits for its job to begin.
 #[derive(Clone, Debug)]
 pub(crate) struct Painting {
     /// Id of the process.
@@ -24,6 +24,8 @@ pub(crate) struct Painting {
     pub(crate) cured_ms: Option<i64>,
     /// What is still to be laid; none when everything is on.
     pub(crate) next: Option<NextCoat>,
+    /// It waits for its job to begin.
+    stands_by: bool,
 }
 
 /// The coats that are to come.
@@ -37,43 +39,32 @@ pub(crate) struct NextCoat {
     pub(crate) until_ms: Option<i64>,
     /// Its window closed unused, and the coat below is not sanded yet.
     pub(crate) sand_first: bool,
-    /// From the next to the last, each as early as it may; none when that cannot be known.
-    between_ms: Option<i64>,
-    /// What is laid last.
-    last: Option<Product>,
+    /// All that are to come.
+    coats: CoatsToCome,
 }
 
-/// The paint jobs that run and are not cured yet.
+/// The paint jobs that are not cured yet.
 pub(crate) fn paintings(bike: &Bike, moment: &Moment) -> Vec<Painting> {
-    let running = running_processes(bike, moment).into_iter();
-    let open = running.filter(|sheet| sheet.state != ProcessState::Cured);
+    let open = unfinished_processes(bike, moment).into_iter();
     open.filter_map(|sheet| Painting::of(sheet, bike, moment.at_ms())).collect()
 }
 
 impl Painting {
     fn of(sheet: ProcessAnswer, bike: &Bike, now_ms: i64) -> Option<Painting> {
-        let next = sheet.steps.iter().position(|step| step.next).map(|number| {
-            let at = |number: usize| sheet.steps.get(number).and_then(|step| step.from_ms);
-            let from_ms = at(number).unwrap_or(now_ms).max(now_ms);
-            let painted = |number: &usize| sheet.process.steps.get(*number).is_some_and(|step| step.product.is_some());
-            let last = (number..sheet.steps.len()).rev().find(painted);
-            let last_ms = last.and_then(|last| if last == number { Some(from_ms) } else { at(last) });
-            NextCoat {
-                from_ms,
-                opens_ms: at(number),
-                until_ms: sheet.steps.get(number).and_then(|step| step.until_ms),
-                sand_first: sheet.state == ProcessState::SandFirst,
-                between_ms: last_ms.map(|last_ms| (last_ms - from_ms).max(0)),
-                last: last.and_then(|last| sheet.process.steps.get(last)?.product.clone()),
-            }
+        let id = sheet.id.clone()?;
+        let next = sheet.steps.iter().find(|step| step.next).map(|step| NextCoat {
+            from_ms: step.from_ms.unwrap_or(now_ms).max(now_ms),
+            opens_ms: step.from_ms,
+            until_ms: step.until_ms,
+            sand_first: sheet.state == ProcessState::SandFirst,
+            coats: CoatsToCome::of(bike, &id, &sheet.process),
         });
-        Some(Painting {
-            id: sheet.id?,
-            title: sheet.process.title,
-            job: sheet.process.job.filter(|job| bike.jobs.contains_key(job)),
-            cured_ms: sheet.cured_ms,
-            next,
-        })
+        let stands_by = sheet.stands_by(bike);
+        let job = sheet.process.job.filter(|job| bike.jobs.contains_key(job));
+        // A job that was put away took its coats along.
+        let away = stands_by && job.is_none();
+        let painting = Painting { id, title: sheet.process.title, job, cured_ms: sheet.cured_ms, next, stands_by };
+        Some(painting).filter(|_| !away)
     }
 
     /// Its name among the waits that run.
@@ -81,15 +72,18 @@ impl Painting {
         format!("process {}", self.id)
     }
 
-    /// As a wait that runs: the ready date never comes before it.
-    pub(crate) fn running(&self, findings: &mut Vec<Finding>) -> Running {
+    /// As a wait that runs: the ready date never comes before it. None while it waits for its job.
+    pub(crate) fn running(&self, findings: &mut Vec<Finding>) -> Option<Running> {
+        if self.stands_by {
+            return None;
+        }
         let name =
             Message::from(if self.next.is_some() { PlanWaitMessage::CoatsToCome } else { PlanWaitMessage::CoatsCure });
         if self.cured_ms.is_none() {
             findings.push(endless(name.clone(), &self.title));
         }
         let (id, title, over_ms) = (self.running_id(), self.title.clone(), self.cured_ms);
-        Running { id, name: Some(name), title, over_ms, closes_ms: None }
+        Some(Running { id, name: Some(name), title, over_ms, closes_ms: None })
     }
 
     /// What it asks of its job that is not done: the next coat in its window, the last one cured.
@@ -102,13 +96,8 @@ impl Painting {
         if let Some(opens_ms) = next.opens_ms {
             task.wait_for(opens_ms, ReleaseCause::Coat(self.title.clone()));
         }
-        task.wait = match (&next.last, next.between_ms, self.cured_ms) {
-            (Some(last), Some(between_ms), Some(_)) => {
-                WaitRule::Coats(Box::new(last.clone()), (between_ms - task.work_ms).max(0))
-            }
-            (None, _, Some(cured_ms)) => WaitRule::Until(cured_ms),
-            _ => WaitRule::Unknown,
-        };
+        let never = self.cured_ms.is_none() && !self.stands_by;
+        task.wait = if never { WaitRule::Unknown } else { WaitRule::Coats(Box::new(next.coats.clone()), task.work_ms) };
         let still_open = next.until_ms.filter(|until_ms| *until_ms >= moment.at_ms());
         if let Some(until_ms) = still_open {
             task.begin_by_ms = Some(task.begin_by_ms.map_or(until_ms, |by_ms| by_ms.min(until_ms)));

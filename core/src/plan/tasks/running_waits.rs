@@ -62,7 +62,7 @@ pub(crate) fn running_waits(
         let (id, title) = (format!("coat {id}"), coat.title.clone());
         running.push(Running { id, name, title, over_ms, closes_ms: None });
     }
-    running.extend(paintings.iter().map(|painting| painting.running(findings)));
+    running.extend(paintings.iter().filter_map(|painting| painting.running(findings)));
     running
 }
 

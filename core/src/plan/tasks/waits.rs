@@ -5,7 +5,7 @@ use std::cell::RefCell;
 use std::collections::BTreeMap;
 
 use crate::bounds;
-use crate::coating::{ClimateLog, cure_end_ms};
+use crate::coating::{ClimateLog, CoatsToCome, cure_end_ms};
 use crate::ready_made::typical_product;
 use crate::record::{Bike, Coat, Product, Wait};
 use crate::time::{HOUR_MS, Moment};
@@ -19,8 +19,8 @@ pub(crate) enum WaitRule {
     Fixed(i64),
     /// Full cure of a product.
     Cure(Box<Product>),
-    /// Coats to come: so many milliseconds until the last goes on, then its full cure.
-    Coats(Box<Product>, i64),
+    /// Coats to come, which take so many milliseconds of work: their windows, then the full cure of them all.
+    Coats(Box<CoatsToCome>, i64),
     /// Until an instant.
     Until(i64),
     /// Neither hours nor a product with a full cure are known.
@@ -71,7 +71,9 @@ impl Clockwork {
             WaitRule::Fixed(long_ms) => Some(begins_ms.saturating_add(*long_ms)),
             WaitRule::Unknown => None,
             WaitRule::Cure(product) => self.cured_ms(product, begins_ms),
-            WaitRule::Coats(product, after_ms) => self.cured_ms(product, begins_ms.saturating_add(*after_ms)),
+            WaitRule::Coats(coats, work_ms) => {
+                coats.cured_ms(begins_ms.saturating_sub(*work_ms), begins_ms, &self.climate)
+            }
             WaitRule::Until(until_ms) => Some(begins_ms.max(*until_ms)),
         }
     }

@@ -3,7 +3,7 @@
 
 use super::example::*;
 use crate::plan::schedule::{Scheduled, schedule};
-use crate::record::{Bike, Coat, Job, JobState, Layer, Process, ProcessStep, Product};
+use crate::record::{Bike, Climate, Coat, Job, JobState, Layer, Process, ProcessStep, Product};
 use crate::time::{HOUR_MS, Moment};
 
 /// Touch dry after one hour, the next coat from 2 h to `until` hours, cured after 48 h.
@@ -164,4 +164,34 @@ fn a_window_that_opens_before_the_bench_time_of_the_day_turns_nothing_over() {
     assert!(row(&after, "paint").blocked_by.is_empty());
     assert_eq!(before.ready_ms, after.ready_ms);
     assert!(before.rows.iter().all(|one| one.work == row(&after, &one.job).work), "{before:?} {after:?}");
+}
+
+#[test]
+fn coats_that_are_not_begun_are_reckoned_from_the_day_on_which_their_job_begins() {
+    let mut made = tank(24.0, 0, 0);
+    made.jobs.insert("paint".to_owned(), job("paint", 1.0, &[]));
+    let plan = plan(&made);
+    // The first at 19:00, the second at 21:00, the third at 23:00; cured on Thursday at 23:00.
+    assert_eq!(work_ms(&plan, "paint"), (at("2026-03-24", 19 * 60), at("2026-03-24", 20 * 60)));
+    assert!(near(row(&plan, "paint").wait_until_ms, at("2026-03-26", 23 * 60)), "{:?}", row(&plan, "paint"));
+    assert_eq!(work_ms(&plan, "fit").0, at("2026-03-28", 9 * 60));
+    assert!(!plan.held_by.english().contains("coats to come"), "{}", plan.held_by);
+    // Put away with its job, it holds nothing.
+    made.jobs.remove("paint");
+    made.jobs.get_mut("fit").unwrap().after.clear();
+    assert_eq!(schedule(&made, &tuesday_noon()).ready_ms, Some(at("2026-03-24", 20 * 60)));
+}
+
+#[test]
+fn a_garage_that_is_cold_today_leaves_a_date_to_coats_that_begin_later() {
+    let mut made = tank(24.0, 0, 0);
+    let strip = job("strip", 1.0, &[]);
+    made.jobs.insert("paint".to_owned(), job("paint", 1.0, &["strip"]));
+    made.jobs.insert("strip".to_owned(), waiting(strip, "dries", 30.0));
+    for step in &mut made.processes.get_mut("tank").unwrap().steps {
+        step.product.as_mut().unwrap().lowest_celsius = Some(8.0);
+    }
+    made.climate.push(Climate { from_ms: tuesday_noon().now_ms, celsius: 2.0, humidity: None });
+    let plan = plan(&made);
+    assert!(plan.ready_ms.is_some(), "{:?}", plan.findings);
 }

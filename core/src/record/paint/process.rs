@@ -86,11 +86,6 @@ impl Process {
         Ok(self)
     }
 
-    /// The step that is next: the first that is not on.
-    pub(crate) fn next_step(&self, laid: impl Fn(usize) -> bool) -> Option<usize> {
-        (0..self.steps.len()).find(|step| !laid(*step))
-    }
-
     /// Whether paint is still to come over a step.
     pub(crate) fn paint_follows(&self, step: u32) -> bool {
         let over = usize::try_from(step).unwrap_or(usize::MAX).saturating_add(1);

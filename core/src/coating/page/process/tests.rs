@@ -6,6 +6,7 @@ use crate::coating::plans::process_plans;
 use crate::error::{Code, Refusal};
 use crate::quantity::Finding;
 use crate::ready_made::typical_product;
+use crate::record::Stay;
 use crate::record::{Climate, Coat, Job, PaintedPart, Place, ProcessStep, PutOn, StayPlace, Surface};
 use crate::time::Zone;
 
