@@ -5,7 +5,8 @@ use layshaft_core::error::Code;
 use layshaft_core::record::StayPlace;
 use layshaft_door::Bench;
 use layshaft_door::command::{
-    AddReadyMade, DescribePlace, EndProcess, LayCoat, MoveCoat, SandCoat, StartBike, StartProcess, Undo,
+    AddReadyMade, BringBack, DescribePlace, EndProcess, FinishJob, LayCoat, MoveCoat, PutJobAway, SandCoat, StartBike,
+    StartClock, StartCure, StartProcess, Undo,
 };
 use layshaft_door::query::{BareAsk, IdAsk};
 
@@ -155,4 +156,91 @@ fn ready_made_jobs_find_their_place_among_those_that_are_there() {
     wanted.sort();
     assert_eq!(before_paint, wanted);
     assert!(!sheet(&paint).tools.is_empty() && !sheet(&paint).supplies.is_empty());
+}
+
+/// The coats of a job as its page shows them.
+fn coats_of(bench: &Bench, job: &str, now_ms: i64) -> ProcessAnswer {
+    bench.job(&IdAsk { id: job.to_owned() }, &at(now_ms)).unwrap().process.unwrap()
+}
+
+#[test]
+fn a_ready_made_paint_job_brings_its_coats_and_the_plan_waits_for_the_last_of_them() {
+    let mut bench = bench();
+    let add = act(&mut bench, AddReadyMade { ready_made: "tank-paint".into() }, SATURDAY).unwrap();
+    let job = add.made.unwrap();
+    let coats = coats_of(&bench, &job, SATURDAY);
+    assert_eq!((coats.state, coats.process.job.as_deref()), (ProcessState::Ready, Some(job.as_str())));
+    assert_eq!(coats.process.title, "Fuel tank, no decals");
+    // Nothing is on, so there is nothing to look after yet.
+    assert!(bench.today(&Default::default(), &at(SATURDAY)).unwrap().processes.is_empty());
+    let row = |bench: &Bench| {
+        let plan = bench.plan(&Default::default(), &at(SATURDAY)).unwrap();
+        plan.rows.into_iter().find(|row| row.job == job).unwrap()
+    };
+    let (work, over_ms) = (row(&bench).work, row(&bench).wait_until_ms.unwrap());
+    // With one coat instead of six it is over sooner, and with none the usual wait of the job holds.
+    let mut single = coats.process.clone();
+    single.steps.drain(..5);
+    let chosen = act(&mut bench, StartProcess { process: single }, SATURDAY).unwrap().made;
+    assert_eq!(chosen, coats.id, "the coats of the job are changed, not joined by others");
+    assert_eq!(row(&bench).work, work);
+    let sooner_ms = row(&bench).wait_until_ms.unwrap();
+    assert!(sooner_ms < over_ms, "{sooner_ms} {over_ms}");
+    act(&mut bench, EndProcess { process: coats.id.unwrap() }, SATURDAY).unwrap();
+    assert!(row(&bench).wait_until_ms.is_some());
+    act(&mut bench, Undo { batch: add.batch }, SATURDAY).unwrap();
+    assert!(bench.plan(&Default::default(), &at(SATURDAY)).unwrap().rows.is_empty());
+}
+
+#[test]
+fn coats_that_are_under_way_are_not_exchanged_and_a_clock_beside_them_is_refused() {
+    let mut bench = bench();
+    let job = act(&mut bench, AddReadyMade { ready_made: "panel-paint".into() }, SATURDAY).unwrap().made.unwrap();
+    let coats = coats_of(&bench, &job, SATURDAY);
+    let id = coats.id.clone().unwrap();
+    act(&mut bench, lay(&id), SATURDAY).unwrap();
+    assert_eq!(bench.today(&Default::default(), &at(SATURDAY)).unwrap().processes.len(), 1);
+    let facts = bench.facts().count();
+    let exchanged = act(&mut bench, StartProcess { process: coats.process.clone() }, SATURDAY).unwrap_err();
+    assert_eq!((exchanged.code, exchanged.field.as_deref()), (Code::Conflict, Some("job")));
+    let product = coats.process.steps[0].product.clone().unwrap();
+    let clock = StartCure { title: "Panel".into(), product: product.clone(), job: Some(job.clone()), applied_ms: None };
+    let refused = act(&mut bench, clock, SATURDAY).unwrap_err();
+    assert!(refused.message.english().contains("“First colour” is next"), "{}", refused.message);
+    let start_clock = StartClock { product, title: None, started_ms: None, place: None, celsius: None };
+    let finish = FinishJob { id: job.clone(), start_clock: Some(start_clock), ..Default::default() };
+    assert!(act(&mut bench, finish, SATURDAY).is_err());
+    assert_eq!(bench.facts().count(), facts);
+    // Done with coats to come: what follows waits for the last of them all the same.
+    act(&mut bench, FinishJob { id: job.clone(), ..Default::default() }, SATURDAY).unwrap();
+    let row =
+        bench.plan(&Default::default(), &at(SATURDAY)).unwrap().rows.into_iter().find(|row| row.job == job).unwrap();
+    assert_eq!(row.wait_until_ms, sheet(&bench, &id, SATURDAY).cured_ms);
+}
+
+#[test]
+fn coats_without_a_job_go_to_the_one_that_paints_such_a_part_or_bring_it_along() {
+    let mut bench = bench();
+    let plans = bench.products(&BareAsk {}, &at(SATURDAY)).unwrap().processes;
+    let tank = || plans.iter().find(|plan| plan.title == "Fuel tank, outside").unwrap().clone();
+    let first = act(&mut bench, StartProcess { process: tank() }, SATURDAY).unwrap();
+    let jobs = |bench: &Bench| bench.plan(&Default::default(), &at(SATURDAY)).unwrap().rows;
+    assert_eq!(jobs(&bench).len(), 1);
+    assert!(
+        first.notes.iter().any(|note| note.english().contains("“Paint a tank” is in the plan")),
+        "{:?}",
+        first.notes
+    );
+    let again = act(&mut bench, StartProcess { process: tank() }, SATURDAY).unwrap();
+    assert_eq!((jobs(&bench).len(), &again.made), (1, &first.made));
+    act(&mut bench, lay(&first.made.unwrap()), SATURDAY).unwrap();
+    act(&mut bench, StartProcess { process: tank() }, SATURDAY).unwrap();
+    assert_eq!(jobs(&bench).len(), 2, "a second tank is a job of its own");
+    // Put away with its job, the coats hold nothing; brought back, they are there again.
+    let open = jobs(&bench).into_iter().find(|row| coats_of(&bench, &row.job, SATURDAY).state == ProcessState::Ready);
+    let open = open.unwrap().job;
+    act(&mut bench, PutJobAway { id: open.clone() }, SATURDAY).unwrap();
+    assert_eq!(bench.today(&Default::default(), &at(SATURDAY)).unwrap().processes.len(), 1);
+    act(&mut bench, BringBack { record_kind: "job".into(), id: open.clone() }, SATURDAY).unwrap();
+    assert_eq!(coats_of(&bench, &open, SATURDAY).state, ProcessState::Ready);
 }

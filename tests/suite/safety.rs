@@ -3,7 +3,7 @@
 
 use std::collections::BTreeMap;
 
-use layshaft_core::coating::process_plans;
+use layshaft_core::coating::{process_plan, process_plans};
 use layshaft_core::faults::{KNOWLEDGE, knowledge_case};
 use layshaft_core::ready_made::{ReadyMade, WorkKind, last_steps, ready_made, ready_made_job, typical_product};
 use layshaft_core::record::{Job, JobPlace, Place, ProductKind, WorkSpot};
@@ -211,14 +211,19 @@ fn no_wait_of_a_job_ends_before_what_it_laid_releases_the_part() {
 }
 
 #[test]
-fn what_a_paint_plan_ends_with_is_what_its_ready_made_job_waits_for() {
-    for (plan, job) in
-        [("Fuel tank, outside", "tank-paint"), ("Wheel", "wheel-paint"), ("Rust spot on the frame", "frame-spots")]
-    {
-        let process = process_plans().into_iter().find(|process| process.title == plan).unwrap();
-        let top = process.steps.iter().rev().find_map(|step| step.product.as_ref()).unwrap();
-        assert!(ready_made_job(job).unwrap().lays.contains(&top.name), "{job} does not end with {}", top.name);
+fn whatever_coats_a_job_is_done_in_end_with_what_it_lays() {
+    let in_coats: Vec<ReadyMade> = ready_made().into_iter().filter(|ready| !ready.coats.is_empty()).collect();
+    assert!(in_coats.len() >= 4);
+    for ReadyMade { id, lays, coats, .. } in in_coats {
+        for plan in coats {
+            let process = process_plan(&plan).unwrap_or_else(|| panic!("{id} has no coats {plan}"));
+            let top = process.steps.iter().rev().find_map(|step| step.product.as_ref()).unwrap();
+            assert!(lays.contains(&top.name), "{id} in {plan} does not end with {}", top.name);
+        }
     }
+    // Every usual order of coats belongs to some job.
+    let known: Vec<String> = ready_made().into_iter().flat_map(|ready| ready.coats).collect();
+    assert_eq!(process_plans().len(), known.len());
 }
 
 #[test]

@@ -2,7 +2,7 @@
 
 use layshaft_core::error::Refusal;
 use layshaft_core::plan::plan_answer;
-use layshaft_core::record::{Delivery, Job, JobReason, record_cards};
+use layshaft_core::record::{Delivery, Job, JobPlace, JobReason, record_cards};
 use layshaft_core::time::Moment;
 use layshaft_core::{
     bounds, brakes, coating, electrical, events, fasteners, faults, fluids, gearing, handbook, harness, inspection,
@@ -49,6 +49,9 @@ impl Bench {
             })
             .collect::<Result<_, _>>()?;
         let ready = job.ready_made.as_deref().and_then(ready_made::ready_made_job);
+        let process = coating::process_of_job(&self.bike, &ask.id, moment);
+        let in_coats = ready.as_ref().is_some_and(|ready| !ready.coats.is_empty());
+        let paints = process.is_some() || in_coats || job.place == Some(JobPlace::SprayPlace);
         let (supplies, mut lays) = ready.map(|ready| (ready.supplies, ready.lays)).unwrap_or_default();
         if let Some(product) = job.wait.as_ref().and_then(|wait| wait.product.clone()) {
             lays.retain(|name| *name != product);
@@ -58,7 +61,7 @@ impl Bench {
         let minutes_since_begun = job.minutes_since_begun(moment.now_ms);
         let card = |reason: &JobReason| Some(ReasonCard { reason: reason.clone(), name: name_of(&self.bike, reason)? });
         let reasons = job.reasons.iter().filter_map(card).collect();
-        Ok(JobAnswer { id, tools, minutes_since_begun, job, row, cures, lays, supplies, reasons })
+        Ok(JobAnswer { id, tools, minutes_since_begun, job, row, cures, lays, supplies, process, paints, reasons })
     }
 
     /// The tools of a job, each with the part that stands for it where it is not at hand.

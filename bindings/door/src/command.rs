@@ -209,10 +209,11 @@ pub struct MoveCoat {
     pub from_ms: Option<i64>,
 }
 
-/// Starts a paint job in several coats.
+/// Says in which coats a job is done, as long as none of them is on. Without a job they go to the one in the plan that paints such
+/// a part, else that job comes with them.
 #[wire]
 pub struct StartProcess {
-    /// The plan.
+    /// The coats, with their job.
     pub process: Process,
 }
 

@@ -75,6 +75,14 @@ pub(crate) enum DoorMessage {
     ClockGoesOn { coat: String },
     /// A paint job with nothing left to lay.
     AllOn,
+    /// The job that is there is done in these coats.
+    HasTheseCoats { job: String },
+    /// Coats without a job got one.
+    JobForCoats { job: String },
+    /// Other coats for a job that has some on.
+    CoatsUnderWay { job: String },
+    /// A clock for a job whose coats have clocks of their own.
+    CoatsToCome { next: String },
     /// A coat that is too soft; what follows says until when.
     TooSoft,
     /// A paint job without a coat to sand.

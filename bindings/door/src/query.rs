@@ -164,6 +164,10 @@ pub struct JobAnswer {
     pub tools: Vec<JobTool>,
     /// Parts and supplies that it usually takes.
     pub supplies: Vec<String>,
+    /// The coats that it is done in.
+    pub process: Option<ProcessAnswer>,
+    /// Whether coats can be chosen for it: it paints.
+    pub paints: bool,
     /// What it puts right, with its name.
     pub reasons: Vec<ReasonCard>,
 }

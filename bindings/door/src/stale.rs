@@ -114,7 +114,7 @@ fn reads(asked: Asked) -> &'static [&'static [Source]] {
         Asked::Harness => &[&[ElementChange, Supply, Consumer, Indication]],
         Asked::Fault => &[&[FaultSearch, Job, Identity, Brake, ElementChange, Supply, Consumer, Indication]],
         Asked::Cure => &[&[Coat, Climate, Place]],
-        Asked::Process => &[&[Process, Coat, Climate, Place]],
+        Asked::Process => &[&[Process, Job, Coat, Climate, Place]],
         Asked::Inspection => &[INSPECTION],
         Asked::Ripple => &[INSPECTION, &[Reading]],
         Asked::Bike => &[

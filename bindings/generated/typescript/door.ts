@@ -5025,6 +5025,14 @@ tools: Array<JobTool>,
  */
 supplies: Array<string>, 
 /**
+ * The coats that it is done in.
+ */
+process?: ProcessAnswer | null, 
+/**
+ * Whether coats can be chosen for it: it paints.
+ */
+paints: boolean, 
+/**
  * What it puts right, with its name.
  */
 reasons: Array<ReasonCard>, };
@@ -7739,6 +7747,10 @@ suits: Suits,
  */
 lays: Array<string>, 
 /**
+ * Orders of coats, by their ids, that it is done in; the first comes with the job, and the owner may choose another.
+ */
+coats: Array<string>, 
+/**
  * Where the length of its wait comes from.
  */
 waitSource?: Source | null, };
@@ -9048,11 +9060,12 @@ export type StartFault = {
 trouble: Trouble, };
 
 /**
- * Starts a paint job in several coats.
+ * Says in which coats a job is done, as long as none of them is on. Without a job they go to the one in the plan that paints such
+ * a part, else that job comes with them.
  */
 export type StartProcess = { 
 /**
- * The plan.
+ * The coats, with their job.
  */
 process: Process, };
 

@@ -28,6 +28,7 @@ const JOB: &[Field] = &[
     may("afterWork", Data),
     may("suits", Table(&[may("brake", Data), may("cooling", Data), may("strokes", Data), may("starter", Data)])),
     may("lays", Data),
+    may("coats", Data),
     may("wait", Table(&[need("name", Text), may("hours", Data), may("product", Data), may("atMostHours", Data)])),
     STEPS,
 ];

@@ -21,4 +21,4 @@ pub use page::{
     CureAnswer, CureAsk, CurePoint, ProcessAnswer, ProcessAsk, ProcessState, StepAnswer, against_it, cure_answer,
     process_answer, process_of_job, running_cures, running_processes,
 };
-pub use plans::process_plans;
+pub use plans::{process_plan, process_plans};

@@ -24,7 +24,7 @@ struct StepFile {
 }
 
 /// The files, in the order in which they are shown.
-const PLANS: [&str; 4] = ["tank-decal", "panel", "wheel", "frame-spot"];
+const PLANS: [&str; 5] = ["tank-decal", "tank", "panel", "wheel", "frame-spot"];
 
 /// Plans to start from. Common practice, no source; change them to what your cans say.
 ///
@@ -34,6 +34,17 @@ const PLANS: [&str; 4] = ["tank-decal", "panel", "wheel", "frame-spot"];
 /// ```
 pub fn process_plans() -> Vec<Process> {
     PLANS.into_iter().filter_map(read).collect()
+}
+
+/// One of them by its id; none where there is no such.
+///
+/// ```
+/// use layshaft_core::coating::process_plan;
+/// assert_eq!(process_plan("wheel").unwrap().title, "Wheel");
+/// assert!(process_plan("whale").is_none());
+/// ```
+pub fn process_plan(id: &str) -> Option<Process> {
+    PLANS.contains(&id).then(|| read(id)).flatten()
 }
 
 /// A file that cannot be read is left out; a test holds that all of them can.

@@ -57,6 +57,8 @@ pub struct ReadyMade {
     pub suits: Suits,
     /// Coating products, by their names, that lie on top when it is done: each holds its part until it is cured.
     pub lays: Vec<String>,
+    /// Orders of coats, by their ids, that it is done in; the first comes with the job, and the owner may choose another.
+    pub coats: Vec<String>,
     /// Where the length of its wait comes from.
     pub wait_source: Option<Source>,
 }
@@ -87,10 +89,12 @@ struct Beside {
     suits: Suits,
     #[serde(default)]
     lays: Vec<String>,
+    #[serde(default)]
+    coats: Vec<String>,
 }
 
 /// The files of the jobs, in the order of a rebuild.
-const FILES: [&str; 55] = [
+const FILES: [&str; 56] = [
     "tank-drain",
     "bore-oil",
     "soak-fasteners",
@@ -109,6 +113,7 @@ const FILES: [&str; 55] = [
     "frame-spots",
     "plastic-repair",
     "tank-paint",
+    "panel-paint",
     "wheel-paint",
     "decals",
     "fuel-tap-lines",
@@ -195,7 +200,8 @@ fn ending(content: &Content, work: &[WorkKind]) -> Vec<Step> {
 }
 
 fn read(content: &Content, mark: &str) -> Result<ReadyMade, Refused> {
-    let Beside { tools, supplies, needs, follows, work, after_work, suits, lays } = content.file("jobs", mark)?;
+    let Beside { tools, supplies, needs, follows, work, after_work, suits, lays, coats } =
+        content.file("jobs", mark)?;
     // The tools stay with the ready-made job; a job has tools of its own only where the owner changed them.
     let mut job = Job { ready_made: Some(mark.to_owned()), tools: None, ..content.file("jobs", mark)? };
     job.steps.extend(ending(content, &work));
@@ -219,6 +225,7 @@ fn read(content: &Content, mark: &str) -> Result<ReadyMade, Refused> {
         after_work,
         suits,
         lays,
+        coats,
         wait_source,
     })
 }

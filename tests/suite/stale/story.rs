@@ -75,11 +75,11 @@ fn product(bench: &Bench) -> Value {
 }
 
 /// A paint job with as many coats.
-fn process(bench: &Bench, coats: usize) -> Value {
+fn process(bench: &Bench, coats: usize, job: Option<&str>) -> Value {
     let plans = bench.products(&BareAsk {}, &at(NOW)).unwrap().processes;
     let mut process = plans.into_iter().find(|plan| plan.title == "Side panel").unwrap();
     process.steps.truncate(coats);
-    process.job = Some("addJob".to_owned());
+    process.job = job.map(str::to_owned);
     serde_json::to_value(process).unwrap()
 }
 
@@ -209,7 +209,7 @@ pub const STORY: &[Turn] = &[
         |_| json!({ "kind": "finishJob", "id": "sprockets", "minutesTaken": 80.0, "note": "The nut was tight." }),
     ),
     ("addJob-2", |bench| {
-        let soak = json!({ "title": "Soak the chain", "state": "open", "after": [], "parts": [], "wait": { "name": "soaks", "hours": 48.0 } });
+        let soak = json!({ "title": "Soak the chain", "state": "open", "after": ["addJob"], "parts": [], "wait": { "name": "soaks", "hours": 48.0 } });
         json!({ "kind": "addJob", "job": job(bench, "sprockets", soak) })
     }),
     ("finishJob-2", |_| json!({ "kind": "finishJob", "id": "addJob-2" })),
@@ -243,12 +243,12 @@ pub const STORY: &[Turn] = &[
     }),
     ("moveCoat", |_| json!({ "kind": "moveCoat", "id": "tank-liner", "place": "house", "celsius": 21.0 })),
     ("endCure", |_| json!({ "kind": "endCure", "id": "startCure" })),
-    ("startProcess", |bench| json!({ "kind": "startProcess", "process": process(bench, 3) })),
+    ("startProcess", |bench| json!({ "kind": "startProcess", "process": process(bench, 3, Some("addJob")) })),
     ("layCoat", |_| json!({ "kind": "layCoat", "process": "startProcess", "appliedMs": NOW - 300 * HOUR })),
     ("sandCoat", |_| json!({ "kind": "sandCoat", "process": "startProcess" })),
-    ("startProcess-2", |bench| json!({ "kind": "startProcess", "process": process(bench, 1) })),
+    ("startProcess-2", |bench| json!({ "kind": "startProcess", "process": process(bench, 1, None) })),
     ("layCoat-2", |_| json!({ "kind": "layCoat", "process": "startProcess-2", "appliedMs": NOW - HOUR / 4 })),
-    ("startProcess-3", |bench| json!({ "kind": "startProcess", "process": process(bench, 2) })),
+    ("startProcess-3", |bench| json!({ "kind": "startProcess", "process": process(bench, 2, None) })),
     ("endProcess", |_| json!({ "kind": "endProcess", "process": "startProcess-2" })),
     ("noteClimate", |_| json!({ "kind": "noteClimate", "fromMs": NOW - HOUR, "celsius": 19.0, "humidity": 55.0 })),
     (

@@ -7,6 +7,7 @@ use layshaft_core::record::{Coat, Job, Stay, went_on};
 use layshaft_core::time::check_written;
 
 use super::change;
+use super::process::check_has_no_coats_to_come;
 use crate::Bench;
 use crate::act::{Act, Call};
 use crate::command::{EndCure, MoveCoat, StartCure};
@@ -16,6 +17,7 @@ impl Act for StartCure {
     fn write(&self, bench: &Bench, call: &Call) -> Result<Writing, Refusal> {
         if let Some(job) = &self.job {
             bench.record::<Job>(job)?;
+            check_has_no_coats_to_come(bench, job, call.moment)?;
         }
         let coat = Coat {
             title: self.title.clone(),

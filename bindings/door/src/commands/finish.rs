@@ -4,6 +4,7 @@ use layshaft_core::changes::{Edit, edits};
 use layshaft_core::error::{Refusal, Refused};
 use layshaft_core::record::{Coat, Job, JobState, Part, PartState, Stay, StayPlace, went_on};
 
+use super::process::check_has_no_coats_to_come;
 use super::{change, changed};
 use crate::Bench;
 use crate::act::{Act, Call};
@@ -22,6 +23,7 @@ impl Act for FinishJob {
         match &self.start_clock {
             None => Ok(Writing::of(writing)),
             Some(clock) => {
+                check_has_no_coats_to_come(bench, &self.id, call.moment)?;
                 writing.extend(edits(call.id, &clock.coat(&self.id, &job, call)?, None));
                 Ok(Writing::making(call.id, writing))
             }

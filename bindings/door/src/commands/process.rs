@@ -1,30 +1,18 @@
-//! Paint jobs in several coats: starting one, laying the next coat, sanding when the window closed.
+//! Paint jobs in several coats: laying the next coat, sanding when the window closed.
 
 use layshaft_core::changes::edits;
-use layshaft_core::coating::{ProcessAnswer, ProcessAsk, ProcessState, against_it, process_answer};
+use layshaft_core::coating::{ProcessAnswer, ProcessAsk, ProcessState, against_it, process_answer, process_of_job};
 use layshaft_core::error::{Refusal, Refused};
 use layshaft_core::message::{ListStyle, Message};
-use layshaft_core::record::{Coat, Job, Process, ProcessStep, Product, Stay, StayPlace, went_on};
+use layshaft_core::record::{Coat, Process, Product, Stay, StayPlace, went_on};
 use layshaft_core::time::Moment;
 
 use super::change;
 use crate::Bench;
 use crate::act::{Act, Call};
-use crate::command::{EndProcess, LayCoat, SandCoat, StartProcess};
+use crate::command::{EndProcess, LayCoat, SandCoat};
 use crate::message::DoorMessage;
 use crate::write::Writing;
-
-impl Act for StartProcess {
-    fn write(&self, bench: &Bench, call: &Call) -> Result<Writing, Refusal> {
-        if let Some(job) = &self.process.job {
-            bench.record::<Job>(job)?;
-        }
-        let process = self.process.clone().checked()?;
-        let steps = process.steps.into_iter().map(|step| ProcessStep { done_ms: None, ..step }).collect();
-        let fresh = Process { steps, sanded_ms: None, ended_ms: None, ..process };
-        Ok(Writing::making(call.id, edits(call.id, &fresh, None)))
-    }
-}
 
 impl Act for LayCoat {
     fn write(&self, bench: &Bench, call: &Call) -> Result<Writing, Refusal> {
@@ -91,6 +79,15 @@ impl Act for EndProcess {
     fn write(&self, bench: &Bench, call: &Call) -> Result<Writing, Refusal> {
         let ended = |process: Process| Process { ended_ms: Some(call.moment.now_ms), ..process };
         Ok(Writing::of(change(bench, &self.process, ended)?))
+    }
+}
+
+/// Refuses a clock of its own to a job whose coats are still to come: each coat that is noted starts its clock.
+pub(super) fn check_has_no_coats_to_come(bench: &Bench, job: &str, moment: &Moment) -> Result<(), Refusal> {
+    let to_come = process_of_job(&bench.bike, job, moment).filter(|sheet| sheet.process.ended_ms.is_none());
+    match to_come.and_then(|sheet| sheet.steps.into_iter().find(|step| step.next)) {
+        Some(next) => conflict("job", DoorMessage::CoatsToCome { next: next.name }),
+        None => Ok(()),
     }
 }
 

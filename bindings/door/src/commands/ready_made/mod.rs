@@ -1,5 +1,6 @@
 //! Ready-made jobs and packages of them: each finds its place among the jobs that are there.
 
+mod coats;
 mod placing;
 mod put_right;
 

@@ -3,10 +3,11 @@
 use std::collections::BTreeMap;
 
 use layshaft_core::changes::{Edit, edits};
+use layshaft_core::coating::process_plan;
 use layshaft_core::error::Refusal;
 use layshaft_core::message::{List, ListStyle, Message};
 use layshaft_core::ready_made::ReadyMade;
-use layshaft_core::record::{Bike, Job, JobState, Part, PartState};
+use layshaft_core::record::{Bike, Job, JobState, Part, PartState, Process};
 
 use crate::Bench;
 use crate::commands::change;
@@ -20,6 +21,8 @@ pub(super) struct Placing<'a> {
     /// Parts that the new jobs ask for and that the bike has not.
     parts: Vec<(String, Part)>,
     jobs: BTreeMap<String, Job>,
+    /// The coats of the new jobs, each with its id and that of its job.
+    coats: Vec<(String, Process)>,
     added: Vec<String>,
     /// What each job that was there comes to follow.
     behind: BTreeMap<String, Vec<String>>,
@@ -28,7 +31,7 @@ pub(super) struct Placing<'a> {
 impl<'a> Placing<'a> {
     pub(super) fn among(bike: &'a Bike, known: &'a [ReadyMade]) -> Self {
         let (jobs, parts) = (bike.jobs.clone(), Vec::new());
-        Self { bike, known, parts, jobs, added: Vec::new(), behind: BTreeMap::new() }
+        Self { bike, known, parts, jobs, coats: Vec::new(), added: Vec::new(), behind: BTreeMap::new() }
     }
 
     /// Adds a job. What has to come later follows it from now on, unless the owner turned the order round: nothing comes
@@ -50,7 +53,16 @@ impl<'a> Placing<'a> {
         let parts = self.parts_for(&id, found);
         let job = Job { rank: last_rank(&self.jobs), after, parts, ..found.job.clone() };
         self.jobs.insert(id.clone(), job);
+        if let Some(plan) = found.coats.first().and_then(|plan| process_plan(plan)) {
+            self.lay(format!("{id}-coats"), Process { job: Some(id.clone()), ..plan });
+        }
         self.added.push(id);
+    }
+
+    /// Says in which coats a new job is done; those that came with it go.
+    pub(super) fn lay(&mut self, id: String, process: Process) {
+        self.coats.retain(|(_, other)| other.job != process.job);
+        self.coats.push((id, process));
     }
 
     /// The parts that a job asks for, by their ids: one that is on the list and not fitted yet, else a new one.
@@ -118,6 +130,9 @@ impl<'a> Placing<'a> {
     pub(super) fn edits(self, bench: &Bench) -> Result<Vec<Edit>, Refusal> {
         let new = self.added.iter().filter_map(|id| Some((id, self.jobs.get(id)?)));
         let mut writing: Vec<Edit> = new.flat_map(|(id, job)| edits(id, job, None)).collect();
+        for (id, process) in &self.coats {
+            writing.extend(edits(id, &process.clone().checked()?, None));
+        }
         for (id, part) in &self.parts {
             writing.extend(edits(id, &part.clone().checked()?, None));
         }

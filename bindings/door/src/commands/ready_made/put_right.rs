@@ -41,7 +41,7 @@ impl Act for PutRight {
 }
 
 /// A job of the bike that was made from this ready-made one and is not done.
-fn open_like<'a>(bench: &'a Bench, ready: &ReadyMade) -> Option<(&'a String, &'a Job)> {
+pub(super) fn open_like<'a>(bench: &'a Bench, ready: &ReadyMade) -> Option<(&'a String, &'a Job)> {
     let like = |job: &Job| job.state != JobState::Done && job.ready_made.as_ref() == Some(&ready.id);
     bench.bike.jobs.iter().find(|(_, job)| like(job))
 }
