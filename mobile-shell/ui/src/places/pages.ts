@@ -89,6 +89,7 @@ const PAGES: Entry[] = [
   ['numbers/cure/:coat', from(numbers, 'CureClock')],
   ['numbers/coats', from(numbers, 'CoatsPlan')],
   ['numbers/coats/:process', from(numbers, 'Coats')],
+  ['numbers/coats/of/:job', from(numbers, 'CoatsPlan')],
   ['inspect', from(inspect, 'Inspect')],
   ['inspect/:pack/item/:item', from(inspect, 'InspectItem')],
   ['inspect/:pack/summary', from(inspect, 'Summary')],

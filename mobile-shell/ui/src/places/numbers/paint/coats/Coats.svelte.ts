@@ -4,17 +4,11 @@ import { amount } from '../../../../show/number.ts';
 import type { OnHold, PaintNeed, ProcessAnswer, StepAnswer } from '../../../../door/wire.ts';
 import type { Row } from '../../../../parts/answers/row.ts';
 import { listed } from '../../../../words/core.ts';
-import { keyOf, t } from '../../../../words/index.ts';
+import { t } from '../../../../words/index.ts';
 
 export interface TimeLine {
   text: string;
   bad?: boolean;
-}
-
-/** What is wrong with the air in a few words; nothing for what only a newer core speaks of. */
-export function airHead(code: string): string | undefined {
-  const known = keyOf('coats-air', code.replace('.', '-'));
-  return known ? t(`coats-air-${known}`) : undefined;
 }
 
 /** When a coat went on, or its window on the clock. */

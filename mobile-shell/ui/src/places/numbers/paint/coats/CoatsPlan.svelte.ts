@@ -9,19 +9,25 @@ const NOTHING: Process = { title: '', part: 'other', steps: [], surfaces: [] };
 export const COAT = 'coats.coat';
 
 export class CoatsPlan {
+  /** The job whose coats they are, by its id; without one the door finds it. */
+  readonly #job: string | null;
   readonly #draft = new Drafted<{ plan: Process; chosen: string | null }>();
   readonly plan = $derived<Process>($state.snapshot(this.#draft.value?.plan) ?? NOTHING);
   /** Which coat is open; one past the last is a new one. The one that was open at a reload opens again. */
   open = $state(draftedPlace(COAT));
+
+  constructor(job: string | null = null) {
+    this.#job = job;
+  }
 
   /** Title of the usual order that it began with. */
   get chosen(): string | null {
     return this.#draft.value?.chosen ?? null;
   }
 
-  /** What stands there before anything is chosen; a draft goes before it. */
-  suggest(order: Process) {
-    this.#draft.fill('coats', { plan: order, chosen: order.title });
+  /** What stands there before anything is chosen; a draft goes before it. `chosen` is the usual order that it is, if any. */
+  suggest(order: Process, chosen: string | null = order.title) {
+    this.#draft.fill(this.#job ? `coats.${this.#job}` : 'coats', { plan: order, chosen });
   }
 
   /** Begins anew with one of the usual orders; what was measured stays. */
