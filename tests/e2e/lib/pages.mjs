@@ -29,12 +29,24 @@ export const PAGES = [
   ['job', (page) => firstLink(page, '#/plan?view=stages', 'a.row[href^="#/plan/job/"]')],
   ['job-edit', async (page) => `${await firstLink(page, '#/plan?view=stages', 'a.row[href^="#/plan/job/"]')}/edit`],
   ['job-new', '#/plan/new'],
-  ['job-tools', (page) => firstLink(page, '#/plan?view=stages', 'a.row:has-text("Paint")'), (page) => page.getByRole('heading', { name: 'Lay out before you begin' }).scrollIntoViewIfNeeded()],
+  [
+    'job-tools',
+    (page) => firstLink(page, '#/plan?view=stages', 'a.row:has-text("Paint")'),
+    (page) => page.getByRole('heading', { name: 'Lay out before you begin' }).scrollIntoViewIfNeeded(),
+  ],
   ['job-new-needs', '#/plan/new', (page) => page.getByRole('heading', { name: 'When it can be done' }).scrollIntoViewIfNeeded()],
   ['job-new-spots', '#/plan/new', (page) => page.getByRole('heading', { name: 'Air it needs' }).scrollIntoViewIfNeeded()],
   ['job-new-step', '#/plan/new', (page) => press(page, 'Add a step')],
   ['bench', (page) => firstLink(page, '#/today', 'a[href^="#/bench/"]')],
-  ['finish', '#/today', (page) => page.getByRole('button', { name: /^It is done/ }).first().click()],
+  [
+    'finish',
+    '#/today',
+    (page) =>
+      page
+        .getByRole('button', { name: /^It is done/ })
+        .first()
+        .click(),
+  ],
   ['finish-job', '#/plan/job/tank-primer', (page) => page.getByRole('button', { name: /^It is done/ }).click()],
   ['numbers', '#/numbers'],
   ['handbook', '#/numbers/handbook'],
@@ -105,7 +117,11 @@ export const PAGES = [
   ['circuits-fault', '#/numbers/circuits?fault=3', (page) => page.getByText('Try a fault').scrollIntoViewIfNeeded()],
   ['lamps', '#/numbers/lamps'],
   ['lamps-led', '#/numbers/lamps', tryLed],
-  ['lamps-cures', '#/numbers/lamps', (page) => tryLed(page).then(() => page.getByRole('heading', { name: 'Tried, with an electronic flasher' }).scrollIntoViewIfNeeded())],
+  [
+    'lamps-cures',
+    '#/numbers/lamps',
+    (page) => tryLed(page).then(() => page.getByRole('heading', { name: 'Tried, with an electronic flasher' }).scrollIntoViewIfNeeded()),
+  ],
   ['lamps-counted', '#/numbers/lamps?flashes=20&seconds=15', (page) => page.getByRole('heading', { name: 'Count it' }).scrollIntoViewIfNeeded()],
   ['charging', '#/numbers/charging'],
   ['charging-weak', '#/numbers/charging?restedVolts=12.2&idleVolts=12.4&fastVolts=13.1&drainMilliamperes=40'],
@@ -114,12 +130,21 @@ export const PAGES = [
   ['cure', '#/numbers/cure'],
   ['cure-data', '#/numbers/cure', (page) => press(page, 'Change the data')],
   ['cure-start', '#/numbers/cure', (page) => press(page, 'Start the clock')],
-  ['cure-start-earlier', '#/numbers/cure', async (page) => { await press(page, 'Start the clock'); await page.getByRole('radio', { name: 'Earlier' }).check(); }],
+  [
+    'cure-start-earlier',
+    '#/numbers/cure',
+    async (page) => {
+      await press(page, 'Start the clock');
+      await page.getByRole('radio', { name: 'Earlier' }).check();
+    },
+  ],
   ['cure-clock', (page) => firstLink(page, '#/today', 'a[href^="#/numbers/cure/"]')],
   ['cure-place', (page) => firstLink(page, '#/today', 'a[href^="#/numbers/cure/"]'), (page) => page.getByRole('button', { name: /^It stands/ }).click()],
   ['coats-plan', '#/numbers/coats'],
   ['coats-plan-foot', '#/numbers/coats', (page) => page.getByRole('heading', { name: 'How much paint' }).scrollIntoViewIfNeeded()],
   ['coats-plan-coat', '#/numbers/coats', (page) => page.locator('ol button.row').nth(1).click()],
+  ['coats-of-job', (page) => addPanelPaint(page, (job) => `#/numbers/coats/of/${job}`)],
+  ['job-coats', (page) => addPanelPaint(page, (job) => `#/plan/job/${job}`)],
   ['coats-plan-refused', '#/numbers/coats', (page) => page.getByLabel('On what').fill('')],
   ['coats-ready', (page) => startCoats(page, [])],
   ['coats-too-soon', (page) => startCoats(page, [0])],
@@ -165,7 +190,11 @@ export const PAGES = [
   ['nowhere', '#/no/such/page'],
   // The last ones: after them the demo bike is gone.
   ['bike-device-damaged', setAside],
-  ['start-damaged', '#/bike/device', (page) => page.evaluate(() => (location.hash = '#/today')).then(() => page.getByText('A damaged file was set aside').waitFor())],
+  [
+    'start-damaged',
+    '#/bike/device',
+    (page) => page.evaluate(() => (location.hash = '#/today')).then(() => page.getByText('A damaged file was set aside').waitFor()),
+  ],
 ];
 
 /**
@@ -267,7 +296,10 @@ async function startSearch(page) {
 /** Opens a wire of the circuit from the list of its parts. */
 export async function pickWire(page) {
   await page.getByRole('button', { name: /^List all/ }).click();
-  await page.locator('button.row', { hasText: /feed|lead|wire|Line/ }).first().click();
+  await page
+    .locator('button.row', { hasText: /feed|lead|wire|Line/ })
+    .first()
+    .click();
 }
 
 /** Begins a paint job on a side panel, with its coats put on so many hours ago, and gives the address of its page. */
@@ -281,6 +313,12 @@ export async function startCoats(page, hoursAgo) {
     for (const appliedMs of laidMs) await window.layshaft.act({ kind: 'layCoat', process: made, appliedMs, anyway: true });
     return `#/numbers/coats/${made}`;
   }, laidMs);
+}
+
+/** Puts the painting of panels into the plan, with its coats, and gives an address of that job. */
+export async function addPanelPaint(page, addressOf) {
+  const made = await page.evaluate(async () => (await window.layshaft.act({ kind: 'addReadyMade', readyMade: 'panel-paint' })).made);
+  return addressOf(made);
 }
 
 /** Opens the app as after some hours in which nobody looked at it. */

@@ -109,10 +109,19 @@ pub(crate) fn walk<'a>(on: &On<'a>, process: &'a Process, climate: &ClimateLog) 
 
 /// When every coat of a walk is cured; none when that cannot be known.
 pub(crate) fn all_cured_ms(process: &Process, walked: &[Walked]) -> Option<i64> {
-    let foreseen = walked.iter().filter(|step| step.own.is_some()).count();
-    let painted = process.steps.iter().filter(|step| step.product.is_some()).count();
-    let ends = walked.iter().filter_map(|step| step.own.as_ref()).map(Paint::cured_ms);
-    ends.collect::<Option<Vec<i64>>>().filter(|_| foreseen == painted).and_then(|ends| ends.into_iter().max())
+    let coats: Vec<&Paint> = walked.iter().filter_map(|step| step.own.as_ref()).collect();
+    if coats.len() < process.steps.iter().filter(|step| step.product.is_some()).count() {
+        return None;
+    }
+    // Of the coats from one can only the last to go on has to be reckoned: in the same air it is cured last.
+    let cures_last = |at: usize, coat: &Paint| {
+        !coats
+            .iter()
+            .skip(at + 1)
+            .any(|over| over.product == coat.product && over.on_ms >= coat.on_ms && over.climate == coat.climate)
+    };
+    let last = coats.iter().enumerate().filter(|(at, coat)| cures_last(*at, coat));
+    last.map(|(_, coat)| coat.cured_ms()).collect::<Option<Vec<i64>>>()?.into_iter().max()
 }
 
 /// A paint job with coats to come: when they are cured depends on when the next of them goes on.
