@@ -29,24 +29,12 @@ export const PAGES = [
   ['job', (page) => firstLink(page, '#/plan?view=stages', 'a.row[href^="#/plan/job/"]')],
   ['job-edit', async (page) => `${await firstLink(page, '#/plan?view=stages', 'a.row[href^="#/plan/job/"]')}/edit`],
   ['job-new', '#/plan/new'],
-  [
-    'job-tools',
-    (page) => firstLink(page, '#/plan?view=stages', 'a.row:has-text("Paint")'),
-    (page) => page.getByRole('heading', { name: 'Lay out before you begin' }).scrollIntoViewIfNeeded(),
-  ],
+  ['job-tools', (page) => firstLink(page, '#/plan?view=stages', 'a.row:has-text("Paint")'), (page) => page.getByRole('heading', { name: 'Lay out before you begin' }).scrollIntoViewIfNeeded()],
   ['job-new-needs', '#/plan/new', (page) => page.getByRole('heading', { name: 'When it can be done' }).scrollIntoViewIfNeeded()],
   ['job-new-spots', '#/plan/new', (page) => page.getByRole('heading', { name: 'Air it needs' }).scrollIntoViewIfNeeded()],
   ['job-new-step', '#/plan/new', (page) => press(page, 'Add a step')],
   ['bench', (page) => firstLink(page, '#/today', 'a[href^="#/bench/"]')],
-  [
-    'finish',
-    '#/today',
-    (page) =>
-      page
-        .getByRole('button', { name: /^It is done/ })
-        .first()
-        .click(),
-  ],
+  ['finish', '#/today', (page) => page.getByRole('button', { name: /^It is done/ }).first().click()],
   ['finish-job', '#/plan/job/tank-primer', (page) => page.getByRole('button', { name: /^It is done/ }).click()],
   ['numbers', '#/numbers'],
   ['handbook', '#/numbers/handbook'],
@@ -117,11 +105,7 @@ export const PAGES = [
   ['circuits-fault', '#/numbers/circuits?fault=3', (page) => page.getByText('Try a fault').scrollIntoViewIfNeeded()],
   ['lamps', '#/numbers/lamps'],
   ['lamps-led', '#/numbers/lamps', tryLed],
-  [
-    'lamps-cures',
-    '#/numbers/lamps',
-    (page) => tryLed(page).then(() => page.getByRole('heading', { name: 'Tried, with an electronic flasher' }).scrollIntoViewIfNeeded()),
-  ],
+  ['lamps-cures', '#/numbers/lamps', (page) => tryLed(page).then(() => page.getByRole('heading', { name: 'Tried, with an electronic flasher' }).scrollIntoViewIfNeeded())],
   ['lamps-counted', '#/numbers/lamps?flashes=20&seconds=15', (page) => page.getByRole('heading', { name: 'Count it' }).scrollIntoViewIfNeeded()],
   ['charging', '#/numbers/charging'],
   ['charging-weak', '#/numbers/charging?restedVolts=12.2&idleVolts=12.4&fastVolts=13.1&drainMilliamperes=40'],
@@ -130,14 +114,7 @@ export const PAGES = [
   ['cure', '#/numbers/cure'],
   ['cure-data', '#/numbers/cure', (page) => press(page, 'Change the data')],
   ['cure-start', '#/numbers/cure', (page) => press(page, 'Start the clock')],
-  [
-    'cure-start-earlier',
-    '#/numbers/cure',
-    async (page) => {
-      await press(page, 'Start the clock');
-      await page.getByRole('radio', { name: 'Earlier' }).check();
-    },
-  ],
+  ['cure-start-earlier', '#/numbers/cure', async (page) => { await press(page, 'Start the clock'); await page.getByRole('radio', { name: 'Earlier' }).check(); }],
   ['cure-clock', (page) => firstLink(page, '#/today', 'a[href^="#/numbers/cure/"]')],
   ['cure-place', (page) => firstLink(page, '#/today', 'a[href^="#/numbers/cure/"]'), (page) => page.getByRole('button', { name: /^It stands/ }).click()],
   ['coats-plan', '#/numbers/coats'],
@@ -190,11 +167,7 @@ export const PAGES = [
   ['nowhere', '#/no/such/page'],
   // The last ones: after them the demo bike is gone.
   ['bike-device-damaged', setAside],
-  [
-    'start-damaged',
-    '#/bike/device',
-    (page) => page.evaluate(() => (location.hash = '#/today')).then(() => page.getByText('A damaged file was set aside').waitFor()),
-  ],
+  ['start-damaged', '#/bike/device', (page) => page.evaluate(() => (location.hash = '#/today')).then(() => page.getByText('A damaged file was set aside').waitFor())],
 ];
 
 /**
@@ -296,10 +269,7 @@ async function startSearch(page) {
 /** Opens a wire of the circuit from the list of its parts. */
 export async function pickWire(page) {
   await page.getByRole('button', { name: /^List all/ }).click();
-  await page
-    .locator('button.row', { hasText: /feed|lead|wire|Line/ })
-    .first()
-    .click();
+  await page.locator('button.row', { hasText: /feed|lead|wire|Line/ }).first().click();
 }
 
 /** Begins a paint job on a side panel, with its coats put on so many hours ago, and gives the address of its page. */
