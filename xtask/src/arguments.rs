@@ -21,6 +21,12 @@ pub enum Command {
         /// Open a window of its own
         #[arg(long, conflicts_with = "port")]
         desktop: bool,
+        /// Put it on the Android phone at the cable
+        #[arg(long, conflicts_with_all = ["port", "desktop"])]
+        phone: bool,
+        /// Which phone, where several are at the cable
+        #[arg(long, value_name = "SERIAL", requires = "phone")]
+        device: Option<String>,
         #[command(flatten)]
         at: At,
     },
@@ -31,6 +37,12 @@ pub enum Command {
         /// Build the desktop program
         #[arg(long)]
         desktop: bool,
+    },
+    /// Say what a web host does wrong with the pages, or with a folder of them
+    CheckSite {
+        /// The address of the pages, or the folder that was built
+        #[arg(value_name = "URL|DIR")]
+        target: String,
     },
     /// Serve the web pages that were built last
     Serve(At),
@@ -144,13 +156,17 @@ mod tests {
     fn a_port_out_of_range_is_refused_with_the_range() {
         let refusal = read(&["serve", "--port", "65536"]).err().unwrap_or_default();
         assert!(refusal.contains("65535") && refusal.contains("65536"), "{refusal}");
-        assert!(matches!(read(&["run", "--port", "0"]), Ok(Command::Run { desktop: false, at }) if at.port == Some(0)));
+        assert!(
+            matches!(read(&["run", "--port", "0"]), Ok(Command::Run { desktop: false, at, .. }) if at.port == Some(0))
+        );
     }
 
     #[test]
     fn an_option_of_another_command_is_refused() {
         assert!(read(&["serve", "--check"]).is_err());
         assert!(read(&["run", "--desktop", "--port", "1"]).is_err());
+        assert!(read(&["run", "--phone", "--port", "1"]).is_err());
+        assert!(read(&["run", "--device", "A1B2"]).is_err());
         assert!(read(&["words", "--list", "--pseudo"]).is_err());
         assert!(matches!(read(&["generate", "--check"]), Ok(Command::Generate { check: true })));
     }

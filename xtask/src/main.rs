@@ -11,8 +11,10 @@ mod mobile;
 mod needs;
 mod outside;
 mod paths;
+mod phone;
 mod serve;
 mod shipped;
+mod site;
 mod test;
 mod web;
 mod window;
@@ -37,13 +39,15 @@ fn main() -> ExitCode {
 fn dispatch(command: Command) -> Outcome {
     match command {
         Command::Run { desktop: true, .. } => window::run_it(),
-        Command::Run { desktop: false, at } => {
+        Command::Run { phone: true, device, .. } => phone::run(device),
+        Command::Run { desktop: false, at, .. } => {
             web::build()?;
             serve::until_interrupted(at.port, true)
         }
         Command::Serve(at) => serve::until_interrupted(at.port, false),
         Command::Build { desktop: true } => window::build_release(),
-        Command::Build { desktop: false } => web::build(),
+        Command::Build { desktop: false } => site::build(),
+        Command::CheckSite { target } => site::check(&target),
         Command::Test(chosen) => test::stages(&chosen),
         Command::Generate { check } => generate::committed(check),
         Command::Bindings { language, out } => languages::sources(language, out),

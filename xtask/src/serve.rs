@@ -6,9 +6,11 @@
 use std::io::{BufRead, BufReader, Read, Write};
 use std::net::{Ipv4Addr, TcpListener, TcpStream};
 use std::path::{Path, PathBuf};
+use std::sync::mpsc::Sender;
 use std::time::Duration;
 
 use crate::command::{Failure, Outcome, at_path, program, succeeds};
+use crate::site::rules::{cache_rule, content_type};
 use crate::web;
 
 const DEFAULT_PORT: u16 = 4713;
@@ -27,23 +29,44 @@ pub fn until_interrupted(port: Option<u16>, open: bool) -> Outcome {
     }
 }
 
-/// Starts serving in the background and gives the address. Port 0 takes any that is free.
+/// Starts serving the built pages in the background and gives the address. Port 0 takes any that is free.
 pub fn start(port: u16) -> Outcome<String> {
-    let folder = at_path(&web::dist(), web::dist().canonicalize())?;
+    start_folder(&web::dist(), port)
+}
+
+/// The same for any folder of pages.
+pub fn start_folder(folder: &Path, port: u16) -> Outcome<String> {
+    serve_in_background(folder, port, None).map(|served| format!("http://localhost:{}/", served.port))
+}
+
+/// The same, and each file that is handed out is told by its path within the folder.
+pub fn watched(folder: &Path, port: u16, seen: Sender<String>) -> Outcome<Served> {
+    serve_in_background(folder, port, Some(seen))
+}
+
+/// Where pages are served.
+pub struct Served {
+    /// The port on this machine.
+    pub port: u16,
+}
+
+fn serve_in_background(folder: &Path, port: u16, seen: Option<Sender<String>>) -> Outcome<Served> {
+    let folder = at_path(folder, folder.canonicalize())?;
     let listener = TcpListener::bind((Ipv4Addr::LOCALHOST, port)).map_err(|error| {
         Failure(format!(
-            "Port {port} cannot be used: {error}. Give another one with --port N (0 takes any that is free)."
+            "Port {port} cannot be used: {error}. Give another one with --port N (0 takes any that is free). What was entered \
+             under one port is not seen under another: take it along as a bundle."
         ))
     })?;
     let port = listener.local_addr().map_err(|error| Failure(error.to_string()))?.port();
     std::thread::spawn(move || {
         for stream in listener.incoming().flatten() {
-            let folder = folder.clone();
+            let (folder, seen) = (folder.clone(), seen.clone());
             // A browser that hangs up early is no fault of ours.
-            std::thread::spawn(move || answer(stream, &folder).ok());
+            std::thread::spawn(move || answer(stream, &folder, seen.as_ref()).ok());
         }
     });
-    Ok(format!("http://localhost:{port}/"))
+    Ok(Served { port })
 }
 
 fn open_browser(address: &str) {
@@ -54,7 +77,7 @@ fn open_browser(address: &str) {
     }
 }
 
-fn answer(mut stream: TcpStream, folder: &Path) -> std::io::Result<()> {
+fn answer(mut stream: TcpStream, folder: &Path, seen: Option<&Sender<String>>) -> std::io::Result<()> {
     stream.set_read_timeout(Some(Duration::from_secs(10)))?;
     let mut reader = BufReader::new(stream.try_clone()?.take(LONGEST_REQUEST));
     let mut request = String::new();
@@ -86,7 +109,12 @@ fn answer(mut stream: TcpStream, folder: &Path) -> std::io::Result<()> {
     if method == "GET" {
         stream.write_all(&body)?;
     }
-    stream.flush()
+    stream.flush()?;
+    if let (Some(seen), Ok(path)) = (seen, file.strip_prefix(folder)) {
+        // Whoever listened has gone: nothing to tell.
+        let _ = seen.send(path.to_string_lossy().into_owned());
+    }
+    Ok(())
 }
 
 /// The file that a request's target stands for, if there is one inside `folder`.
@@ -119,34 +147,11 @@ fn decode(path: &str) -> Option<String> {
     String::from_utf8(plain).ok().filter(|text| !text.contains('\0'))
 }
 
-fn content_type(file: &Path) -> &'static str {
-    match file.extension().and_then(|extension| extension.to_str()).unwrap_or_default() {
-        "html" => "text/html; charset=utf-8",
-        "js" | "mjs" => "text/javascript; charset=utf-8",
-        "css" => "text/css; charset=utf-8",
-        "wasm" => "application/wasm",
-        "json" => "application/json",
-        "webmanifest" => "application/manifest+json",
-        "svg" => "image/svg+xml",
-        "png" => "image/png",
-        "ico" => "image/x-icon",
-        "woff2" => "font/woff2",
-        "txt" => "text/plain; charset=utf-8",
-        _ => "application/octet-stream",
-    }
-}
-
-/// Files below `assets` carry their hash in their name; all others must be asked for again, the service worker above all.
-fn cache_rule(file: &Path) -> &'static str {
-    let hashed = file.parent().is_some_and(|parent| parent.ends_with("assets"));
-    if hashed { "public, max-age=31536000, immutable" } else { "no-cache" }
-}
-
 #[cfg(test)]
 mod tests {
-    use std::path::{Path, PathBuf};
+    use std::path::PathBuf;
 
-    use super::{cache_rule, content_type, file_for};
+    use super::file_for;
 
     /// A folder with a page, a script and a neighbour that must not be reached.
     fn site(name: &str) -> std::io::Result<PathBuf> {
@@ -185,12 +190,5 @@ mod tests {
             assert_eq!(file_for(target, &folder), None, "{target}");
         }
         std::fs::remove_dir_all(folder.with_file_name(""))
-    }
-
-    #[test]
-    fn a_module_has_its_own_type_and_the_service_worker_is_always_asked_for_again() {
-        assert_eq!(content_type(Path::new("door.wasm")), "application/wasm");
-        assert_eq!(cache_rule(Path::new("/dist/sw.js")), "no-cache");
-        assert!(cache_rule(Path::new("/dist/assets/door-1a2b.wasm")).contains("immutable"));
     }
 }

@@ -14,7 +14,7 @@ pub use venv::{base_python, venv};
 
 use apt::Need;
 
-use crate::command::{Outcome, program, succeeds};
+use crate::command::{Outcome, exists, program, succeeds};
 
 /// A C compiler and linker for this machine: SQLite is compiled from its source.
 pub fn c_compiler() -> Outcome {
@@ -24,6 +24,17 @@ pub fn c_compiler() -> Outcome {
         packages: &["build-essential", "pkg-config"],
         there: || succeeds(program("cc").arg("--version")) && succeeds(program("pkg-config").arg("--version")),
         otherwise: "install a C compiler and pkg-config",
+    })
+}
+
+/// The program that talks to a phone over the cable.
+pub fn phone_bridge() -> Outcome {
+    apt::ensure(&Need {
+        what: "adb",
+        why: "it talks to the phone over the cable",
+        packages: &["adb"],
+        there: || exists("adb"),
+        otherwise: "install the platform tools of Android",
     })
 }
 
