@@ -72,10 +72,12 @@ for (const { path, sha256 } of files) {
 }
 const some = (list) => `${list.slice(0, 5).join(', ')}${list.length > 5 ? ` and ${list.length - 5} more` : ''}`;
 if (missing.length > 0) bad(`Not there: ${some(missing)}. Copy the folder again, all of it.`);
-if (old.length > 0) bad(`Not the file that was built: ${some(old)}. Old files lie beside new ones: empty the folder and copy it again, or clear the host's cache.`);
+if (old.length > 0)
+  bad(`Not the file that was built: ${some(old)}. Old files lie beside new ones: empty the folder and copy it again, or clear the host's cache.`);
 for (const line of types.slice(0, 5)) bad(`${line}.`);
 if (moved.length > 0) bad(`Comes by a redirect, which a service worker does not take: ${some(moved)}.`);
-if (files.length > 0 && missing.length + old.length + types.length + moved.length === 0 && told === 0) good(`All ${files.length} files, each as it was built and of its own type.`);
+if (files.length > 0 && missing.length + old.length + types.length + moved.length === 0 && told === 0)
+  good(`All ${files.length} files, each as it was built and of its own type.`);
 
 for (const path of ['', 'index.html', 'sw.js']) {
   const got = await get(path);

@@ -5,7 +5,7 @@ use std::time::{Duration, Instant};
 use crate::arguments::Test;
 use crate::command::{Failure, Outcome, cargo, run};
 use crate::languages::{kotlin, python, swift};
-use crate::{generate, measure, needs, outside, web, window};
+use crate::{generate, measure, needs, outside, site, web, window};
 
 struct Stage {
     name: &'static str,
@@ -13,7 +13,7 @@ struct Stage {
     check: fn() -> Outcome,
 }
 
-const STAGES: [Stage; 11] = [
+const STAGES: [Stage; 12] = [
     Stage { name: "format", what: "the Rust code is formatted", check: format },
     Stage { name: "lint", what: "clippy finds nothing", check: lint },
     Stage { name: "rust", what: "Rust suites and worked examples", check: rust },
@@ -28,6 +28,11 @@ const STAGES: [Stage; 11] = [
     Stage { name: "outside", what: "formulas against other people's libraries", check: outside::checks },
     Stage { name: "pages", what: "the web pages: that they build, types, Prettier, ESLint, Vitest", check: web::check },
     Stage { name: "browser", what: "the pages in Chromium, on and off line", check: measure::end_to_end },
+    Stage {
+        name: "site",
+        what: "the folder for a web host: nginx with HTTPS, a browser, an update",
+        check: site::test,
+    },
     Stage { name: "window", what: "the desktop window, driven", check: window::test },
 ];
 

@@ -27,6 +27,17 @@ pub fn c_compiler() -> Outcome {
     })
 }
 
+/// A web server, a network of its own for it, and a certificate that a browser trusts: for testing the folder for a web host.
+pub fn web_host() -> Outcome {
+    apt::ensure(&Need {
+        what: "nginx, ip, openssl and certutil",
+        why: "the pages are tested on a web host with HTTPS, in a network of the test's own",
+        packages: &["nginx-light", "iproute2", "openssl", "libnss3-tools"],
+        there: || succeeds(program("which").args(["nginx", "ip", "openssl", "certutil"])),
+        otherwise: "install nginx, iproute2, openssl and the tools of NSS",
+    })
+}
+
 /// The program that talks to a phone over the cable.
 pub fn phone_bridge() -> Outcome {
     apt::ensure(&Need {

@@ -3,8 +3,11 @@
 
 pub mod rules;
 mod settings;
+mod walk;
 
 use std::path::{Path, PathBuf};
+
+pub use walk::test;
 
 use crate::command::{Failure, Outcome, at_path, program, run};
 use crate::needs;
