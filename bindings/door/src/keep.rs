@@ -149,7 +149,7 @@ impl Bench {
         let project = self.open_bike_id()?;
         let bundle = self.store.bundle(Some(project))?;
         Ok(BundleAnswer {
-            file_name: file_name(&self.bike.identity.name, moment),
+            file_name: file_name(&self.bike.identity.name, &format!("{:016x}", self.device.0), moment),
             bundle,
             changes: u32::try_from(self.stamps(project).count()).unwrap_or(u32::MAX),
         })
@@ -175,11 +175,13 @@ fn spend(bike: &Bike) -> Vec<Spend> {
     sums.into_iter().map(|(currency, minor)| Spend { currency, minor }).collect()
 }
 
-/// A file name that any system accepts: `orrin-tern-175-2026-03-21.layshaft.sqlite`.
-fn file_name(name: &str, moment: &Moment) -> String {
+/// A file name that any system accepts, with bike, device and day: `orrin-tern-175-4f2a-2026-03-21.layshaft.sqlite`. The end of the
+/// device's id tells bundles of two devices apart.
+fn file_name(name: &str, device: &str, moment: &Moment) -> String {
     let kept: String =
         name.chars().map(|c| if c.is_ascii_alphanumeric() { c.to_ascii_lowercase() } else { '-' }).collect();
     let words: Vec<&str> = kept.split('-').filter(|word| !word.is_empty()).collect();
     let name = if words.is_empty() { "bike".to_owned() } else { words.join("-") };
-    format!("{name}-{}.layshaft.sqlite", moment.zone.day_text_at(moment.now_ms))
+    let device = device.get(device.len().saturating_sub(4)..).unwrap_or(device);
+    format!("{name}-{device}-{}.layshaft.sqlite", moment.zone.day_text_at(moment.now_ms))
 }

@@ -68,3 +68,11 @@ test('a cup joins those at hand once the core can pour with it; until then it st
   expect([odd.typed, odd.wrong, settings.cups]).toEqual([null, '', [500, 330]]);
   expect(sizes().filter(({ value }) => value === '330')).toHaveLength(1);
 });
+
+test('the way to the home screen is guessed from the browser, also where a tablet calls itself a laptop', async () => {
+  const { homeScreenBy } = await import('../src/app/device/install.svelte.ts');
+  expect(homeScreenBy('Mozilla/5.0 (iPhone; CPU iPhone OS 18_0 like Mac OS X)', 5)).toBe('share');
+  expect(homeScreenBy('Mozilla/5.0 (Macintosh; Intel Mac OS X 10_15_7)', 5)).toBe('share');
+  expect(homeScreenBy('Mozilla/5.0 (Macintosh; Intel Mac OS X 10_15_7)', 0)).toBe('menu');
+  expect(homeScreenBy('Mozilla/5.0 (Linux; Android 15; Mobile)', 5)).toBe('menu');
+});

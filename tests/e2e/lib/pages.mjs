@@ -155,6 +155,7 @@ export const PAGES = [
   ['bike-shelf', '#/bike/shelf'],
   ['bike-put-away', '#/bike/away', putOneAway],
   ['bike-bundle', '#/bike/bundle'],
+  ['home-screen', '#/bike/home-screen'],
   ['bike-device', '#/bike/device'],
   ['bike-history', '#/bike/history/drive/standard%2Fdrive'],
   ['bike-rivals', '#/bike/rivals'],

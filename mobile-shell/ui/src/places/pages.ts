@@ -110,6 +110,7 @@ const PAGES: Entry[] = [
   ['bike/away', from(bike, 'PutAway')],
   ['bike/bundle', from(bike, 'Bundle'), 'bare'],
   ['bike/device', from(bike, 'Device'), 'bare'],
+  ['bike/home-screen', from(bike, 'HomeScreen'), 'bare'],
   ['bike/history/:kind/:record', from(bike, 'History')],
   ['bike/rivals', from(bike, 'Rivals')],
   ['start', from(start, 'Start'), 'bare'],

@@ -25,8 +25,8 @@ const READ = new Set(
   ].concat(['message', 'more', 'note', 'placeholder', 'purpose', 'said', 'sentence', 'summary', 'text', 'title', 'tooltip', 'why', 'word', 'words']),
 );
 const SILENT = new Set(['Comment', 'StyleDirective', 'ClassDirective']);
-/** Take the name of elements, not something to be read. */
-const FINDS = /(querySelector(All)?|closest|matches)$/;
+/** Take the name of elements or of a feature of the screen, not something to be read. */
+const FINDS = /(querySelector(All)?|closest|matches|matchMedia)$/;
 
 /** What a page says by itself, in the order of the file. */
 export function literals(file: string, text: string): string[] {
@@ -69,7 +69,7 @@ function saidBy(node: ts.Node): string[] {
   // What is imported, what is a type, and what an error tells the reader of the console.
   if (ts.isImportDeclaration(node) || ts.isExportDeclaration(node) || ts.isTypeNode(node)) return [];
   if (ts.isNewExpression(node) && node.expression.getText().endsWith('Error')) return [];
-  if (ts.isCallExpression(node) && ts.isPropertyAccessExpression(node.expression) && FINDS.test(node.expression.name.text)) {
+  if (ts.isCallExpression(node) && FINDS.test(node.expression.getText())) {
     return saidBy(node.expression);
   }
   if (ts.isStringLiteralLike(node) || ts.isTemplateHead(node) || ts.isTemplateMiddleOrTemplateTail(node)) {

@@ -16,3 +16,4 @@ export { default as Bundle } from './data/Bundle.svelte';
 export { default as Device } from './data/Device.svelte';
 export { default as History } from './history/History.svelte';
 export { default as Rivals } from './history/Rivals.svelte';
+export { default as HomeScreen } from './data/HomeScreen.svelte';
