@@ -65,7 +65,15 @@ test('a newer version is offered and taken only when asked for', async ({ page }
     await page.evaluate(async () => {
       await (await navigator.serviceWorker.getRegistration())?.update();
     });
-    await expect(page.getByText('A newer version is ready.')).toBeVisible();
+    const offer = page.getByText('A newer version is ready.');
+    await expect(offer).toBeVisible();
+    // Nobody is interrupted in a form that is half filled in.
+    await goTo(page, '#/bike/who');
+    await expect(offer).toBeVisible();
+    await page.getByLabel('Name of the bike').fill('Another name');
+    await expect(offer).toHaveCount(0);
+    await goTo(page, '#/today');
+    await expect(offer).toBeVisible();
     const reloaded = page.waitForEvent('load');
     await page.getByRole('button', { name: 'Take it now' }).click();
     await reloaded;

@@ -1,5 +1,6 @@
 // What a form or a sheet holds until it is saved. It is kept as a draft from the first change on, so that a reload, a tap on
 // another page or a closed app loses nothing; once it is saved or closed, nothing is left of it.
+import { SvelteSet } from 'svelte/reactivity';
 import { draftOf, dropDraft, keepDraft } from './drafts.ts';
 
 /** What was typed, and what it began from: only what differs goes over what has become of the record meanwhile. */
@@ -31,6 +32,10 @@ export function draftedPlace(form: string): number | null {
   const at = draftOf(form, isKept)?.now.at;
   return typeof at === 'number' && Number.isInteger(at) && at >= 0 ? at : null;
 }
+
+/** The forms and sheets on the page that hold something which is not saved: nothing interrupts them. */
+const halfFilled = new SvelteSet<object>();
+export const isHalfFilled = () => halfFilled.size > 0;
 
 export class Drafted<T extends object> {
   /** Nothing until the form is filled. */
@@ -66,13 +71,19 @@ export class Drafted<T extends object> {
   /** It is saved, or closed on purpose. */
   done() {
     this.#over = true;
+    halfFilled.delete(this);
     if (this.#form) dropDraft(this.#form);
   }
 
   #keep() {
     const now = $state.snapshot(this.value);
     if (!now || this.#over) return;
-    if (text(now) === text(this.#fresh)) dropDraft(this.#form);
-    else keepDraft(this.#form, { from: this.#fresh, now });
+    if (text(now) === text(this.#fresh)) {
+      dropDraft(this.#form);
+      return;
+    }
+    keepDraft(this.#form, { from: this.#fresh, now });
+    halfFilled.add(this);
+    return () => halfFilled.delete(this);
   }
 }
