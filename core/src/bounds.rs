@@ -191,7 +191,9 @@ bounds! {
     RATED_HOURS RatedHours "ratedHours" 1.0 100.0 Hour;
     PEUKERT Peukert "peukert" 1.0 1.6 None;
     AMPERES Amperes "amperes" 0.01 300.0 Ampere;
-    RESTED_VOLTS RestedVolts "volts" 9.0 14.0 Volt;
+    RESTED_VOLTS RestedVolts "volts" 4.5 30.0 Volt;
+    CELLS Cells "cells" 3.0 12.0 None;
+    CELL_VOLTS CellVolts "volts" 1.5 2.4 Volt;
     ALTERNATOR_WATTS AlternatorWatts "alternatorWatts" 5.0 1500.0 Watt;
     TEMPERATURE Temperature "celsius" -30.0 60.0 Celsius;
     BAKE_TEMPERATURE BakeTemperature "surfaceCelsius" -30.0 250.0 Celsius;

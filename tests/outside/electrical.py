@@ -50,9 +50,9 @@ def battery_hours(batteryAh, ratedHours, peukert, amperes):
     return {"hours": hours, "minutes": (hours * UNITS.hour).to("minute").magnitude}
 
 
-def rested_charge(volts):
-    """Linear between the points of the table, clamped at its ends."""
-    return {"charge": numpy.interp(volts, RESTED_VOLTS[::-1], RESTED_CHARGE[::-1])}
+def rested_charge(cells, volts):
+    """Linear between the points of the table, a cell at a time, clamped at its ends."""
+    return {"charge": numpy.interp(volts / cells, numpy.array(RESTED_VOLTS[::-1]) / 6.0, RESTED_CHARGE[::-1])}
 
 
 # Specific gravity as printed, full first.

@@ -99,7 +99,7 @@ fn the_two_stroke_has_a_lighting_coil_and_no_battery_and_nothing_asks_for_one() 
     let load = bench.load(&LoadAsk::default(), &at(SATURDAY)).unwrap();
     assert_eq!(load.system, ElectricalSystem::LightingCoil);
     assert!(!load.coil.is_empty() && load.balances.is_empty() && load.stationary.is_empty());
-    assert!(!bench.charging(&ChargingAsk::default(), &at(SATURDAY)).unwrap().battery);
+    assert!(bench.charging(&ChargingAsk::default(), &at(SATURDAY)).unwrap().cells.is_none());
 }
 
 #[test]

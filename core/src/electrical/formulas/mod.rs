@@ -26,8 +26,7 @@ pub(crate) use cap::cap_source;
 pub use cap::{CapFit, cap_fits};
 pub(crate) use charge_state::gravity_rows;
 pub use charge_state::{
-    DaysToFlat, GravityCharge, RechargeHours, charge_from_gravity, charge_from_volts, days_to_flat, gravity_at_25,
-    recharge_hours,
+    DaysToFlat, GravityCharge, RechargeHours, charge_from_gravity, days_to_flat, gravity_at_25, recharge_hours,
 };
 pub use drawn::{ChargeCurrent, ConsumerPower, FlasherShare, LoadSum, charge_current};
 pub use flasher::{
