@@ -299,9 +299,10 @@ bounds! {
     CIRCUIT_OHMS CircuitOhms "ohms" 0.0001 10000000.0 Ohm;
     CIRCUIT_WATTS CircuitWatts "watts" 0.01 5000.0 Watt;
     PEAK_VOLTS PeakVolts "peakVolts" 0.1 200.0 Volt;
+    COIL_EMF CoilEmf "emfVolts" 0.1 150.0 Volt;
     CIRCUIT_VOLTS CircuitVolts "volts" 0.1 30.0 Volt;
     FUSE_RATING FuseRating "ratedAmperes" 0.5 200.0 Ampere;
-    METER_READING MeterReading "volts" -40.0 40.0 Volt;
+    METER_READING MeterReading "volts" -150.0 150.0 Volt;
     FLASHER_WATTS FlasherWatts "flasherWatts" 1.0 200.0 Watt;
     FLASH_RATE FlashRate "flashesMinute" 30.0 240.0 FlashesMinute;
     LOAD_RESISTOR LoadResistor "resistorOhms" 0.5 10000.0 Ohm;

@@ -24,7 +24,7 @@ mod work;
 pub(crate) use identity::USUAL_LOAD_KG;
 
 pub use answer::{AnswerWord, ItemAnswer};
-pub use circuit::{Component, ElementChange, OutputAt};
+pub use circuit::{CoilAt, Component, ElementChange, OutputAt};
 pub use fault_search::{Evidence, FaultClosing, FaultSearch, Trouble};
 pub(crate) use message::RecordMessage;
 pub use paint::{

@@ -18,7 +18,8 @@ mod wire;
 mod wire_loss;
 
 pub use alternating::{
-    CoilLampVolts, DiodeCharge, HALF_OF_THE_WAVE, RectifiedWave, coil_lamp_volts, diode_charge, rectified_wave,
+    CoilCurrent, CoilEmf, CoilLampVolts, DiodeCharge, HALF_OF_THE_WAVE, RectifiedWave, coil_current, coil_lamp_volts,
+    diode_charge, rectified_wave,
 };
 pub(crate) use battery::rested_rows;
 pub use battery::{BatteryHours, ChargeBetween, RestedCharge, battery_hours, rested_charge};
