@@ -507,6 +507,10 @@ cooling?: Cooling | null,
  */
 starter?: Starter | null, 
 /**
+ * What the electrical system is made of.
+ */
+system?: ElectricalSystem | null, 
+/**
  * Nominal voltage of the system, volts.
  */
 systemVolts?: number | null, 
@@ -9676,6 +9680,27 @@ text: Message, };
 export type SymptomKind = "weaker" | "stronger" | "fuseBlows" | "chatters" | "notFlashing";
 
 /**
+ * What an electrical system has, for forms and pages.
+ */
+export type SystemCard = { 
+/**
+ * The system.
+ */
+system: ElectricalSystem, 
+/**
+ * Whether it has a battery.
+ */
+battery: boolean, 
+/**
+ * Whether a lighting coil feeds the lamps.
+ */
+lightingCoil: boolean, 
+/**
+ * The fields of the supply that it is not asked for.
+ */
+lacks: Array<string>, };
+
+/**
  * Accepted ranges, and what records are called.
  */
 export type TablesAnswer = { 
@@ -9687,6 +9712,10 @@ bounds: Array<BoundCard>,
  * Kinds of records and their fields in words.
  */
 records: Array<RecordCard>, 
+/**
+ * The electrical systems, with what each has and is not asked for.
+ */
+systems: Array<SystemCard>, 
 /**
  * How long a part takes to come, where somebody begins who has no better number.
  */
@@ -11211,6 +11240,10 @@ export type WireAnswer = {
  * The load, amperes.
  */
 amperes: number, 
+/**
+ * Whether a lighting coil without a battery and without a fuse feeds it.
+ */
+fromCoil: boolean, 
 /**
  * Greatest drop accepted, volts.
  */

@@ -40,7 +40,7 @@ pub use sidewall::{
 pub use spec::{
     Brake, BrakeKind, ChainJoint, ChainKind, ChainSize, Consumer, ConsumerRole, Drive, ElectricalSystem, End, FillKind,
     Filling, FlasherKind, Fluid, FluidGrade, IgnitionKind, Indication, LampCap, LightSource, OutputPoint, PilotFitting,
-    PowerPoint, Side, Slot, Spec, SpeedometerDrive, Supply, Use, Wheel,
+    PowerPoint, Side, Slot, Spec, SpeedometerDrive, Supply, SystemCard, Use, Wheel,
 };
 pub(crate) use spec::{SpecMessage, power_in_order};
 pub use work::{
