@@ -191,7 +191,9 @@ bounds! {
     RATED_HOURS RatedHours "ratedHours" 1.0 100.0 Hour;
     PEUKERT Peukert "peukert" 1.0 1.6 None;
     AMPERES Amperes "amperes" 0.01 300.0 Ampere;
-    RESTED_VOLTS RestedVolts "volts" 9.0 14.0 Volt;
+    RESTED_VOLTS RestedVolts "volts" 4.5 30.0 Volt;
+    CELLS Cells "cells" 3.0 12.0 None;
+    CELL_VOLTS CellVolts "volts" 1.5 2.4 Volt;
     ALTERNATOR_WATTS AlternatorWatts "alternatorWatts" 5.0 1500.0 Watt;
     TEMPERATURE Temperature "celsius" -30.0 60.0 Celsius;
     BAKE_TEMPERATURE BakeTemperature "surfaceCelsius" -30.0 250.0 Celsius;
@@ -297,9 +299,10 @@ bounds! {
     CIRCUIT_OHMS CircuitOhms "ohms" 0.0001 10000000.0 Ohm;
     CIRCUIT_WATTS CircuitWatts "watts" 0.01 5000.0 Watt;
     PEAK_VOLTS PeakVolts "peakVolts" 0.1 200.0 Volt;
+    COIL_EMF CoilEmf "emfVolts" 0.1 150.0 Volt;
     CIRCUIT_VOLTS CircuitVolts "volts" 0.1 30.0 Volt;
     FUSE_RATING FuseRating "ratedAmperes" 0.5 200.0 Ampere;
-    METER_READING MeterReading "volts" -40.0 40.0 Volt;
+    METER_READING MeterReading "volts" -150.0 150.0 Volt;
     FLASHER_WATTS FlasherWatts "flasherWatts" 1.0 200.0 Watt;
     FLASH_RATE FlashRate "flashesMinute" 30.0 240.0 FlashesMinute;
     LOAD_RESISTOR LoadResistor "resistorOhms" 0.5 10000.0 Ohm;

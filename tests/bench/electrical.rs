@@ -197,6 +197,14 @@ fn deck(net: &Netlist, repeats: u32) -> String {
                 let span = full_volts - start_volts;
                 format!("B{at} {from} {to} I={amperes}*({}-{})/{span}", soft(start_volts), soft(full_volts))
             }
+            Law::Coil { volts: emf, ohms, reactance_ohms } => {
+                let square = ohms * ohms + reactance_ohms * reactance_ohms;
+                let root = format!("sqrt(max({}-({reactance_ohms}*{volts})^2,0))", square * emf * emf);
+                format!("B{at} {from} {to} I=({ohms}*{volts}-{root})/{square}")
+            }
+            Law::Shunt { volts: held, ohms } => {
+                format!("B{at} {from} {to} I=0.1*ln(1+exp(({volts}-{held})/0.1))/{ohms}")
+            }
             Law::Regulated { amperes, volts: regulated } => {
                 format!("B{at} {from} {to} I=-{amperes}*(1-tanh(({volts}-{regulated})/0.1))/2")
             }

@@ -27,7 +27,7 @@ test('from the first start to a plan with a ready date in few taps', async ({ pa
   await press(page, 'Next');
 
   await step(page, 'What kind of bike is it?');
-  await page.getByRole('radio', { name: 'Two-stroke, 6 V, two drum brakes' }).click();
+  await page.getByRole('radio', { name: 'Two-stroke, 6 V with battery, two drum brakes' }).click();
   await page.getByRole('group', { name: 'Indicators' }).getByRole('radio', { name: 'Yes' }).click();
   await press(page, 'Next');
 

@@ -39,7 +39,7 @@ class Taps {
 }
 
 test('what is entered most takes few taps', async ({ page }) => {
-  await barnFind(page, 'Two-stroke, 6 V, two drum brakes');
+  await barnFind(page, 'Two-stroke, 6 V with battery, two drum brakes');
   const taps = new Taps(page);
 
   // Teeth, primary ratio and five gears: eight values, each of two keys or so.

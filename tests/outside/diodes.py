@@ -3,6 +3,7 @@
 Usage: python diodes.py [path of ngspice]. Needs ngspice (Debian package `ngspice`).
 """
 
+import math
 import pathlib
 import subprocess
 import sys
@@ -59,7 +60,16 @@ def diode_charge(program, peakVolts, volts, ohms):
     return {"halfWave": half["mean"], "fullWave": full["mean"]}
 
 
-DECKS = {"rectifiedWave": rectified_wave, "diodeCharge": diode_charge}
+def coil_current(program, emfVolts, reactanceOhms, ohms, volts):
+    """A coil as voltage, inductance and resistance into the resistance that our current would make of the voltage."""
+    square = ohms**2 + reactanceOhms**2
+    load = volts / ((math.sqrt(square * emfVolts**2 - (reactanceOhms * volts) ** 2) - ohms * volts) / square)
+    henries = reactanceOhms / (2.0 * math.pi * HERTZ)
+    lines = [sine(emfVolts * math.sqrt(2.0)), "Rb b 0 1u", f"Lcoil a c {henries!r}", f"Rcoil c out {ohms!r}", f"Rload out 0 {load!r}"]
+    return {"amperes": measured(program, lines, {"effective": "rms v(out)"})["effective"] / load}
+
+
+DECKS = {"rectifiedWave": rectified_wave, "diodeCharge": diode_charge, "coilCurrent": coil_current}
 
 
 def main():

@@ -50,9 +50,9 @@ def battery_hours(batteryAh, ratedHours, peukert, amperes):
     return {"hours": hours, "minutes": (hours * UNITS.hour).to("minute").magnitude}
 
 
-def rested_charge(volts):
-    """Linear between the points of the table, clamped at its ends."""
-    return {"charge": numpy.interp(volts, RESTED_VOLTS[::-1], RESTED_CHARGE[::-1])}
+def rested_charge(cells, volts):
+    """Linear between the points of the table, a cell at a time, clamped at its ends."""
+    return {"charge": numpy.interp(volts / cells, numpy.array(RESTED_VOLTS[::-1]) / 6.0, RESTED_CHARGE[::-1])}
 
 
 # Specific gravity as printed, full first.
@@ -179,6 +179,18 @@ def diode_charge(peakVolts, volts, ohms):
     return {"halfWave": half, "fullWave": 2.0 * half}
 
 
+def coil_current(emfVolts, reactanceOhms, ohms, volts):
+    """The current at which the phasors add up, by a root search on complex numbers."""
+    return {"amperes": brentq(lambda amperes: abs(complex(volts + ohms * amperes, reactanceOhms * amperes)) - emfVolts, 0.0, 1e4, xtol=1e-12)}
+
+
+def coil_emf(rpm, testVolts, ohms, slowRpm, slowAmperes, fastRpm, fastAmperes):
+    """The squares of voltage and reactance for each revolution by numpy's linear solver."""
+    speeds = [(slowRpm, slowAmperes), (fastRpm, fastAmperes)]
+    squares = numpy.linalg.solve([[n**2, -((n * i) ** 2)] for n, i in speeds], [(testVolts + ohms * i) ** 2 for _, i in speeds])
+    return {"emfVolts": rpm * squares[0] ** 0.5, "reactanceOhms": rpm * squares[1] ** 0.5}
+
+
 def coil_lamp_volts(testVolts, coilWatts, watts):
     """The voltage at which the lamps pass the current of the coil, by a root search on the current law."""
     amperes = coilWatts / testVolts
@@ -216,6 +228,8 @@ def main():
             "rectifiedWave": rectified_wave,
             "diodeCharge": diode_charge,
             "coilLampVolts": coil_lamp_volts,
+            "coilCurrent": coil_current,
+            "coilEmf": coil_emf,
         },
     )
 

@@ -48,6 +48,16 @@ def lines_of(index, device):
         lines.append(f"B{index} {start} {end} I={law['amperes']!r}*({soft(law['startVolts'])}-{soft(law['fullVolts'])})/{span!r}")
     elif kind == "regulated":
         lines.append(f"B{index} {start} {end} I=-{law['amperes']!r}*(1-tanh(({volts}-{law['volts']!r})/0.1))/2")
+    elif kind == "coil":
+        square = law["ohms"] ** 2 + law["reactanceOhms"] ** 2
+        root = f"sqrt(max({square * law['volts'] ** 2!r}-({law['reactanceOhms']!r}*{volts})^2,0))"
+        between = f"({law['ohms']!r}*{volts}-{root})/{square!r}"
+        low = f"{volts}*{law['ohms'] / square!r}-{law['volts'] / math.sqrt(square)!r}"
+        high = f"({volts}-{law['volts']!r})/{law['ohms']!r}"
+        lines.append(f"B{index} {start} {end} I={volts} < 0 ? {low} : ({volts} > {law['volts']!r} ? {high} : {between})")
+    elif kind == "shunt":
+        soft = f"0.1*ln(1+exp(({volts}-{law['volts']!r})/0.1))"
+        lines.append(f"B{index} {start} {end} I=({soft}-{0.1 * math.log1p(math.exp(-law['volts'] / 0.1))!r})/{law['ohms']!r}")
     else:
         raise ValueError(f"no deck for a law of kind {kind}")
     return lines
@@ -73,9 +83,9 @@ def run(program, text):
         done = subprocess.run([program, "-b", str(file)], capture_output=True, text=True, timeout=120, check=False)
     found = {}
     for line in done.stdout.splitlines():
-        name, equals, value = line.partition(" = ")
-        if equals and name.strip().lower().startswith(("v(n", "i(v")):
-            found[name.strip().lower()] = float(value)
+        name, equals, value = line.partition("=")
+        if equals and name.strip().lower().startswith(("v(n", "i(v", "eff")):
+            found[name.strip().lower()] = float(value.split()[0])
     return found
 
 
@@ -93,6 +103,58 @@ def operating_point(program, case):
         if found:
             return found, bool(start)
     raise AssertionError(f"{case['name']}: ngspice gave no operating point")
+
+
+HERTZ = 50.0
+WITHIN_EFFECTIVE = 0.003
+
+
+def through_time(case):
+    """A deck through time of a network that a coil feeds: the coil as sine, inductance and resistance.
+
+    A filament is the resistance that it has at its effective voltage, for it is too slow to follow the wave; a regulator
+    that cuts the wave is left to the check of its law. The sine begins at its peak, where a coil without current is already in step.
+    """
+    lines = ["coil", ".options reltol=1e-5 temp=27 tnom=27"]
+    for index, device in enumerate(case["netlist"]["devices"]):
+        law, start, end = device["law"], node(device["from"]), node(device["to"])
+        volts = [case["volts"][at] if at is not None else 0.0 for at in (device["from"], device["to"])]
+        if law["kind"] == "coil":
+            henries = law["reactanceOhms"] / (2.0 * math.pi * HERTZ)
+            peak = law["volts"] * math.sqrt(2.0)
+            lines += [f"V{index} e{index} {end} sin(0 {peak!r} {HERTZ} 0 0 90)", f"L{index} e{index} r{index} {henries!r}"]
+            lines.append(f"R{index} r{index} {start} {law['ohms']!r}")
+        elif law["kind"] == "resistance":
+            lines.append(f"R{index} {start} {end} {law['ohms']!r}")
+        elif law["kind"] == "filament" and None not in volts and not any(math.isnan(volt) for volt in volts):
+            ratio = abs(volts[0] - volts[1]) / law["volts"]
+            lines.append(f"R{index} {start} {end} {law['volts'] / law['amperes'] * (ratio**2 + 1.6e-5) ** 0.225!r}")
+        else:
+            return None
+    points = range(len(case["netlist"]["points"]))
+    lines += [f"Rleak{point} n{point} 0 {1.0 / case['netlist']['leak_siemens']!r}" for point in points]
+    turn = 1.0 / HERTZ
+    lines.append(f".tran 20u {30 * turn} {24 * turn} 20u uic")
+    lines += [f".meas tran eff{point} rms v(n{point}) from={24 * turn} to={30 * turn}" for point in points]
+    return "\n".join([*lines, ".end", ""])
+
+
+def effective(program, case):
+    """Compares our effective values with those of a run through time; returns how many were compared."""
+    coils = [device for device in case["netlist"]["devices"] if device["law"]["kind"] == "coil"]
+    text = through_time(case) if coils else None
+    if text is None:
+        return 0
+    found = run(program, text)
+    checks = 0
+    for point, ours in enumerate(case["volts"]):
+        if ours is None or math.isnan(ours) or abs(ours) < 0.05:
+            continue
+        theirs = found[f"eff{point}"]
+        if abs(abs(ours) - theirs) > WITHIN_EFFECTIVE * theirs:
+            raise AssertionError(f"{case['name']}: {case['netlist']['points'][point]} {ours} V, through time {theirs} V")
+        checks += 1
+    return checks
 
 
 def compare(case, found):
@@ -118,14 +180,17 @@ def compare(case, found):
 def main():
     networks = json.loads(pathlib.Path(sys.argv[1]).read_text(encoding="utf-8"))
     program = sys.argv[2] if len(sys.argv) > 2 else "ngspice"
-    checks, helped = 0, 0
+    checks, helped, alternating = 0, 0, 0
     for case in networks:
         found, was_helped = operating_point(program, case)
         checks += compare(case, found)
+        alternating += effective(program, case)
         helped += was_helped
+    if alternating < 100:
+        raise AssertionError(f"only {alternating} effective values were compared through time, 100 are wanted")
     if len(networks) < 60:
         raise AssertionError(f"only {len(networks)} networks, 60 are wanted")
-    print(f"harness: {checks} voltages and currents of {len(networks)} networks agree with ngspice, {helped} of them started near")
+    print(f"harness: {checks} voltages and currents of {len(networks)} networks agree with ngspice, {helped} of them started near; {alternating} effective values agree through time")
 
 
 if __name__ == "__main__":

@@ -2,14 +2,17 @@
 
 use std::collections::BTreeSet;
 
-use layshaft_core::record::ElectricalSystem;
+use layshaft_core::record::{ElectricalSystem, End, Indication, Side};
 use layshaft_door::Bench;
-use layshaft_door::command::{DemoBike, LoadDemo};
-use layshaft_door::query::{BareAsk, ChargingAsk, LoadAsk};
+use layshaft_door::command::{
+    Command, DemoBike, DescribeBike, DescribePlace, LoadDemo, RecordBrake, RecordConsumer, RecordDrive, RecordFluid,
+    RecordIndication, RecordPart, RecordSupply, RecordTightening, RecordWheel,
+};
+use layshaft_door::query::{BareAsk, BikeAnswer, ChargingAsk, LoadAsk};
 use serde_json::{Value, json};
 
 use crate::stale::all_queries;
-use crate::{SATURDAY, act, at};
+use crate::{English, SATURDAY, act, at};
 
 fn loaded(demo: DemoBike) -> Bench {
     let mut bench = Bench::in_memory().unwrap();
@@ -99,7 +102,7 @@ fn the_two_stroke_has_a_lighting_coil_and_no_battery_and_nothing_asks_for_one() 
     let load = bench.load(&LoadAsk::default(), &at(SATURDAY)).unwrap();
     assert_eq!(load.system, ElectricalSystem::LightingCoil);
     assert!(!load.coil.is_empty() && load.balances.is_empty() && load.stationary.is_empty());
-    assert!(!bench.charging(&ChargingAsk::default(), &at(SATURDAY)).unwrap().battery);
+    assert!(bench.charging(&ChargingAsk::default(), &at(SATURDAY)).unwrap().cells.is_none());
 }
 
 #[test]
@@ -112,4 +115,56 @@ fn both_stand_on_the_shelf_and_are_marked_as_invented_and_the_first_is_the_one_w
     assert_eq!(names, ["Orrin Tern 175", "Orrin Wren 50"]);
     let open = shelf.bikes.iter().find(|bike| Some(&bike.id) == shelf.open.as_ref()).unwrap();
     assert_eq!(open.name, "Orrin Tern 175");
+}
+
+/// The commands with which a user enters the bike as it stands: each goes through every check that an owner meets.
+fn entered(bike: &BikeAnswer) -> Vec<Command> {
+    let side = Side::Standard;
+    let spec = &bike.standard;
+    let mut commands: Vec<Command> = vec![
+        DescribeBike { identity: bike.identity.clone() }.into(),
+        DescribePlace { place: bike.place.clone() }.into(),
+        RecordDrive { side, drive: spec.drive.clone() }.into(),
+        RecordSupply { side, supply: spec.supply.clone() }.into(),
+        RecordBrake { side, end: End::Front, brake: spec.front_brake.clone() }.into(),
+        RecordBrake { side, end: End::Rear, brake: spec.rear_brake.clone() }.into(),
+    ];
+    for (side, spec) in [(side, spec), (Side::Fitted, &bike.fitted)] {
+        commands.push(RecordWheel { side, end: End::Front, wheel: spec.front_wheel.clone() }.into());
+        commands.push(RecordWheel { side, end: End::Rear, wheel: spec.rear_wheel.clone() }.into());
+    }
+    if spec.indication != Indication::default() {
+        commands.push(RecordIndication { side, indication: spec.indication.clone() }.into());
+    }
+    commands.extend(spec.consumers.iter().map(|slot| {
+        let (id, consumer) = (Some(slot.id.clone()), slot.consumer.clone());
+        RecordConsumer { side, id, consumer }.into()
+    }));
+    commands.extend(
+        spec.fluids
+            .iter()
+            .map(|slot| RecordFluid { side, id: Some(slot.id.clone()), fluid: slot.fluid.clone() }.into()),
+    );
+    commands
+        .extend(bike.parts.iter().map(|card| RecordPart { id: Some(card.id.clone()), part: card.part.clone() }.into()));
+    commands.extend(bike.tightenings.iter().map(|card| {
+        let (id, tightening) = (Some(card.id.clone()), card.tightening.clone());
+        RecordTightening { id, tightening }.into()
+    }));
+    commands
+}
+
+#[test]
+fn what_an_invented_bike_says_is_what_a_user_could_have_entered() {
+    for demo in [DemoBike::OrrinTern175, DemoBike::OrrinWren50] {
+        let mut bench = loaded(demo);
+        let bike = bench.bike(&BareAsk {}, &at(SATURDAY)).unwrap();
+        let facts = bench.facts().count();
+        for command in entered(&bike) {
+            let said = format!("{demo:?}: {command:?}");
+            act(&mut bench, command, SATURDAY)
+                .unwrap_or_else(|refusal| panic!("{}, {said}", refusal.message.english()));
+            assert_eq!(bench.facts().count(), facts, "nothing is left to enter: {said}");
+        }
+    }
 }

@@ -1,7 +1,11 @@
 //! A bike started by its kind: what was tapped is known to jobs, circuits, lamps and Today, and nothing is lost by tapping.
 
+use layshaft_core::electrical::ChargingAsk;
+use layshaft_core::harness::HarnessAsk;
 use layshaft_core::ready_made::{BikeKind, OfferState};
-use layshaft_core::record::{Brake, BrakeKind, ConsumerRole, Cooling, End, Identity, Side, Starter, Strokes};
+use layshaft_core::record::{
+    Brake, BrakeKind, ConsumerRole, Cooling, ElectricalSystem, End, Identity, Side, Starter, Strokes,
+};
 use layshaft_core::today::{NotSaid, TodayAsk};
 use layshaft_door::Bench;
 use layshaft_door::command::{AddPackage, DescribeKind, RecordBrake, RoleName, SetBenchTime, StartBike, Undo};
@@ -93,4 +97,20 @@ fn a_voltage_that_cannot_be_is_refused_at_its_field_and_nothing_is_stored() {
     assert_eq!(bench.starting(&BareAsk {}, &at(SATURDAY)).unwrap().bike_kind, BikeKind::default());
     let mut none = Bench::in_memory().unwrap();
     assert!(act(&mut none, kind(&bench, "two-6-drums"), SATURDAY).is_err(), "no bike is open");
+}
+
+#[test]
+fn a_kind_without_a_battery_says_so_to_circuits_and_charging() {
+    let mut bench = named();
+    let tapped = kind(&bench, "two-6-coil");
+    act(&mut bench, tapped.clone(), SATURDAY).unwrap();
+    assert_eq!(bench.starting(&BareAsk {}, &at(SATURDAY)).unwrap().bike_kind, tapped.bike_kind);
+    assert_eq!(bench.charging(&ChargingAsk::default(), &at(SATURDAY)).unwrap().cells, None);
+    let circuits = bench.harness(&HarnessAsk::default(), &at(SATURDAY)).unwrap();
+    assert_eq!(circuits.circuit, "coil-lighting");
+    // Said again without the system, it stays.
+    let part = BikeKind { system_volts: Some(6.0), ..BikeKind::default() };
+    act(&mut bench, DescribeKind { bike_kind: part, names: tapped.names }, SATURDAY).unwrap();
+    let supply = bench.bike(&BareAsk {}, &at(SATURDAY)).unwrap().standard.supply;
+    assert_eq!(supply.system, Some(ElectricalSystem::LightingCoil));
 }

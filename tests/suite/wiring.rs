@@ -5,7 +5,7 @@ use layshaft_core::harness::{Fault, HarnessAsk, LampLook, OperatingPoint, Settin
 use layshaft_core::message::Message;
 use layshaft_core::record::{Component, ElementChange, Evidence, FaultClosing, Trouble};
 use layshaft_door::Bench;
-use layshaft_door::command::{AdaptCircuit, AnswerFault, CloseFault, LoadDemo, StartFault, UndoFaultStep};
+use layshaft_door::command::{AdaptCircuit, AnswerFault, CloseFault, DemoBike, LoadDemo, StartFault, UndoFaultStep};
 
 use crate::{English, SATURDAY, act, at};
 
@@ -100,7 +100,7 @@ fn bad_wiring_is_refused_or_said_plainly() {
     for (code, says) in [
         ("harness.no-earth", "has no way back to battery -: fit the earth strap"),
         ("harness.sources-in-conflict", "work against each other: disconnect one of them"),
-        ("harness.floating", "Connected to nothing that leads to the battery: nowhere, nothing"),
+        ("harness.floating", "Connected to nothing that leads to the battery or coil: nowhere, nothing"),
     ] {
         let said =
             sheet.findings.iter().any(|finding| finding.code.as_str() == code && finding.text.english().contains(says));
@@ -195,4 +195,23 @@ fn a_reading_beyond_the_meter_is_refused_with_its_range_and_the_search_stands_as
         assert!(refusal.message.english().contains(says), "{}", refusal.message.english());
     }
     assert_eq!(bench.facts().collect::<Vec<_>>(), before, "nothing is stored");
+}
+
+#[test]
+fn the_moped_without_a_battery_has_circuits_of_its_coil_and_nothing_else() {
+    let mut bench = Bench::in_memory().unwrap();
+    act(&mut bench, LoadDemo { demo: Some(DemoBike::OrrinWren50) }, SATURDAY).unwrap();
+    let asked = |setting: &[(&str, &str)]| {
+        let ask = HarnessAsk { setting: Setting::of(setting), ..HarnessAsk::default() };
+        bench.harness(&ask, &at(SATURDAY)).unwrap()
+    };
+    let sheet = asked(&[("engine speed", "fast"), ("lights", "head")]);
+    let offered: Vec<&str> = sheet.circuits.iter().map(|card| card.circuit.as_str()).collect();
+    assert_eq!(offered, ["coil-lighting", "coil-horn", "coil-whole", "ignition-stop"]);
+    assert!(sheet.alternating && sheet.harness.nodes().iter().all(|point| !point.contains("battery")));
+    let point = sheet.point.unwrap();
+    assert_eq!((point.look("head.low"), point.look("tail")), (Some(LampLook::Full), Some(LampLook::Full)));
+    assert!(sheet.findings.iter().any(|finding| finding.text.english().contains("V~")), "{:?}", sheet.findings);
+    let dark = asked(&[("lights", "head")]).point.unwrap();
+    assert_eq!(dark.look("head.low"), Some(LampLook::Off), "no light with the engine off");
 }

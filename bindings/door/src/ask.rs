@@ -2,7 +2,7 @@
 
 use layshaft_core::error::Refusal;
 use layshaft_core::plan::plan_answer;
-use layshaft_core::record::{Delivery, Job, JobPlace, JobReason, record_cards};
+use layshaft_core::record::{Delivery, ElectricalSystem, Job, JobPlace, JobReason, record_cards};
 use layshaft_core::time::Moment;
 use layshaft_core::{
     bounds, brakes, coating, electrical, events, fasteners, faults, fluids, gearing, handbook, harness, inspection,
@@ -18,7 +18,8 @@ impl Bench {
     /// Accepted ranges, and what records are called.
     pub fn tables(&self, _: &BareAsk, _: &Moment) -> Result<TablesAnswer, Refusal> {
         let bounds = bounds::ALL.iter().map(bounds::Bound::card).collect();
-        Ok(TablesAnswer { bounds, records: record_cards(), usual_delivery: Delivery::usual() })
+        let systems = ElectricalSystem::ALL.map(ElectricalSystem::card).to_vec();
+        Ok(TablesAnswer { bounds, records: record_cards(), systems, usual_delivery: Delivery::usual() })
     }
 
     /// What to do next, what cures, when the bike will be ready.

@@ -21,7 +21,7 @@ use layshaft_core::message::Message;
 pub use layshaft_core::plan::{PlanAnswer, PlanAsk, PlanRow};
 pub use layshaft_core::quantity::{Figures, FormulaCard};
 pub use layshaft_core::ready_made::{JobOffer, PackageOffer, StartingAnswer};
-pub use layshaft_core::record::{BenchTime, Coat, Delivery, Process, Product, RecordCard};
+pub use layshaft_core::record::{BenchTime, Coat, Delivery, Process, Product, RecordCard, SystemCard};
 use layshaft_core::record::{
     Climate, Identity, Job, JobReason, Part, PartState, Photo, Place, PutAwayCard, Reading, Spec, Tightening,
 };
@@ -133,6 +133,8 @@ pub struct TablesAnswer {
     pub bounds: Vec<BoundCard>,
     /// Kinds of records and their fields in words.
     pub records: Vec<RecordCard>,
+    /// The electrical systems, with what each has and is not asked for.
+    pub systems: Vec<SystemCard>,
     /// How long a part takes to come, where somebody begins who has no better number.
     pub usual_delivery: Delivery,
 }

@@ -111,7 +111,7 @@ fn reads(asked: Asked) -> &'static [&'static [Source]] {
         Asked::Lamps => &[&[Supply, Consumer, Indication]],
         Asked::Brakes => &[&[Brake, Wheel, Identity]],
         Asked::Filling => &[&[Fluid]],
-        Asked::Harness => &[&[ElementChange, Supply, Consumer, Indication]],
+        Asked::Harness => &[&[Identity, ElementChange, Supply, Consumer, Indication]],
         Asked::Fault => &[&[FaultSearch, Job, Identity, Brake, ElementChange, Supply, Consumer, Indication]],
         Asked::Cure => &[&[Coat, Climate, Place]],
         Asked::Process => &[&[Process, Job, Coat, Climate, Place]],

@@ -507,6 +507,10 @@ cooling?: Cooling | null,
  */
 starter?: Starter | null, 
 /**
+ * What the electrical system is made of.
+ */
+system?: ElectricalSystem | null, 
+/**
  * Nominal voltage of the system, volts.
  */
 systemVolts?: number | null, 
@@ -645,7 +649,7 @@ usual: Array<number>, };
  * What tells an accepted range from every other; beside each the field that takes it. Its label is the message
  * `bound-<id>`.
  */
-export type BoundId = "frontTeeth" | "rearTeeth" | "primaryRatio" | "gearRatio" | "gears" | "chainLinks" | "centreDistance" | "overallRatio" | "pitch" | "revLimit" | "engineSpeed" | "roadSpeed" | "circumference" | "finalRatio" | "sprocketTeeth" | "speedometerOver" | "gear" | "taller" | "pairsShown" | "chainWearLimit" | "chainSlack" | "pitches" | "measuredChain" | "corrector" | "readingFactor" | "peakTorque" | "peakTorqueRpm" | "revPoint" | "crankTorque" | "dragArea" | "driveEfficiency" | "rolling" | "tyrePressure" | "grade" | "headWind" | "altitude" | "airDensity" | "tyreWidth" | "tyreWidthInch" | "aspectRatio" | "sectionHeight" | "outerDiameter" | "ageDays" | "rimCode" | "loadIndex" | "plyRating" | "tyreWeek" | "axleLoad" | "rimWidth" | "watts" | "consumerWatts" | "count" | "indicatorsASide" | "duty" | "testVolts" | "systemVolts" | "chargingVolts" | "batteryAh" | "ratedHours" | "peukert" | "amperes" | "restedVolts" | "alternatorWatts" | "temperature" | "bakeTemperature" | "lowestAir" | "highestAir" | "dampestAir" | "humidity" | "cureHours" | "meanRate" | "activation" | "handsOn" | "leastMinutes" | "mostMinutes" | "minutesTaken" | "atMostHours" | "leastDays" | "likelyDays" | "colder" | "mostDays" | "waitHours" | "spotHours" | "modelYear" | "dryMass" | "displacement" | "peakPower" | "bore" | "disc" | "drum" | "leverRatio" | "hydraulicRatio" | "pistons" | "litres" | "money" | "reading" | "compared" | "benchStart" | "benchEnd" | "timeAtHand" | "weekday" | "daysShown" | "padFriction" | "effectiveRadius" | "padClearance" | "hoseLength" | "hoseBore" | "hoseSwell" | "masterStroke" | "camArm" | "camAngle" | "rodTravel" | "shoeShare" | "leverForce" | "wheelRadius" | "ridingMass" | "loadMass" | "roadFriction" | "deceleration" | "brakeEfficiency" | "brakingSpeed" | "reaction" | "stoppingDistance" | "fluidYears" | "waterPercent" | "threadDiameter" | "threadPitch" | "turnsInch" | "threadTurns" | "overLength" | "threadFriction" | "torque" | "nutFactor" | "preloadShare" | "stressArea" | "stress" | "engagedDiameters" | "screwLoad" | "shearStrength" | "engagement" | "cup" | "pours" | "lastPour" | "cups" | "fuel" | "premixParts" | "readyMl" | "readyGram" | "mixParts" | "thinner" | "paintedArea" | "solids" | "film" | "sprayLoss" | "coats" | "can" | "density" | "spreading" | "wireSection" | "wireLength" | "wireBack" | "wireTemperature" | "allowedDrop" | "emf" | "circuitOhms" | "circuitWatts" | "peakVolts" | "circuitVolts" | "fuseRating" | "meterReading" | "flasherWatts" | "flashRate" | "loadResistor" | "resistors" | "flashes" | "countedSeconds" | "lumens" | "idleVolts" | "fastVolts" | "gravity" | "drain" | "charger" | "harnessAge" | "potLife" | "surfaceLength" | "surfaceGirth" | "surfaceDiameter" | "pieces" | "turningSpeed" | "movingSpeed" | "rollingSpeed" | "elongation" | "rodPull" | "charge" | "steadyDrain" | "flasherLoad" | "flasherContacts" | "wireGauge" | "tailDays" | "quantile" | "saturation" | "emission" | "checkMinutes" | "probability" | "seatDiameter" | "holeDiameter" | "restedReading" | "lengthReading" | "shareReading" | "flashReading" | "speedReading" | "timeReading" | "voltageReading" | "engineReading" | "clockMinutes" | "processSteps";
+export type BoundId = "frontTeeth" | "rearTeeth" | "primaryRatio" | "gearRatio" | "gears" | "chainLinks" | "centreDistance" | "overallRatio" | "pitch" | "revLimit" | "engineSpeed" | "roadSpeed" | "circumference" | "finalRatio" | "sprocketTeeth" | "speedometerOver" | "gear" | "taller" | "pairsShown" | "chainWearLimit" | "chainSlack" | "pitches" | "measuredChain" | "corrector" | "readingFactor" | "peakTorque" | "peakTorqueRpm" | "revPoint" | "crankTorque" | "dragArea" | "driveEfficiency" | "rolling" | "tyrePressure" | "grade" | "headWind" | "altitude" | "airDensity" | "tyreWidth" | "tyreWidthInch" | "aspectRatio" | "sectionHeight" | "outerDiameter" | "ageDays" | "rimCode" | "loadIndex" | "plyRating" | "tyreWeek" | "axleLoad" | "rimWidth" | "watts" | "consumerWatts" | "count" | "indicatorsASide" | "duty" | "testVolts" | "systemVolts" | "chargingVolts" | "batteryAh" | "ratedHours" | "peukert" | "amperes" | "restedVolts" | "cells" | "cellVolts" | "alternatorWatts" | "temperature" | "bakeTemperature" | "lowestAir" | "highestAir" | "dampestAir" | "humidity" | "cureHours" | "meanRate" | "activation" | "handsOn" | "leastMinutes" | "mostMinutes" | "minutesTaken" | "atMostHours" | "leastDays" | "likelyDays" | "colder" | "mostDays" | "waitHours" | "spotHours" | "modelYear" | "dryMass" | "displacement" | "peakPower" | "bore" | "disc" | "drum" | "leverRatio" | "hydraulicRatio" | "pistons" | "litres" | "money" | "reading" | "compared" | "benchStart" | "benchEnd" | "timeAtHand" | "weekday" | "daysShown" | "padFriction" | "effectiveRadius" | "padClearance" | "hoseLength" | "hoseBore" | "hoseSwell" | "masterStroke" | "camArm" | "camAngle" | "rodTravel" | "shoeShare" | "leverForce" | "wheelRadius" | "ridingMass" | "loadMass" | "roadFriction" | "deceleration" | "brakeEfficiency" | "brakingSpeed" | "reaction" | "stoppingDistance" | "fluidYears" | "waterPercent" | "threadDiameter" | "threadPitch" | "turnsInch" | "threadTurns" | "overLength" | "threadFriction" | "torque" | "nutFactor" | "preloadShare" | "stressArea" | "stress" | "engagedDiameters" | "screwLoad" | "shearStrength" | "engagement" | "cup" | "pours" | "lastPour" | "cups" | "fuel" | "premixParts" | "readyMl" | "readyGram" | "mixParts" | "thinner" | "paintedArea" | "solids" | "film" | "sprayLoss" | "coats" | "can" | "density" | "spreading" | "wireSection" | "wireLength" | "wireBack" | "wireTemperature" | "allowedDrop" | "emf" | "circuitOhms" | "circuitWatts" | "peakVolts" | "coilEmf" | "circuitVolts" | "fuseRating" | "meterReading" | "flasherWatts" | "flashRate" | "loadResistor" | "resistors" | "flashes" | "countedSeconds" | "lumens" | "idleVolts" | "fastVolts" | "gravity" | "drain" | "charger" | "harnessAge" | "potLife" | "surfaceLength" | "surfaceGirth" | "surfaceDiameter" | "pieces" | "turningSpeed" | "movingSpeed" | "rollingSpeed" | "elongation" | "rodPull" | "charge" | "steadyDrain" | "flasherLoad" | "flasherContacts" | "wireGauge" | "tailDays" | "quantile" | "saturation" | "emission" | "checkMinutes" | "probability" | "seatDiameter" | "holeDiameter" | "restedReading" | "lengthReading" | "shareReading" | "flashReading" | "speedReading" | "timeReading" | "voltageReading" | "engineReading" | "clockMinutes" | "processSteps";
 
 /**
  * A brake.
@@ -1491,9 +1495,9 @@ export type ChargingAnswer = {
  */
 systemVolts: number, 
 /**
- * Whether there is a battery to charge.
+ * Cells of the battery, two volts apiece; none where there is no battery to charge.
  */
-battery: boolean, 
+cells?: number | null, 
 /**
  * The tests, in their order.
  */
@@ -1689,6 +1693,77 @@ coat: Coat, };
 export type Code = "outOfRange" | "notANumber" | "badText" | "missing" | "conflict" | "unknown" | "unreadable" | "notABundle" | "damagedBundle" | "newerSchema" | "otherBike" | "storage" | "badRequest";
 
 /**
+ * What a lighting coil is in one state of the engine. Both figures grow with its speed.
+ */
+export type CoilAt = { 
+/**
+ * Position of the switch that stands for the engine.
+ */
+position: string, 
+/**
+ * Induced voltage, volts, effective value.
+ */
+emfVolts: number, 
+/**
+ * Reactance, ohms.
+ */
+reactanceOhms: number, };
+
+/**
+ * Current that a lighting coil drives at a voltage between its ends.
+ */
+export type CoilCurrent = { 
+/**
+ * Induced voltage, volts, effective value.
+ */
+emfVolts: number, 
+/**
+ * Reactance, ohms.
+ */
+reactanceOhms: number, 
+/**
+ * Resistance, ohms.
+ */
+ohms: number, 
+/**
+ * Voltage between its ends, volts, effective value.
+ */
+volts: number, };
+
+/**
+ * Induced voltage and reactance of a lighting coil from what it gives at two engine speeds.
+ */
+export type CoilEmf = { 
+/**
+ * Engine speed, revolutions a minute.
+ */
+rpm: number, 
+/**
+ * Voltage at which the coil was measured, volts, effective value.
+ */
+testVolts: number, 
+/**
+ * Resistance of the coil, ohms.
+ */
+ohms: number, 
+/**
+ * The lower of the two speeds, revolutions a minute.
+ */
+slowRpm: number, 
+/**
+ * Current there, amperes.
+ */
+slowAmperes: number, 
+/**
+ * The higher of the two speeds, revolutions a minute.
+ */
+fastRpm: number, 
+/**
+ * Current there, amperes.
+ */
+fastAmperes: number, };
+
+/**
  * Voltage at the lamps of an unregulated lighting coil, at most.
  */
 export type CoilLampVolts = { 
@@ -1766,7 +1841,27 @@ engine: string,
 /**
  * What it can give in which state; nothing in a state that is not named.
  */
-output: Array<OutputAt>, } | { "kind": "wire", 
+output: Array<OutputAt>, } | { "kind": "lightingCoil", 
+/**
+ * Id of the switch that stands for the engine.
+ */
+engine: string, 
+/**
+ * Resistance, ohms.
+ */
+ohms: number, 
+/**
+ * What it is in which state; nothing in a state that is not named.
+ */
+output: Array<CoilAt>, } | { "kind": "shuntRegulator", 
+/**
+ * Regulated voltage, volts, effective value.
+ */
+regulatedVolts: number, 
+/**
+ * Resistance above it, ohms.
+ */
+ohms: number, } | { "kind": "wire", 
 /**
  * Section, mm².
  */
@@ -3711,7 +3806,7 @@ text: Message, };
 /**
  * What a finding is about. Outside it is written with a dot: `chain.too-slack`.
  */
-export type FindingCode = "balance.above-idle" | "balance.never" | "battery.another-voltage" | "battery.cell" | "battery.drain" | "battery.gas" | "battery.leave-half" | "battery.none" | "battery.tables-differ" | "battery.unknown" | "brake-fluid.due" | "brake-fluid.mixed" | "brake-fluid.never-mix" | "brake.below-line" | "brake.beyond-grip" | "brake.cam-over" | "brake.cannot-be" | "brake.clearance-usual" | "brake.friction-open" | "brake.long-lever" | "brake.may-miss-line" | "brake.missing-cam" | "brake.missing-disc" | "brake.missing-lever-ratio" | "brake.ratio-uncommon" | "brake.standard-unknown" | "brake.taken-unchanged" | "circuit.direct-current" | "chain.adjuster-ends-swapped" | "chain.another-chain" | "chain.cannot-close" | "chain.cannot-run" | "chain.distance-disagrees" | "chain.front-size" | "chain.little-room-for-wear" | "chain.odd-count" | "chain.outside-adjuster" | "chain.rear-size" | "chain.shorter-than-new" | "chain.slack-open" | "chain.tight-spot" | "chain.too-slack" | "chain.too-tight" | "chain.wear-between" | "chain.wear-unknown" | "chain.worn-beyond-adjuster" | "chain.worn-out" | "charger.too-strong" | "charging.outside" | "charging.pattern" | "charging.too-high" | "charging.unknown" | "choice.goal-missed" | "choice.limits-assumed" | "choice.none-fits" | "choice.none-left" | "choice.speedometer-on-wheel" | "choice.speedometer-open" | "choice.speedometer-outside" | "climate.assumed" | "coil.beside-battery" | "coil.blown-lamp" | "coil.too-bright" | "coil.too-dim" | "cold.limit-unknown" | "cold.part-of-day" | "cold.stands-still" | "cure.full-unknown" | "cure.hold" | "dew.too-close" | "faults.caution" | "faults.recheck" | "fill.by-occasion" | "fill.missing-grade" | "fill.rounded" | "flasher.counted" | "flasher.too-little-load" | "fuse.blows" | "fuse.coil" | "fuse.close-to-battery" | "gearing.beyond-limit" | "gearing.front-clearance" | "gearing.front-limit" | "gearing.missing-adjuster" | "gearing.missing-centre-distance" | "gearing.missing-chain-size" | "gearing.missing-rev-limit" | "gearing.missing-speedometer" | "gearing.rear-limit" | "gearing.standard-unknown" | "harness.drop" | "harness.floating" | "harness.no-earth" | "harness.not-settled" | "harness.sources-in-conflict" | "heat.no-faster" | "humidity.too-high" | "humidity.unknown" | "indicator.both-sides" | "indicator.stops" | "indicator.too-fast" | "lamp.cap" | "lamp.led-approval" | "lamp.more-watts" | "lamp.alternating" | "lamp.polarity" | "load.use-unknown" | "mix.by-volume" | "mix.loss-unknown" | "mix.pot-life" | "mix.premix-parts" | "mix.thinner-meaning" | "output.half-wave" | "output.nominal-curve" | "output.unknown" | "plan.air-unknown" | "plan.assumed-bench-time" | "plan.assumed-helper" | "plan.circle" | "plan.done-without-day" | "plan.limit-missed" | "plan.limit-never-kept" | "plan.limit-passed" | "plan.limit-waits" | "plan.never-reached" | "plan.no-own-time" | "plan.no-stretch" | "plan.part-late" | "plan.part-not-ordered" | "plan.part-without-day" | "plan.sand-first" | "plan.wait-unknown" | "plan.wait-without-end" | "process.decal-on-colour" | "process.sand-first" | "process.window-unknown" | "product.caution" | "product.typical" | "relay.chatters" | "screw.no-substitute" | "speedometer.may-read-high" | "speedometer.may-read-low" | "speedometer.reads-high" | "speedometer.reads-low" | "speedometer.standard-unknown" | "stay.heat-lamp" | "stay.house-assumed" | "thread.missing-class" | "thread.missing-seat" | "thread.none" | "thread.several" | "thread.too-short" | "thrust.beyond-tyre" | "thrust.lower-gear-faster" | "thrust.none-held" | "thrust.rolling-held" | "thrust.too-short" | "thrust.too-tall" | "thrust.top-changes" | "torque.maker-above-band" | "torque.not-the-makers" | "tyre.age" | "tyre.date-unlikely" | "tyre.front.load" | "tyre.front.other-size" | "tyre.front.rating-lower" | "tyre.front.rim" | "tyre.front.speed" | "tyre.front.tube" | "tyre.height-open" | "tyre.load-open" | "tyre.mixed" | "tyre.nearest-equivalent" | "tyre.rear.load" | "tyre.rear.other-size" | "tyre.rear.rating-lower" | "tyre.rear.rim" | "tyre.rear.speed" | "tyre.rear.tube" | "tyre.rim-open" | "tyre.speed-open" | "tyre.tube-in-tubeless" | "tyre.tube-open" | "tyre.tubeless-on-spokes" | "tyre.unknown" | "window.closed" | "window.open" | "wire.none" | "wire.overloaded" | "wire.too-thin";
+export type FindingCode = "balance.above-idle" | "balance.never" | "battery.another-voltage" | "battery.cell" | "battery.drain" | "battery.gas" | "battery.leave-half" | "battery.none" | "battery.tables-differ" | "battery.unknown" | "brake-fluid.due" | "brake-fluid.mixed" | "brake-fluid.never-mix" | "brake.below-line" | "brake.beyond-grip" | "brake.cam-over" | "brake.cannot-be" | "brake.clearance-usual" | "brake.friction-open" | "brake.long-lever" | "brake.may-miss-line" | "brake.missing-cam" | "brake.missing-disc" | "brake.missing-lever-ratio" | "brake.ratio-uncommon" | "brake.standard-unknown" | "brake.taken-unchanged" | "circuit.direct-current" | "circuit.alternating" | "circuit.coil-unknown" | "circuit.ignition" | "chain.adjuster-ends-swapped" | "chain.another-chain" | "chain.cannot-close" | "chain.cannot-run" | "chain.distance-disagrees" | "chain.front-size" | "chain.little-room-for-wear" | "chain.odd-count" | "chain.outside-adjuster" | "chain.rear-size" | "chain.shorter-than-new" | "chain.slack-open" | "chain.tight-spot" | "chain.too-slack" | "chain.too-tight" | "chain.wear-between" | "chain.wear-unknown" | "chain.worn-beyond-adjuster" | "chain.worn-out" | "charger.too-strong" | "charging.outside" | "charging.pattern" | "charging.too-high" | "charging.unknown" | "choice.goal-missed" | "choice.limits-assumed" | "choice.none-fits" | "choice.none-left" | "choice.speedometer-on-wheel" | "choice.speedometer-open" | "choice.speedometer-outside" | "climate.assumed" | "coil.beside-battery" | "coil.blown-lamp" | "coil.too-bright" | "coil.too-dim" | "cold.limit-unknown" | "cold.part-of-day" | "cold.stands-still" | "cure.full-unknown" | "cure.hold" | "dew.too-close" | "faults.caution" | "faults.recheck" | "fill.by-occasion" | "fill.missing-grade" | "fill.rounded" | "flasher.counted" | "flasher.too-little-load" | "fuse.blows" | "fuse.coil" | "fuse.close-to-battery" | "gearing.beyond-limit" | "gearing.front-clearance" | "gearing.front-limit" | "gearing.missing-adjuster" | "gearing.missing-centre-distance" | "gearing.missing-chain-size" | "gearing.missing-rev-limit" | "gearing.missing-speedometer" | "gearing.rear-limit" | "gearing.standard-unknown" | "harness.drop" | "harness.floating" | "harness.no-earth" | "harness.not-settled" | "harness.sources-in-conflict" | "heat.no-faster" | "humidity.too-high" | "humidity.unknown" | "indicator.both-sides" | "indicator.stops" | "indicator.too-fast" | "lamp.cap" | "lamp.led-approval" | "lamp.more-watts" | "lamp.alternating" | "lamp.polarity" | "load.use-unknown" | "mix.by-volume" | "mix.loss-unknown" | "mix.pot-life" | "mix.premix-parts" | "mix.thinner-meaning" | "output.half-wave" | "output.nominal-curve" | "output.unknown" | "plan.air-unknown" | "plan.assumed-bench-time" | "plan.assumed-helper" | "plan.circle" | "plan.done-without-day" | "plan.limit-missed" | "plan.limit-never-kept" | "plan.limit-passed" | "plan.limit-waits" | "plan.never-reached" | "plan.no-own-time" | "plan.no-stretch" | "plan.part-late" | "plan.part-not-ordered" | "plan.part-without-day" | "plan.sand-first" | "plan.wait-unknown" | "plan.wait-without-end" | "process.decal-on-colour" | "process.sand-first" | "process.window-unknown" | "product.caution" | "product.typical" | "relay.chatters" | "screw.no-substitute" | "speedometer.may-read-high" | "speedometer.may-read-low" | "speedometer.reads-high" | "speedometer.reads-low" | "speedometer.standard-unknown" | "stay.heat-lamp" | "stay.house-assumed" | "thread.missing-class" | "thread.missing-seat" | "thread.none" | "thread.several" | "thread.too-short" | "thrust.beyond-tyre" | "thrust.lower-gear-faster" | "thrust.none-held" | "thrust.rolling-held" | "thrust.too-short" | "thrust.too-tall" | "thrust.top-changes" | "torque.maker-above-band" | "torque.not-the-makers" | "tyre.age" | "tyre.date-unlikely" | "tyre.front.load" | "tyre.front.other-size" | "tyre.front.rating-lower" | "tyre.front.rim" | "tyre.front.speed" | "tyre.front.tube" | "tyre.height-open" | "tyre.load-open" | "tyre.mixed" | "tyre.nearest-equivalent" | "tyre.rear.load" | "tyre.rear.other-size" | "tyre.rear.rating-lower" | "tyre.rear.rim" | "tyre.rear.speed" | "tyre.rear.tube" | "tyre.rim-open" | "tyre.speed-open" | "tyre.tube-in-tubeless" | "tyre.tube-open" | "tyre.tubeless-on-spokes" | "tyre.unknown" | "window.closed" | "window.open" | "wire.none" | "wire.overloaded" | "wire.too-thin";
 
 /**
  * Finishes a job, with all that is worth keeping of it; whatever is left out is not known or not done.
@@ -3969,7 +4064,7 @@ export type FluidGrade = "dot3" | "dot4" | "dot5" | "dot51" | "mineral";
 /**
  * A formula with its inputs.
  */
-export type Formula = { "kind": "finalRatio" } & FinalRatio | { "kind": "overallRatio" } & OverallRatio | { "kind": "roadSpeed" } & RoadSpeed | { "kind": "engineSpeed" } & EngineSpeed | { "kind": "wantedRatio" } & WantedRatio | { "kind": "tallerRatio" } & TallerRatio | { "kind": "engineSpeedDrop" } & EngineSpeedDrop | { "kind": "engineSpeedChange" } & EngineSpeedChange | { "kind": "chainLength" } & ChainLength | { "kind": "centreDistance" } & CentreDistance | { "kind": "wornCentreDistance" } & WornCentreDistance | { "kind": "adjusterUsed" } & AdjusterUsed | { "kind": "freeChain" } & FreeChain | { "kind": "pitchDiameter" } & PitchDiameter | { "kind": "huntingTooth" } & HuntingTooth | { "kind": "chainSizeDimensions" } & ChainSizeDimensions | { "kind": "chainElongation" } & ChainElongation | { "kind": "wornLength" } & WornLength | { "kind": "chainOnSprocket" } & ChainOnSprocket | { "kind": "speedometerFactor" } & SpeedometerFactor | { "kind": "shownSpeed" } & ShownSpeed | { "kind": "allowedReading" } & AllowedReading | { "kind": "correctorRatio" } & CorrectorRatio | { "kind": "standardAir" } & StandardAir | { "kind": "rollingCoefficient" } & RollingCoefficient | { "kind": "roadResistance" } & RoadResistance | { "kind": "powerSpeed" } & PowerSpeed | { "kind": "torqueOfPower" } & TorqueOfPower | { "kind": "wheelPower" } & WheelPower | { "kind": "thrustAtTyre" } & ThrustAtTyre | { "kind": "cubicPower" } & CubicPower | { "kind": "peaksPower" } & PeaksPower | { "kind": "hydraulicBrake" } & HydraulicBrake | { "kind": "caliperPistons" } & CaliperPistons | { "kind": "brakePair" } & BrakePair | { "kind": "brakeSwap" } & BrakeSwap | { "kind": "leverTravel" } & LeverTravel | { "kind": "stoppingDistance" } & StoppingDistance | { "kind": "stoppingDeceleration" } & StoppingDeceleration | { "kind": "brakeEfficiency" } & BrakeEfficiency | { "kind": "directiveStop" } & DirectiveStop | { "kind": "camLever" } & CamLever | { "kind": "drumShoes" } & DrumShoes | { "kind": "bleedThrough" } & BleedThrough | { "kind": "brakeFluidBoiling" } & BrakeFluidBoiling | { "kind": "outerDiameter" } & OuterDiameter | { "kind": "rollingCircumference" } & RollingCircumference | { "kind": "tyreDiameter" } & TyreDiameter | { "kind": "scaledCircumference" } & ScaledCircumference | { "kind": "turnsPerKilometre" } & TurnsPerKilometre | { "kind": "rideHeight" } & RideHeight | { "kind": "tyreAgainst" } & TyreAgainst | { "kind": "tyreRating" } & TyreRating | { "kind": "ageOfTyre" } & AgeOfTyre | { "kind": "yearsOfDays" } & YearsOfDays | { "kind": "batteryHours" } & BatteryHours | { "kind": "restedCharge" } & RestedCharge | { "kind": "gravityCharge" } & GravityCharge | { "kind": "chargeBetween" } & ChargeBetween | { "kind": "daysToFlat" } & DaysToFlat | { "kind": "rechargeHours" } & RechargeHours | { "kind": "lampWatts" } & LampWatts | { "kind": "lampLight" } & LampLight | { "kind": "consumerPower" } & ConsumerPower | { "kind": "loadSum" } & LoadSum | { "kind": "chargeCurrent" } & ChargeCurrent | { "kind": "thermalFlasher" } & ThermalFlasher | { "kind": "countedFlashes" } & CountedFlashes | { "kind": "flasherShare" } & FlasherShare | { "kind": "loadResistance" } & LoadResistance | { "kind": "resistorWatts" } & ResistorWatts | { "kind": "nominalOutput" } & NominalOutput | { "kind": "rectifiedWave" } & RectifiedWave | { "kind": "diodeCharge" } & DiodeCharge | { "kind": "coilLampVolts" } & CoilLampVolts | { "kind": "wireDrop" } & WireDrop | { "kind": "leastFuse" } & LeastFuse | { "kind": "wireGauge" } & WireGauge | { "kind": "dewPoint" } & DewPoint | { "kind": "surfaceMargin" } & SurfaceMargin | { "kind": "cureRate" } & CureRate | { "kind": "curePace" } & CurePace | { "kind": "cureAge" } & CureAge | { "kind": "hoursAtRate" } & HoursAtRate | { "kind": "activation" } & Activation | { "kind": "stressArea" } & StressArea | { "kind": "screwLoad" } & ScrewLoad | { "kind": "screwLoads" } & ScrewLoads | { "kind": "assemblyPreload" } & AssemblyPreload | { "kind": "preloadTorque" } & PreloadTorque | { "kind": "tighteningTorque" } & TighteningTorque | { "kind": "preloadFromTorque" } & PreloadFromTorque | { "kind": "nutFactorTorque" } & NutFactorTorque | { "kind": "engagementRule" } & EngagementRule | { "kind": "threadEngagement" } & ThreadEngagement | { "kind": "identifyThread" } & IdentifyThread | { "kind": "pourSplit" } & PourSplit | { "kind": "poured" } & Poured | { "kind": "premix" } & Premix | { "kind": "twoPartMix" } & TwoPartMix | { "kind": "thinning" } & Thinning | { "kind": "paintNeeded" } & PaintNeeded | { "kind": "paintForArea" } & PaintForArea | { "kind": "thinnedFilm" } & ThinnedFilm | { "kind": "shellArea" } & ShellArea | { "kind": "rimArea" } & RimArea | { "kind": "tubeArea" } & TubeArea | { "kind": "triangularQuantile" } & TriangularQuantile | { "kind": "lognormalQuantile" } & LognormalQuantile | { "kind": "laterOfTwo" } & LaterOfTwo | { "kind": "percentChange" } & PercentChange | { "kind": "difference" } & Difference;
+export type Formula = { "kind": "finalRatio" } & FinalRatio | { "kind": "overallRatio" } & OverallRatio | { "kind": "roadSpeed" } & RoadSpeed | { "kind": "engineSpeed" } & EngineSpeed | { "kind": "wantedRatio" } & WantedRatio | { "kind": "tallerRatio" } & TallerRatio | { "kind": "engineSpeedDrop" } & EngineSpeedDrop | { "kind": "engineSpeedChange" } & EngineSpeedChange | { "kind": "chainLength" } & ChainLength | { "kind": "centreDistance" } & CentreDistance | { "kind": "wornCentreDistance" } & WornCentreDistance | { "kind": "adjusterUsed" } & AdjusterUsed | { "kind": "freeChain" } & FreeChain | { "kind": "pitchDiameter" } & PitchDiameter | { "kind": "huntingTooth" } & HuntingTooth | { "kind": "chainSizeDimensions" } & ChainSizeDimensions | { "kind": "chainElongation" } & ChainElongation | { "kind": "wornLength" } & WornLength | { "kind": "chainOnSprocket" } & ChainOnSprocket | { "kind": "speedometerFactor" } & SpeedometerFactor | { "kind": "shownSpeed" } & ShownSpeed | { "kind": "allowedReading" } & AllowedReading | { "kind": "correctorRatio" } & CorrectorRatio | { "kind": "standardAir" } & StandardAir | { "kind": "rollingCoefficient" } & RollingCoefficient | { "kind": "roadResistance" } & RoadResistance | { "kind": "powerSpeed" } & PowerSpeed | { "kind": "torqueOfPower" } & TorqueOfPower | { "kind": "wheelPower" } & WheelPower | { "kind": "thrustAtTyre" } & ThrustAtTyre | { "kind": "cubicPower" } & CubicPower | { "kind": "peaksPower" } & PeaksPower | { "kind": "hydraulicBrake" } & HydraulicBrake | { "kind": "caliperPistons" } & CaliperPistons | { "kind": "brakePair" } & BrakePair | { "kind": "brakeSwap" } & BrakeSwap | { "kind": "leverTravel" } & LeverTravel | { "kind": "stoppingDistance" } & StoppingDistance | { "kind": "stoppingDeceleration" } & StoppingDeceleration | { "kind": "brakeEfficiency" } & BrakeEfficiency | { "kind": "directiveStop" } & DirectiveStop | { "kind": "camLever" } & CamLever | { "kind": "drumShoes" } & DrumShoes | { "kind": "bleedThrough" } & BleedThrough | { "kind": "brakeFluidBoiling" } & BrakeFluidBoiling | { "kind": "outerDiameter" } & OuterDiameter | { "kind": "rollingCircumference" } & RollingCircumference | { "kind": "tyreDiameter" } & TyreDiameter | { "kind": "scaledCircumference" } & ScaledCircumference | { "kind": "turnsPerKilometre" } & TurnsPerKilometre | { "kind": "rideHeight" } & RideHeight | { "kind": "tyreAgainst" } & TyreAgainst | { "kind": "tyreRating" } & TyreRating | { "kind": "ageOfTyre" } & AgeOfTyre | { "kind": "yearsOfDays" } & YearsOfDays | { "kind": "batteryHours" } & BatteryHours | { "kind": "restedCharge" } & RestedCharge | { "kind": "gravityCharge" } & GravityCharge | { "kind": "chargeBetween" } & ChargeBetween | { "kind": "daysToFlat" } & DaysToFlat | { "kind": "rechargeHours" } & RechargeHours | { "kind": "lampWatts" } & LampWatts | { "kind": "lampLight" } & LampLight | { "kind": "consumerPower" } & ConsumerPower | { "kind": "loadSum" } & LoadSum | { "kind": "chargeCurrent" } & ChargeCurrent | { "kind": "thermalFlasher" } & ThermalFlasher | { "kind": "countedFlashes" } & CountedFlashes | { "kind": "flasherShare" } & FlasherShare | { "kind": "loadResistance" } & LoadResistance | { "kind": "resistorWatts" } & ResistorWatts | { "kind": "nominalOutput" } & NominalOutput | { "kind": "rectifiedWave" } & RectifiedWave | { "kind": "diodeCharge" } & DiodeCharge | { "kind": "coilLampVolts" } & CoilLampVolts | { "kind": "coilEmf" } & CoilEmf | { "kind": "coilCurrent" } & CoilCurrent | { "kind": "wireDrop" } & WireDrop | { "kind": "leastFuse" } & LeastFuse | { "kind": "wireGauge" } & WireGauge | { "kind": "dewPoint" } & DewPoint | { "kind": "surfaceMargin" } & SurfaceMargin | { "kind": "cureRate" } & CureRate | { "kind": "curePace" } & CurePace | { "kind": "cureAge" } & CureAge | { "kind": "hoursAtRate" } & HoursAtRate | { "kind": "activation" } & Activation | { "kind": "stressArea" } & StressArea | { "kind": "screwLoad" } & ScrewLoad | { "kind": "screwLoads" } & ScrewLoads | { "kind": "assemblyPreload" } & AssemblyPreload | { "kind": "preloadTorque" } & PreloadTorque | { "kind": "tighteningTorque" } & TighteningTorque | { "kind": "preloadFromTorque" } & PreloadFromTorque | { "kind": "nutFactorTorque" } & NutFactorTorque | { "kind": "engagementRule" } & EngagementRule | { "kind": "threadEngagement" } & ThreadEngagement | { "kind": "identifyThread" } & IdentifyThread | { "kind": "pourSplit" } & PourSplit | { "kind": "poured" } & Poured | { "kind": "premix" } & Premix | { "kind": "twoPartMix" } & TwoPartMix | { "kind": "thinning" } & Thinning | { "kind": "paintNeeded" } & PaintNeeded | { "kind": "paintForArea" } & PaintForArea | { "kind": "thinnedFilm" } & ThinnedFilm | { "kind": "shellArea" } & ShellArea | { "kind": "rimArea" } & RimArea | { "kind": "tubeArea" } & TubeArea | { "kind": "triangularQuantile" } & TriangularQuantile | { "kind": "lognormalQuantile" } & LognormalQuantile | { "kind": "laterOfTwo" } & LaterOfTwo | { "kind": "percentChange" } & PercentChange | { "kind": "difference" } & Difference;
 
 /**
  * A formula as the handbook shows it.
@@ -4256,7 +4351,7 @@ export type HandbookAnswer = {
 formulas: Array<FormulaCard>, };
 
 /**
- * A harness: everything between the battery and the lamps, as a list.
+ * A harness: everything between battery or coil and the lamps, as a list.
  */
 export type Harness = { 
 /**
@@ -4264,7 +4359,7 @@ export type Harness = {
  */
 name: string, 
 /**
- * The point all voltages are measured from: the negative terminal of the battery.
+ * The point all voltages are measured from: the negative terminal of the battery, or the engine that a coil is earthed at.
  */
 earth: string, 
 /**
@@ -4285,7 +4380,7 @@ elements: Array<Element>, };
  */
 export type HarnessAnswer = { 
 /**
- * The circuits to choose from.
+ * The circuits of the bike to choose from, and the one asked for.
  */
 circuits: Array<CircuitCard>, 
 /**
@@ -4296,6 +4391,10 @@ circuit: string,
  * The circuit with the owner's changes and the bike's lamps; sound.
  */
 harness: Harness, 
+/**
+ * Whether a coil feeds it with alternating current: voltages and currents are effective values, read with the meter on V~.
+ */
+alternating: boolean, 
 /**
  * The setting.
  */
@@ -4342,7 +4441,7 @@ sources: Array<Source>, };
  */
 export type HarnessAsk = { 
 /**
- * Id of the circuit; left out: the whole machine.
+ * Id of the circuit; left out: the first of those that the bike has, its lights.
  */
 circuit?: string | null, 
 /**
@@ -5352,7 +5451,7 @@ volts: number, };
 /**
  * What a lamp, horn or starter looks or sounds like. The limits are our own judgement.
  */
-export type LampLook = "off" | "glow" | "dim" | "full";
+export type LampLook = "off" | "glow" | "dim" | "full" | "tooBright";
 
 /**
  * Which of the lamps that are compared.
@@ -8081,9 +8180,13 @@ volts: number,
 ohms: number, };
 
 /**
- * State of charge of a rested 12 V battery.
+ * State of charge of a rested lead battery.
  */
 export type RestedCharge = { 
+/**
+ * Cells in series: six of a 12 V battery, three of a 6 V one.
+ */
+cells: number, 
 /**
  * Voltage after a rest of some hours, volts.
  */
@@ -9590,6 +9693,27 @@ text: Message, };
 export type SymptomKind = "weaker" | "stronger" | "fuseBlows" | "chatters" | "notFlashing";
 
 /**
+ * What an electrical system has, for forms and pages.
+ */
+export type SystemCard = { 
+/**
+ * The system.
+ */
+system: ElectricalSystem, 
+/**
+ * Whether it has a battery.
+ */
+battery: boolean, 
+/**
+ * Whether a lighting coil feeds the lamps.
+ */
+lightingCoil: boolean, 
+/**
+ * The fields of the supply that it is not asked for.
+ */
+lacks: Array<string>, };
+
+/**
  * Accepted ranges, and what records are called.
  */
 export type TablesAnswer = { 
@@ -9601,6 +9725,10 @@ bounds: Array<BoundCard>,
  * Kinds of records and their fields in words.
  */
 records: Array<RecordCard>, 
+/**
+ * The electrical systems, with what each has and is not asked for.
+ */
+systems: Array<SystemCard>, 
 /**
  * How long a part takes to come, where somebody begins who has no better number.
  */
@@ -10990,11 +11118,11 @@ element: string,
  */
 label: string, 
 /**
- * Lost between battery and part, volts.
+ * Lost between the source and the part, volts.
  */
 feedVolts: number, 
 /**
- * Lost between part and the battery's negative terminal, volts.
+ * Lost between the part and the point that voltages are measured from, volts.
  */
 earthVolts: number, 
 /**
@@ -11125,6 +11253,10 @@ export type WireAnswer = {
  * The load, amperes.
  */
 amperes: number, 
+/**
+ * Whether a lighting coil without a battery and without a fuse feeds it.
+ */
+fromCoil: boolean, 
 /**
  * Greatest drop accepted, volts.
  */

@@ -25,6 +25,8 @@ pub(crate) enum ElectricalSource {
     RegulatedVolts,
     /// The nominal output curve.
     NominalOutput,
+    /// A coil as a source.
+    CoilSource,
     /// The current of a lighting coil.
     LightingCoil,
     /// Peukert's law.

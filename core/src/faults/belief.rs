@@ -12,9 +12,12 @@ use crate::error::Refused;
 use crate::message::Message;
 use crate::record::Evidence;
 
-/// Tolerance of a reading: a twentieth of a volt, and 3 % for meter, battery and prediction together. Our judgement.
+/// Tolerance of a reading: a twentieth of a volt, and a share of the prediction. Our judgement.
 const TOLERANCE_VOLTS: f64 = 0.05;
-const TOLERANCE_SHARE: f64 = 0.03;
+/// That share on a battery: meter, battery and prediction together.
+pub(super) const ON_BATTERY: f64 = 0.03;
+/// The same on a coil, whose voltage goes with an engine speed that nobody holds exactly.
+pub(super) const ON_COIL: f64 = 0.12;
 /// Share of readings that are simply wrong (slipped probe, wrong point). Our judgement.
 pub(super) const SLIP: f64 = 0.01;
 /// An answer less likely than this under everything that is still suspected asks to be checked again.
@@ -107,13 +110,13 @@ fn read(check: &Check, volts: f64) -> Result<Vec<f64>, Refused> {
 /// How well a reading fits a prediction, 0 to 1: a bell of the tolerance over a floor for slips.
 fn reading_likelihood(metering: &Metering, predicted: Option<f64>, volts: f64) -> f64 {
     let Some(predicted) = predicted else { return 1.0 / metering.range_volts.max(1.0) };
-    let away = (volts - predicted) / tolerance(predicted);
+    let away = (volts - predicted) / tolerance(predicted, metering.tolerance_share);
     SLIP + (1.0 - SLIP) * (-0.5 * away * away).exp()
 }
 
 /// Tolerance of a reading at a predicted voltage, volts.
-pub(super) fn tolerance(predicted: f64) -> f64 {
-    TOLERANCE_VOLTS.hypot(TOLERANCE_SHARE * predicted)
+pub(super) fn tolerance(predicted: f64, share: f64) -> f64 {
+    TOLERANCE_VOLTS.hypot(share * predicted)
 }
 
 /// Whether a voltage is below zero by more than a meter may be off, so that the leads or the current are the other way round.
@@ -211,7 +214,11 @@ mod tests {
 
     fn metered() -> TroubleCase {
         let mut check = check(&[1.0, 0.0, 0.0]);
-        check.metering = Some(Metering { predicted_volts: vec![Some(12.0), Some(0.0), Some(6.0)], range_volts: 40.0 });
+        check.metering = Some(Metering {
+            predicted_volts: vec![Some(12.0), Some(0.0), Some(6.0)],
+            tolerance_share: ON_BATTERY,
+            range_volts: 40.0,
+        });
         case(&[1.0, 1.0, 1.0], check)
     }
 

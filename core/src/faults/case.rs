@@ -50,6 +50,8 @@ pub struct CheckOutcome {
 pub struct Metering {
     /// Predicted voltage for each suspect, in the order of the suspects, volts; none where it could not be worked out.
     pub predicted_volts: Vec<Option<f64>>,
+    /// Share of a prediction by which a reading may be off.
+    pub tolerance_share: f64,
     /// Greatest reading that the meter takes, volts.
     pub range_volts: f64,
 }

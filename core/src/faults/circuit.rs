@@ -5,7 +5,7 @@
 
 use layshaft_wire::wire;
 
-use super::belief::is_reversed;
+use super::belief::{ON_BATTERY, ON_COIL, is_reversed};
 use super::case::{Check, CheckOutcome, Cover, Metering, Suspect, TroubleCase};
 use super::message::{CircuitCheckMessage, FaultsMessage};
 use crate::bounds;
@@ -23,6 +23,8 @@ const MISREAD: f64 = super::belief::SLIP;
 const APART: f64 = 2.0;
 /// Range of the meter, volts.
 const METER_RANGE: f64 = 40.0;
+/// The same on alternating current: a coil without a load gives many times what its lamps are made for.
+const COIL_RANGE: f64 = 150.0;
 
 /// A point that can be reached with a probe.
 #[wire]
@@ -186,19 +188,20 @@ fn lamp_check(looks: &[Option<LampLook>], setting: &Setting, id: &str, label: &s
     })
 }
 
-/// A voltage against the battery's negative terminal; none when every suspect predicts the same.
+/// A voltage against the point that all are measured from; none when every suspect predicts the same.
 fn voltage_check(
     ask: &WiringAsk,
     predicted_volts: Vec<Option<f64>>,
     setting: &Setting,
     probe: &Probe,
 ) -> Option<Check> {
-    let measure = CircuitCheckMessage::Measure {
-        setting: setting.spoken(),
-        from: probe.point.clone(),
-        to: ask.harness.earth.clone(),
+    let (setting_spoken, from, to) = (setting.spoken(), probe.point.clone(), ask.harness.earth.clone());
+    let (measure, tolerance_share, range_volts) = if ask.harness.is_alternating() {
+        (CircuitCheckMessage::MeasureAlternating { setting: setting_spoken, from, to }, ON_COIL, COIL_RANGE)
+    } else {
+        (CircuitCheckMessage::Measure { setting: setting_spoken, from, to }, ON_BATTERY, METER_RANGE)
     };
-    let groups = groups(&predicted_volts);
+    let groups = groups(&predicted_volts, tolerance_share);
     if groups.len() < 2 {
         return None;
     }
@@ -223,20 +226,21 @@ fn voltage_check(
         danger_minutes: 0.0,
         covers: probe.covers.clone(),
         free_look: false,
-        caution: caution(setting, Some(&probe.point)),
+        caution: caution(setting, Some((&ask.harness, &probe.point))),
         likelihoods: predicted_volts.iter().map(|volts| line(MISREAD, groups.len(), volts.and_then(group))).collect(),
-        metering: Some(Metering { predicted_volts, range_volts: METER_RANGE }),
+        metering: Some(Metering { predicted_volts, tolerance_share, range_volts }),
     })
 }
 
 /// What can hurt in a position, or at a point.
-fn caution(setting: &Setting, point: Option<&str>) -> Option<Message> {
+fn caution(setting: &Setting, at_point: Option<(&Harness, &str)>) -> Option<Message> {
     let at = |switch: &str, positions: &[&str]| {
         setting.positions.iter().any(|at| at.switch == switch && positions.contains(&at.position.as_str()))
     };
     let starter = at("start button", &["pressed"]).then_some(CircuitCheckMessage::CautionStarter);
     let engine = at("engine speed", &["idle", "fast"]).then_some(CircuitCheckMessage::CautionEngine);
-    let probe = point.map(|point| match point {
+    let probe = at_point.map(|(harness, point)| match point {
+        _ if harness.is_alternating() => CircuitCheckMessage::CautionProbeCoil,
         "battery +" | "fuse in" | "solenoid in" => CircuitCheckMessage::CautionNoFuse,
         _ => CircuitCheckMessage::CautionProbe,
     });
@@ -253,13 +257,13 @@ fn line(mistaken: f64, outcomes: usize, predicted: Option<usize>) -> Vec<f64> {
 }
 
 /// The predicted voltages in groups with gaps between them, lowest first: least and greatest of each, volts.
-fn groups(volts: &[Option<f64>]) -> Vec<(f64, f64)> {
+fn groups(volts: &[Option<f64>], tolerance_share: f64) -> Vec<(f64, f64)> {
     let mut sorted: Vec<f64> = volts.iter().flatten().copied().collect();
     sorted.sort_by(f64::total_cmp);
     let mut groups: Vec<(f64, f64)> = Vec::new();
     for volt in sorted {
         match groups.last_mut() {
-            Some((_, high)) if volt - *high <= APART * super::belief::tolerance(volt) => *high = volt,
+            Some((_, high)) if volt - *high <= APART * super::belief::tolerance(volt, tolerance_share) => *high = volt,
             _ => groups.push((volt, volt)),
         }
     }

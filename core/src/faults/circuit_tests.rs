@@ -244,3 +244,25 @@ fn six_faults_of_the_whole_machine_take_at_most_a_tenth_more_checks_than_the_bes
     println!("answers that may be mistaken: mean {:.3}", doubted as f64 / count);
     assert!(best > 1.0 && mean >= best - 1e-9 && mean <= 1.1 * best, "{mean} {best}");
 }
+
+#[test]
+fn on_a_lighting_coil_a_search_asks_for_alternating_volts_and_finds_what_is_planted() {
+    let ask = crate::faults::circuit_checks("coil-lighting", template("coil-lighting", 6.0).unwrap(), 40.0, false);
+    let ask = ask.unwrap();
+    let case = wiring_case(&ask).unwrap();
+    assert!(case.suspects.iter().all(|suspect| !suspect.id.starts_with("reversed")), "nothing has a way round");
+    for check in case.checks.iter().filter(|check| check.metering.is_some()) {
+        let label = check.label.english();
+        assert!(label.contains("V~") && label.contains("engine fast") && !label.contains("battery"), "{label}");
+        assert!(check.outcomes.iter().all(|outcome| !outcome.label.english().contains("reversed")), "{label}");
+    }
+    for fault in [
+        Fault::MissingEarth { element: "rear.earth".to_owned() },
+        Fault::Open { element: "tail".to_owned() },
+        Fault::Open { element: "lighting.coil".to_owned() },
+        Fault::DeadContact { element: "lights.head".to_owned() },
+    ] {
+        let checks = find(&ask, &case, &fault);
+        assert!(checks <= 12, "{}: {checks}", fault.spoken(&ask.harness));
+    }
+}

@@ -74,6 +74,8 @@ pub(crate) enum CircuitCheckMessage {
     Look { setting: Message, lamp: String },
     /// A voltage.
     Measure { setting: Message, from: String, to: String },
+    /// A voltage on alternating current.
+    MeasureAlternating { setting: Message, from: String, to: String },
     /// An answer: about so much.
     About { volts: Measure },
     /// An answer: about so much, the other way round.
@@ -98,6 +100,8 @@ pub(crate) enum CircuitCheckMessage {
     CautionNoFuse,
     /// A slip of the probe.
     CautionProbe,
+    /// A slip of the probe where a coil feeds.
+    CautionProbeCoil,
 }
 
 /// Where a point is, and what is in the way.

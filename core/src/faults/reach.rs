@@ -10,8 +10,17 @@ use crate::harness::{Harness, Setting};
 
 /// Circuits in which a fault can be searched, with the positions that are tried.
 type Positions = &'static [&'static [(&'static str, &'static str)]];
-const CIRCUITS: [(&str, Positions); 9] = [
+const CIRCUITS: [(&str, Positions); 12] = [
     ("lighting", &[&[("key", "on"), ("lights", "head")], &[("key", "on"), ("lights", "head"), ("dip", "high")]]),
+    (
+        "coil-lighting",
+        &[
+            &[("engine speed", "fast"), ("lights", "head")],
+            &[("engine speed", "fast"), ("lights", "head"), ("dip", "high")],
+        ],
+    ),
+    ("coil-stop-lamp", &[&[("engine speed", "fast")], &[("engine speed", "fast"), ("rear brake", "pressed")]]),
+    ("coil-horn", &[&[("engine speed", "fast")], &[("engine speed", "fast"), ("horn button", "pressed")]]),
     (
         "stop-lamp",
         &[&[("key", "on")], &[("key", "on"), ("front brake", "pulled")], &[("key", "on"), ("rear brake", "pressed")]],
@@ -41,8 +50,9 @@ const COVERS: [(&str, ReachMessage, f64); 4] = [
 ];
 
 /// Words in the name of a point, where it is, and the cover in the way (none: an empty mark). The first that fits counts.
-const PLACES: [(&[&str], ReachMessage, &str); 8] = [
+const PLACES: [(&[&str], ReachMessage, &str); 9] = [
     (&["battery", "fuse"], ReachMessage::AtBattery, "seat"),
+    (&["flywheel", "coil feed"], ReachMessage::AtEngine, ""),
     (&["regulator", "solenoid", "coil", "starter", "lock", "ignition"], ReachMessage::BehindSidePanel, "side"),
     (&["flasher"], ReachMessage::AtFlasher, "seat"),
     (&["front body", "rear body", "front in", "rear in"], ReachMessage::InIndicator, "lens"),

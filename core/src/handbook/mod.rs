@@ -45,7 +45,7 @@ formulas! {
     tyres: TyreDiameter, ScaledCircumference, TurnsPerKilometre, RideHeight, TyreAgainst, TyreRating, AgeOfTyre;
     record: YearsOfDays;
     electrical: BatteryHours, RestedCharge, GravityCharge, ChargeBetween, DaysToFlat, RechargeHours, LampWatts, LampLight, ConsumerPower, LoadSum, ChargeCurrent,
-        ThermalFlasher, CountedFlashes, FlasherShare, LoadResistance, ResistorWatts, NominalOutput, RectifiedWave, DiodeCharge, CoilLampVolts, WireDrop, LeastFuse, WireGauge;
+        ThermalFlasher, CountedFlashes, FlasherShare, LoadResistance, ResistorWatts, NominalOutput, RectifiedWave, DiodeCharge, CoilLampVolts, CoilEmf, CoilCurrent, WireDrop, LeastFuse, WireGauge;
     coating: DewPoint, SurfaceMargin, CureRate, CurePace, CureAge, HoursAtRate, Activation;
     fasteners: StressArea, ScrewLoad, ScrewLoads, AssemblyPreload, PreloadTorque, TighteningTorque, PreloadFromTorque, NutFactorTorque, EngagementRule, ThreadEngagement,
         IdentifyThread;

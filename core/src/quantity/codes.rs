@@ -57,6 +57,9 @@ codes! {
     BrakeStandardUnknown "brake.standard-unknown";
     BrakeTakenUnchanged "brake.taken-unchanged";
     CircuitDirectCurrent "circuit.direct-current";
+    CircuitAlternating "circuit.alternating";
+    CircuitCoilUnknown "circuit.coil-unknown";
+    CircuitIgnition "circuit.ignition";
     ChainAdjusterEndsSwapped "chain.adjuster-ends-swapped";
     ChainAnotherChain "chain.another-chain";
     ChainCannotClose "chain.cannot-close";

@@ -7,7 +7,7 @@ use crate::bounds;
 use crate::error::Refused;
 use crate::message::Message;
 use crate::quantity::{Source, Standing};
-use crate::record::{BenchTime, Bike, BrakeKind, ConsumerRole, Cooling, Span, Starter, Strokes};
+use crate::record::{BenchTime, Bike, BrakeKind, ConsumerRole, Cooling, ElectricalSystem, Span, Starter, Strokes};
 
 /// What kind of bike it is. What is left out is not known.
 #[wire(lenient)]
@@ -19,6 +19,8 @@ pub struct BikeKind {
     pub cooling: Option<Cooling>,
     /// What turns the engine over.
     pub starter: Option<Starter>,
+    /// What the electrical system is made of.
+    pub system: Option<ElectricalSystem>,
     /// Nominal voltage of the system, volts.
     pub system_volts: Option<f64>,
     /// Front brake.
@@ -80,6 +82,7 @@ impl BikeKind {
             strokes: bike.identity.strokes,
             cooling: bike.identity.cooling,
             starter: bike.identity.starter,
+            system: bike.fitted.supply.system,
             system_volts: bike.fitted.supply.system_volts,
             front_brake: bike.fitted.front_brake.brake,
             rear_brake: bike.fitted.rear_brake.brake,
@@ -91,7 +94,10 @@ impl BikeKind {
     pub fn roles(&self) -> impl Iterator<Item = ConsumerRole> {
         use ConsumerRole::{Headlamp, Horn, Ignition, IndicatorPilot, Indicators, Instrument, Stop, Tail};
         let signals = if self.indicators == Some(true) { [Indicators, IndicatorPilot].as_slice() } else { &[] };
-        [Headlamp, Tail, Stop, Instrument, Horn, Ignition].iter().chain(signals).copied()
+        // Without a battery the spark comes from a coil of its own and draws nothing from that of the lamps.
+        let own_spark = self.system.is_some_and(|system| !system.has_battery());
+        let all = [Headlamp, Tail, Stop, Instrument, Horn, Ignition].iter().chain(signals).copied();
+        all.filter(move |role| !(own_spark && *role == Ignition))
     }
 }
 
@@ -101,12 +107,20 @@ fn kinds() -> Vec<KindOffer> {
     use KindMessage as Name;
     use Starter::{Electric, Kick};
     use Strokes::{Four, Two};
-    let kind = |id: &str, name: KindMessage, strokes, cooling, starter, volts, brakes: [BrakeKind; 2], indicators| {
+    let kind = |id: &str,
+                name: KindMessage,
+                strokes,
+                cooling,
+                starter,
+                (system, volts),
+                brakes: [BrakeKind; 2],
+                indicators| {
         let [front, rear] = brakes.map(Some);
         let bike_kind = BikeKind {
             strokes: Some(strokes),
             cooling: Some(cooling),
             starter: Some(starter),
+            system,
             system_volts: Some(volts),
             front_brake: front,
             rear_brake: rear,
@@ -114,12 +128,16 @@ fn kinds() -> Vec<KindOffer> {
         };
         KindOffer { id: id.to_owned(), name: name.into(), bike_kind }
     };
+    // With 6 V and a battery, one diode is as common as a coil beside it: that is asked.
+    let (coil, six) = ((Some(ElectricalSystem::LightingCoil), 6.0), (None, 6.0));
+    let twelve = (Some(ElectricalSystem::RegulatedBattery), 12.0);
     vec![
-        kind("two-6-drums", Name::TwoStrokeSixVoltsDrums, Two, Cooling::Air, Kick, 6.0, [Drum, Drum], false),
-        kind("four-6-drums", Name::FourStrokeSixVoltsDrums, Four, Cooling::Air, Kick, 6.0, [Drum, Drum], true),
-        kind("two-12-disc", Name::TwoStrokeTwelveVoltsDisc, Two, Cooling::Air, Kick, 12.0, [Disc, Drum], true),
-        kind("four-12-disc", Name::FourStrokeTwelveVoltsDisc, Four, Cooling::Air, Electric, 12.0, [Disc, Drum], true),
-        kind("four-12-discs", Name::CooledByLiquidDiscs, Four, Cooling::Liquid, Electric, 12.0, [Disc, Disc], true),
+        kind("two-6-coil", Name::TwoStrokeSixVoltsCoil, Two, Cooling::Air, Kick, coil, [Drum, Drum], false),
+        kind("two-6-drums", Name::TwoStrokeSixVoltsDrums, Two, Cooling::Air, Kick, six, [Drum, Drum], false),
+        kind("four-6-drums", Name::FourStrokeSixVoltsDrums, Four, Cooling::Air, Kick, six, [Drum, Drum], true),
+        kind("two-12-disc", Name::TwoStrokeTwelveVoltsDisc, Two, Cooling::Air, Kick, twelve, [Disc, Drum], true),
+        kind("four-12-disc", Name::FourStrokeTwelveVoltsDisc, Four, Cooling::Air, Electric, twelve, [Disc, Drum], true),
+        kind("four-12-discs", Name::CooledByLiquidDiscs, Four, Cooling::Liquid, Electric, twelve, [Disc, Disc], true),
     ]
 }
 
@@ -170,5 +188,9 @@ mod tests {
         assert!(!roles(Some(false)).contains(&ConsumerRole::IndicatorPilot));
         assert_eq!(roles(None), roles(Some(false)));
         assert_eq!(roles(Some(true)).len(), roles(None).len() + 2);
+        let coil = BikeKind { system: Some(ElectricalSystem::LightingCoil), ..BikeKind::default() };
+        assert!(
+            coil.roles().all(|role| role != ConsumerRole::Ignition) && roles(None).contains(&ConsumerRole::Ignition)
+        );
     }
 }

@@ -16,7 +16,9 @@ pub(crate) enum ReadyMadeSource {
 /// Kinds of small motorcycles.
 #[message("bike-kind")]
 pub(crate) enum KindMessage {
-    /// The lightest.
+    /// The lightest: no battery.
+    TwoStrokeSixVoltsCoil,
+    /// The same with a battery.
     TwoStrokeSixVoltsDrums,
     /// An older single.
     FourStrokeSixVoltsDrums,

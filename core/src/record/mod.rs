@@ -24,7 +24,7 @@ mod work;
 pub(crate) use identity::USUAL_LOAD_KG;
 
 pub use answer::{AnswerWord, ItemAnswer};
-pub use circuit::{Component, ElementChange, OutputAt};
+pub use circuit::{CoilAt, Component, ElementChange, OutputAt};
 pub use fault_search::{Evidence, FaultClosing, FaultSearch, Trouble};
 pub(crate) use message::RecordMessage;
 pub use paint::{
@@ -40,7 +40,7 @@ pub use sidewall::{
 pub use spec::{
     Brake, BrakeKind, ChainJoint, ChainKind, ChainSize, Consumer, ConsumerRole, Drive, ElectricalSystem, End, FillKind,
     Filling, FlasherKind, Fluid, FluidGrade, IgnitionKind, Indication, LampCap, LightSource, OutputPoint, PilotFitting,
-    PowerPoint, Side, Slot, Spec, SpeedometerDrive, Supply, Use, Wheel,
+    PowerPoint, Side, Slot, Spec, SpeedometerDrive, Supply, SystemCard, Use, Wheel,
 };
 pub(crate) use spec::{SpecMessage, power_in_order};
 pub use work::{

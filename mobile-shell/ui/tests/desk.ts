@@ -2,7 +2,7 @@
 import { tick } from 'svelte';
 import { desk } from '../src/app/asking/desk.svelte.ts';
 import { tables } from '../src/app/asking/tables.svelte.ts';
-import type { BoundCard, RecordCard } from '../src/door/wire.ts';
+import type { BoundCard, RecordCard, SystemCard } from '../src/door/wire.ts';
 import { door } from './door.ts';
 
 /** Lets everything run that waits for nothing but its turn. */
@@ -15,12 +15,18 @@ export async function openDesk(bounds: BoundCard[] = []) {
   await desk.open();
   const loading = tables.load();
   await settled();
-  door.asks.at(-1)?.answer({ bounds, records });
+  door.asks.at(-1)?.answer({ bounds, records, systems });
   await loading;
   door.forget();
 }
 
 export const bound = (field: string, min: number, max: number): BoundCard => ({ field, label: field, min, max }) as BoundCard;
+
+/** Two systems: one with everything, one without a battery. */
+const systems: SystemCard[] = [
+  { system: 'regulatedBattery', battery: true, lightingCoil: false, lacks: [] },
+  { system: 'lightingCoil', battery: false, lightingCoil: true, lacks: ['chargingVolts', 'batteryAh', 'ratedHours', 'peukert'] },
+];
 
 /** Two records with a few of their fields. */
 const records: RecordCard[] = [

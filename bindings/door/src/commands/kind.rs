@@ -26,8 +26,13 @@ impl Act for DescribeKind {
         };
         let mut edits = changed(bench, "bike", &identity.checked()?);
         let standard = &bench.bike.standard;
-        if kind.system_volts.is_some() {
-            let supply = Supply { system_volts: kind.system_volts, ..standard.supply.clone() };
+        if kind.system_volts.is_some() || kind.system.is_some() {
+            let now = &standard.supply;
+            let supply = Supply {
+                system: kind.system.or(now.system),
+                system_volts: kind.system_volts.or(now.system_volts),
+                ..now.clone()
+            };
             edits.extend(recorded(bench, Side::Standard, "supply", &supply.checked()?)?);
         }
         let brakes =

@@ -3,6 +3,7 @@
 //! Method: Peukert's law with the rated hours, and the table of open-circuit voltages that battery makers give.
 
 use super::sources::peukert;
+use super::volts::SIX_CELLS;
 use crate::bounds;
 use crate::quantity::{FormulaSource, Source, Standing, formula, within};
 
@@ -26,24 +27,28 @@ pub fn battery_hours(capacity_ah: f64, rated_hours: f64, peukert: f64, amperes: 
     rated_hours * (capacity_ah / (amperes * rated_hours)).powf(peukert)
 }
 
-/// Charge of a 12 V lead battery from its voltage after some hours of rest, per cent.
+/// Charge of a lead battery from its voltage after some hours of rest, per cent.
 ///
-/// Linear between 12.65, 12.45, 12.24, 12.06 and 11.89 V = 100, 75, 50, 25 and 0 %, clamped at the ends. Source: a
-/// table restated on many pages (second-hand). Range: flooded, rested for hours, near 20 °C; a meter error of 0.05 V
-/// alone is 6 %, and absorbed glass mat reads 0.1 to 0.2 V higher (from memory).
+/// Linear between 12.65, 12.45, 12.24, 12.06 and 11.89 V = 100, 75, 50, 25 and 0 % of six cells, clamped at the ends. Cells in
+/// series share the voltage evenly, so a battery of n cells is read at `6 V / n`: three make a 6 V one. Source: a table for six
+/// cells restated on many pages (second-hand); for three no table was found, the share of a cell is reasoning. Range: flooded,
+/// rested for hours, near 20 °C; a meter error of 0.05 V alone is 6 % of six cells and 12 % of three, and absorbed glass mat
+/// reads 0.1 to 0.2 V higher (from memory).
 ///
 /// ```
 /// use layshaft_core::electrical::rested_charge;
-/// assert!((rested_charge(12.50) - 81.25).abs() < 1e-9);
-/// assert_eq!((rested_charge(11.0), rested_charge(13.0)), (0.0, 100.0));
+/// assert!((rested_charge(6, 12.50) - 81.25).abs() < 1e-9);
+/// assert!((rested_charge(3, 6.25) - 81.25).abs() < 1e-9);
+/// assert_eq!((rested_charge(6, 11.0), rested_charge(6, 13.0)), (0.0, 100.0));
 /// ```
-pub fn rested_charge(volts: f64) -> f64 {
-    rested_rows(volts).charge()
+pub fn rested_charge(cells: u32, volts: f64) -> f64 {
+    rested_rows(cells, volts).charge()
 }
 
-/// The rows of the table of rested voltages on both sides of one, with the voltage held inside the table.
-pub(crate) fn rested_rows(volts: f64) -> ChargeBetween {
-    ChargeBetween::of(&RESTED, volts)
+/// The rows of the table for so many cells on both sides of a rested voltage, with the voltage held inside the table.
+pub(crate) fn rested_rows(cells: u32, volts: f64) -> ChargeBetween {
+    let share = f64::from(cells) / SIX_CELLS;
+    ChargeBetween::of(&RESTED.map(|(of_six, charge)| (of_six * share, charge)), volts)
 }
 
 formula! {
@@ -114,9 +119,11 @@ formula! {
 }
 
 formula! {
-    /// State of charge of a rested 12 V battery.
-    RestedCharge in Electrics, "linear between 12.65, 12.45, 12.24, 12.06 and 11.89 V = 100, 75, 50, 25 and 0 %"
+    /// State of charge of a rested lead battery.
+    RestedCharge in Electrics, "x = 6 · V / n, linear between 12.65, 12.45, 12.24, 12.06 and 11.89 V = 100, 75, 50, 25 and 0 %"
     takes {
+        /// Cells in series: six of a 12 V battery, three of a 6 V one.
+        "n" cells: u32 = within(&bounds::CELLS);
         /// Voltage after a rest of some hours, volts.
         "V" volts: f64 = within(&bounds::RESTED_VOLTS);
     }
@@ -125,7 +132,10 @@ formula! {
         charge "q" Percent;
     }
     from Source::new(FormulaSource::RestatedTable, Standing::SecondHand);
-    it => Ok([rested_charge(it.volts)])
+    it => {
+        bounds::CELL_VOLTS.of("volts").check(it.volts / f64::from(it.cells))?;
+        Ok([rested_charge(it.cells, it.volts)])
+    }
 }
 
 #[cfg(test)]
@@ -133,6 +143,8 @@ mod tests {
     use proptest::prelude::*;
 
     use super::*;
+    use crate::error::Refused;
+    use crate::quantity::Evaluate;
 
     #[test]
     fn peukert_gives_the_checked_hours() {
@@ -149,9 +161,25 @@ mod tests {
     #[test]
     fn the_table_of_rested_voltages_is_met_at_its_points_and_between() {
         for (volts, charge) in RESTED {
-            assert_eq!(rested_charge(volts), charge);
+            assert_eq!(rested_charge(6, volts), charge);
         }
-        assert!((rested_charge(12.30) - 57.142_857).abs() < 1e-5);
+        assert!((rested_charge(6, 12.30) - 57.142_857).abs() < 1e-5);
+    }
+
+    #[test]
+    fn three_cells_are_as_full_as_six_at_the_same_voltage_a_cell() {
+        for volts in [11.9, 12.0, 12.24, 12.5, 12.64] {
+            assert!((rested_charge(3, volts / 2.0) - rested_charge(6, volts)).abs() < 1e-9, "{volts}");
+        }
+    }
+
+    #[test]
+    fn a_voltage_that_so_many_cells_never_rest_at_is_refused() {
+        let of = |cells, volts| RestedCharge { cells, volts }.evaluate();
+        assert!(of(3, 6.3).is_ok() && of(6, 12.6).is_ok());
+        for (cells, volts) in [(3, 12.6), (6, 6.3)] {
+            assert!(matches!(of(cells, volts), Err(Refused::OutOfRange { field, .. }) if field == "volts"), "{cells}");
+        }
     }
 
     proptest! {
@@ -163,7 +191,7 @@ mod tests {
 
         #[test]
         fn a_higher_rested_voltage_is_never_less_charge(a in 9.0..14.0, b in 9.0..14.0) {
-            prop_assert!(rested_charge(f64::min(a, b)) <= rested_charge(f64::max(a, b)));
+            prop_assert!(rested_charge(6, f64::min(a, b)) <= rested_charge(6, f64::max(a, b)));
         }
     }
 }

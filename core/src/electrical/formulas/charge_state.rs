@@ -1,10 +1,9 @@
-//! How full a battery is, how long a drain takes to empty it, and how long it takes to fill it again.
+//! How full a battery is by its acid, how long a drain takes to empty it, and how long it takes to fill it again.
 //!
-//! Method: tables of rested voltage and of specific gravity, straight lines between their points; a drain and a charger
+//! Method: a table of specific gravity, straight lines between its points; a drain and a charger
 //! by ampere-hours over amperes.
 
-use super::battery::{ChargeBetween, rested_charge};
-use super::volts::SIX_CELLS;
+use super::battery::ChargeBetween;
 use crate::bounds;
 use crate::quantity::{FormulaSource, Source, Standing, formula, within};
 
@@ -12,17 +11,6 @@ use crate::quantity::{FormulaSource, Source, Standing, formula, within};
 const GRAVITY: [(f64, f64); 5] = [(1.120, 0.0), (1.155, 25.0), (1.190, 50.0), (1.225, 75.0), (1.265, 100.0)];
 /// Ampere-hours to put back for one that is missing: a lead battery gives back less than it takes. Common practice.
 const CHARGE_FACTOR: f64 = 1.2;
-
-/// Charge of a rested lead battery of 6 or 12 V from its voltage, per cent: that of 12 V at the same voltage a cell.
-///
-/// ```
-/// use layshaft_core::electrical::charge_from_volts;
-/// assert_eq!(charge_from_volts(12.24, 12.0), 50.0);
-/// assert_eq!(charge_from_volts(6.12, 6.0), 50.0);
-/// ```
-pub fn charge_from_volts(volts: f64, system_volts: f64) -> f64 {
-    rested_charge(volts * SIX_CELLS / system_volts)
-}
 
 /// Charge of a cell from the specific gravity of its acid at 25 °C, per cent, clamped at the ends.
 ///
@@ -138,6 +126,7 @@ formula! {
 
 #[cfg(test)]
 mod tests {
+    use super::super::battery::rested_charge;
     use super::*;
 
     #[test]
@@ -145,8 +134,8 @@ mod tests {
         // Volts of a cell = gravity + 0.84: 12.63 V full against 12.65 in the table, 11.76 V empty against 11.89.
         let of_six = |gravity: f64| 6.0 * (gravity + 0.84);
         assert!((of_six(1.265) - 12.63).abs() < 0.005 && (of_six(1.120) - 11.76).abs() < 0.005);
-        assert!((charge_from_volts(of_six(1.265), 12.0) - charge_from_gravity(1.265)).abs() < 4.0);
-        assert_eq!((charge_from_volts(of_six(1.120), 12.0), charge_from_gravity(1.120)), (0.0, 0.0));
+        assert!((rested_charge(6, of_six(1.265)) - charge_from_gravity(1.265)).abs() < 4.0);
+        assert_eq!((rested_charge(6, of_six(1.120)), charge_from_gravity(1.120)), (0.0, 0.0));
     }
 
     #[test]

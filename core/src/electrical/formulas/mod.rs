@@ -18,7 +18,8 @@ mod wire;
 mod wire_loss;
 
 pub use alternating::{
-    CoilLampVolts, DiodeCharge, HALF_OF_THE_WAVE, RectifiedWave, coil_lamp_volts, diode_charge, rectified_wave,
+    CoilCurrent, CoilEmf, CoilLampVolts, DiodeCharge, HALF_OF_THE_WAVE, RectifiedWave, coil_current, coil_lamp_volts,
+    diode_charge, rectified_wave,
 };
 pub(crate) use battery::rested_rows;
 pub use battery::{BatteryHours, ChargeBetween, RestedCharge, battery_hours, rested_charge};
@@ -26,8 +27,7 @@ pub(crate) use cap::cap_source;
 pub use cap::{CapFit, cap_fits};
 pub(crate) use charge_state::gravity_rows;
 pub use charge_state::{
-    DaysToFlat, GravityCharge, RechargeHours, charge_from_gravity, charge_from_volts, days_to_flat, gravity_at_25,
-    recharge_hours,
+    DaysToFlat, GravityCharge, RechargeHours, charge_from_gravity, days_to_flat, gravity_at_25, recharge_hours,
 };
 pub use drawn::{ChargeCurrent, ConsumerPower, FlasherShare, LoadSum, charge_current};
 pub use flasher::{

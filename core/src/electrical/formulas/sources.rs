@@ -43,6 +43,11 @@ pub(crate) fn lighting_coil() -> Source {
     Source::new(ElectricalSource::LightingCoil, Standing::Memory)
 }
 
+/// A coil as induced voltage behind reactance.
+pub(crate) fn coil_source() -> Source {
+    Source::new(ElectricalSource::CoilSource, Standing::Computed)
+}
+
 /// Where the battery should stop discharging.
 pub(crate) fn balance_limit() -> Source {
     Source::new(ElectricalSource::BalanceLimit, Standing::CommonPractice)

@@ -5,8 +5,12 @@
 use super::riding::RidingState;
 use crate::record::Supply;
 
-/// Nominal voltage that the figures below belong to, volts.
-pub(crate) const SIX_CELLS: f64 = 12.0;
+/// Cells that the figures below belong to.
+pub(crate) const SIX_CELLS: f64 = 6.0;
+/// Nominal voltage of six cells, volts.
+const OF_SIX: f64 = 12.0;
+/// Nominal voltage of a lead cell, volts.
+const CELL: f64 = OF_SIX / SIX_CELLS;
 /// Test voltage of lamps, volts (UN R37).
 const TEST: f64 = 13.5;
 
@@ -44,8 +48,8 @@ impl Volts {
         if !supply.kind().has_battery() {
             return Self::at_coil(supply);
         }
-        let system = supply.system_volts.unwrap_or(SIX_CELLS);
-        let scale = system / SIX_CELLS;
+        let system = supply.system_volts.unwrap_or(OF_SIX);
+        let scale = system / OF_SIX;
         Self {
             system,
             standing: 12.6 * scale,
@@ -65,8 +69,8 @@ impl Volts {
     /// assert_eq!(Volts::of(&coil).charging, 6.75);
     /// ```
     pub fn at_coil(supply: &Supply) -> Self {
-        let system = supply.system_volts.unwrap_or(SIX_CELLS);
-        let test = TEST * system / SIX_CELLS;
+        let system = supply.system_volts.unwrap_or(OF_SIX);
+        let test = TEST * system / OF_SIX;
         let held = supply.charging_volts.filter(|_| supply.kind().is_regulated());
         Self {
             system,
@@ -76,6 +80,18 @@ impl Volts {
             system_assumed: supply.system_volts.is_none(),
             charging_assumed: held.is_none(),
         }
+    }
+
+    /// Lead cells in series of the battery that the system has.
+    ///
+    /// ```
+    /// use layshaft_core::record::Supply;
+    /// use layshaft_core::electrical::Volts;
+    /// let cells = |system| Volts::of(&Supply { system_volts: Some(system), ..Supply::default() }).cells();
+    /// assert_eq!((cells(6.0), cells(12.0)), (3, 6));
+    /// ```
+    pub fn cells(&self) -> u32 {
+        (self.system / CELL).round() as u32
     }
 
     /// The voltage in a riding state, volts: that of the battery with the engine off, else the regulated one.
@@ -95,7 +111,7 @@ impl Volts {
     /// assert!(at(14.4).charging_in_window() && !at(13.2).charging_in_window() && !at(16.0).charging_in_window());
     /// ```
     pub fn charging_in_window(&self) -> bool {
-        let of_six_cells = self.charging * SIX_CELLS / self.system;
+        let of_six_cells = self.charging * OF_SIX / self.system;
         (14.0..=15.5).contains(&of_six_cells)
     }
 }

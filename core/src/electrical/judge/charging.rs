@@ -5,6 +5,7 @@
 use layshaft_wire::wire;
 
 use super::message::ChargingMessage;
+use crate::bounds;
 use crate::message::Message;
 use crate::quantity::{Source, Standing};
 
@@ -12,11 +13,6 @@ use crate::quantity::{Source, Standing};
 const RESTED_FROM: f64 = 12.4;
 /// Voltage of six cells below which a rested battery is flat.
 const RESTED_FLAT: f64 = 11.9;
-/// Most that a cell shows at rest, volts: a full one rests at 2.12 (0.84 + 1.28), fresh from the charger it falls from 2.4, at which
-/// it gasses. From memory.
-const MOST_OF_A_CELL: f64 = 2.4;
-/// Nominal voltage of a lead cell.
-const CELL: f64 = 2.0;
 /// Limits at 5,000 rpm, for every 12 V.
 const FAST: (f64, f64) = (14.0, 15.5);
 /// How much the voltage must rise from idle to 5,000 rpm to show that the alternator gives anything, for every 12 V.
@@ -24,9 +20,10 @@ const RISES: f64 = 0.3;
 /// Greatest current with the key off, milliamperes: a service manual allows 1.5 mA.
 pub(crate) const DRAIN_MILLIAMPERES: f64 = 1.5;
 
-/// Most that a battery of a system voltage shows at rest, volts. More is another battery.
-pub(crate) fn most_at_rest(system: f64) -> f64 {
-    MOST_OF_A_CELL * system / CELL
+/// Most that a battery of so many cells shows at rest, volts. More is another battery: a full cell rests at 2.12 V (0.84 + 1.28),
+/// and fresh from the charger it falls from 2.4 V, at which it gasses (from memory).
+pub(crate) fn most_at_rest(cells: u32) -> f64 {
+    bounds::CELL_VOLTS.max * f64::from(cells)
 }
 
 /// One of the tests.

@@ -10,7 +10,7 @@ use crate::record::{Slot, Supply};
 use crate::units::Unit;
 
 /// Times the rated voltage at which filaments no longer last: the end of the lamp law.
-const BURNS_OUT: f64 = 1.2;
+pub(crate) const BURNS_OUT: f64 = 1.2;
 
 /// The lamps of a lighting coil in one riding state.
 #[wire]

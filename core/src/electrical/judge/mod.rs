@@ -13,7 +13,7 @@ pub(crate) use balance::{COMPARED_AT_RPM, FLOODED, TEN_HOURS, balance, stationar
 pub use charging::{ChargingPattern, ChargingTest, TestLine, TestVerdict, charging_limits};
 pub(crate) use charging::{DRAIN_MILLIAMPERES, Readings, limit_sources, most_at_rest, verdict};
 pub use coil::CoilLamps;
-pub(crate) use coil::{coil_lamps, of_coil};
+pub(crate) use coil::{BURNS_OUT, coil_lamps, of_coil};
 pub use derived::derive_electrical;
 pub(crate) use derived::electrically_sound;
 pub(crate) use feed::{Fed, at_work, fed, on_coil, state_loads};

@@ -61,7 +61,7 @@ pub(super) fn without_battery(supply: &Supply, ask: &ChargingAsk) -> Result<Char
     let sources = vec![Source::new(ChargingPageMessage::SourceCoil, Standing::CommonPractice)];
     Ok(ChargingAnswer {
         system_volts: volts.system,
-        battery: false,
+        cells: None,
         tests,
         pattern,
         means,
@@ -94,7 +94,7 @@ mod tests {
     #[test]
     fn no_battery_is_said_and_none_is_asked_for() {
         let sheet = answer(None, None);
-        assert!(!sheet.battery && sheet.findings.iter().any(|finding| finding.code == FindingCode::BatteryNone));
+        assert!(sheet.cells.is_none() && sheet.findings.iter().any(|finding| finding.code == FindingCode::BatteryNone));
         let tests: Vec<_> = sheet.tests.iter().map(|line| line.test).collect();
         assert_eq!(tests, [ChargingTest::Idle, ChargingTest::Fast]);
         assert_eq!((sheet.pattern, sheet.recharge_hours), (ChargingPattern::NotEnoughKnown, None));

@@ -5,8 +5,8 @@ use super::charging_ask::{ChargingAnswer, ChargingAsk};
 use super::message::{ChargingPageMessage, ElectricalWorking, LoadPageMessage};
 use crate::bounds;
 use crate::electrical::formulas::{
-    DaysToFlat, RechargeHours, Volts, charge_from_gravity, charge_from_volts, days_to_flat, gravity_at_25,
-    gravity_rows, recharge_hours, rested_rows,
+    DaysToFlat, RechargeHours, Volts, charge_from_gravity, days_to_flat, gravity_at_25, gravity_rows, recharge_hours,
+    rested_charge, rested_rows,
 };
 use crate::electrical::judge::{
     ChargingPattern, ChargingTest, Readings, TestLine, TestVerdict, charging_limits, limit_sources, most_at_rest,
@@ -29,12 +29,13 @@ pub fn charging_answer(bike: &Bike, ask: &ChargingAsk) -> Result<ChargingAnswer,
     if !supply.kind().has_battery() {
         return without_battery(&supply, ask);
     }
-    let system = Volts::of(&supply).system;
+    let volts = Volts::of(&supply);
+    let (system, cells) = (volts.system, volts.cells());
     let scale = system / 12.0;
     let noted = bike.readings.values().filter(|reading| reading.what == RESTED).max_by_key(|reading| reading.taken_ms);
     let rested = ask.rested_volts.or(noted.map(|reading| reading.value));
     bounds::RESTED_READING.check_known(rested)?;
-    let most = most_at_rest(system);
+    let most = most_at_rest(cells);
     let beyond = rested.filter(|volts| *volts > most);
     if let Some(volts) = ask.rested_volts.filter(|volts| *volts > most) {
         let reason = AnotherBattery { volts, most, system }.said();
@@ -56,7 +57,7 @@ pub fn charging_answer(bike: &Bike, ask: &ChargingAsk) -> Result<ChargingAnswer,
     let tests = tests(&readings, drain, system);
     let (pattern, means) = readings.pattern();
     let means = if supply.kind().is_half_wave() { means.of_half_wave() } else { means };
-    let charge_by_volts = readings.rested.map(|volts| charge_from_volts(volts, system));
+    let charge_by_volts = readings.rested.map(|volts| rested_charge(cells, volts));
     let weakest = gravities.iter().copied().reduce(f64::min);
     let strongest = gravities.iter().copied().reduce(f64::max);
     let charge_by_gravity = weakest.map(charge_from_gravity);
@@ -64,7 +65,7 @@ pub fn charging_answer(bike: &Bike, ask: &ChargingAsk) -> Result<ChargingAnswer,
     let charger_amperes = charger.or(supply.battery_ah.map(|capacity| capacity / 10.0));
     let mut sheet = ChargingAnswer {
         system_volts: system,
-        battery: true,
+        cells: Some(cells),
         tests,
         pattern,
         means: means.into(),
@@ -207,9 +208,9 @@ fn lines(
     charge: Option<f64>,
 ) -> Vec<WorkLine> {
     let mut lines = Vec::new();
-    if let Some(volts) = readings.rested {
+    if let Some((volts, cells)) = readings.rested.zip(sheet.cells) {
         lines.extend(
-            rested_rows(volts / readings.scale).line(ElectricalWorking::ChargeByVolts { of: Unit::Volt.of(12.0) }),
+            rested_rows(cells, volts).line(ElectricalWorking::ChargeByVolts { cells: Unit::None.of(f64::from(cells)) }),
         );
     }
     if let Some(gravity) = weakest {

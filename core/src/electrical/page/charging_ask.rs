@@ -30,8 +30,8 @@ pub struct ChargingAsk {
 pub struct ChargingAnswer {
     /// System voltage, volts.
     pub system_volts: f64,
-    /// Whether there is a battery to charge.
-    pub battery: bool,
+    /// Cells of the battery, two volts apiece; none where there is no battery to charge.
+    pub cells: Option<u32>,
     /// The tests, in their order.
     pub tests: Vec<TestLine>,
     /// What they mean together.

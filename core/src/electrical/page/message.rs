@@ -122,7 +122,7 @@ pub(crate) enum WireMessage {
 #[message("electrical-working")]
 pub(crate) enum ElectricalWorking {
     /// Charge by voltage.
-    ChargeByVolts { of: Measure },
+    ChargeByVolts { cells: Measure },
     /// Charge by gravity.
     ChargeByGravity { at: Measure },
     /// Days until flat.

@@ -75,6 +75,8 @@ pub struct WireChoice {
 pub struct WireAnswer {
     /// The load, amperes.
     pub amperes: f64,
+    /// Whether a lighting coil without a battery and without a fuse feeds it.
+    pub from_coil: bool,
     /// Greatest drop accepted, volts.
     pub allowed_volts: f64,
     /// List of currents that was used.
@@ -134,13 +136,14 @@ pub fn wire_answer(ask: &WireAsk) -> Result<WireAnswer, Refused> {
     }
     let asked = section.map(choice);
     let mut findings = findings(asked.as_ref().and_then(against), suggested.as_ref(), asked.as_ref(), binding);
-    findings.push(fuse_place(ask.system));
+    let from_coil = ask.system.is_some_and(|system| !system.has_battery());
+    findings.push(fuse_place(from_coil));
     let lines =
         suggested.iter().chain(&asked).flat_map(|wire| work_lines(wire.section_mm2, amperes, (out, back), celsius));
     let mut sources = wire_sources().to_vec();
     sources.extend([list.source(), fuse_source()]);
     let working = Working { lines: lines.collect(), sources, range: WireMessage::Range.into() };
-    Ok(WireAnswer { amperes, allowed_volts, list, suggested, binding, asked, findings, working })
+    Ok(WireAnswer { amperes, from_coil, allowed_volts, list, suggested, binding, asked, findings, working })
 }
 
 /// The first reason why a wire is not enough; the drop decides before the list of currents does.
@@ -185,10 +188,11 @@ fn findings(
 }
 
 /// Where the fuse belongs; a coil without a battery cannot give more than its own current.
-fn fuse_place(system: Option<ElectricalSystem>) -> Finding {
-    let (code, text) = match system {
-        Some(system) if !system.has_battery() => (FindingCode::FuseCoil, WireMessage::FuseCoil),
-        _ => (FindingCode::FuseCloseToBattery, WireMessage::FuseCloseToBattery),
+fn fuse_place(from_coil: bool) -> Finding {
+    let (code, text) = if from_coil {
+        (FindingCode::FuseCoil, WireMessage::FuseCoil)
+    } else {
+        (FindingCode::FuseCloseToBattery, WireMessage::FuseCloseToBattery)
     };
     Finding::new(code, Weight::Note, text)
 }

@@ -5,8 +5,9 @@ use layshaft_wire::wire;
 use super::searched::{name_of_circuit, name_of_table};
 use crate::faults::knowledge::KNOWLEDGE;
 use crate::faults::reach::searchable;
+use crate::harness::TEMPLATES;
 use crate::message::Message;
-use crate::record::{Bike, BrakeKind, ConsumerRole, Starter, Trouble};
+use crate::record::{Bike, BrakeKind, Trouble};
 
 /// Trouble that can be searched.
 #[wire]
@@ -21,25 +22,26 @@ pub struct TroubleOffer {
 
 /// Everything that can be searched, in the order in which it is shown.
 pub(super) fn offers(bike: &Bike) -> Vec<TroubleOffer> {
-    let offer = |trouble, name, id: &str| TroubleOffer { trouble, name, suits: suits(bike, id) };
-    let table = |id: &&str| offer(Trouble::Table { table: (*id).to_owned() }, name_of_table(id), id);
-    let circuit = |id: &str| offer(Trouble::Wiring { circuit: id.to_owned(), reworked: None }, name_of_circuit(id), id);
+    let table = |id: &&str| TroubleOffer {
+        trouble: Trouble::Table { table: (*id).to_owned() },
+        name: name_of_table(id),
+        suits: suits(bike, id),
+    };
+    let circuit = |id: &str| TroubleOffer {
+        trouble: Trouble::Wiring { circuit: id.to_owned(), reworked: None },
+        name: name_of_circuit(id),
+        suits: TEMPLATES.iter().any(|template| template.id == id && template.suits(bike)),
+    };
     KNOWLEDGE.iter().map(table).chain(searchable().map(circuit)).collect()
 }
 
-/// Whether the bike has what the trouble is about.
+/// Whether the bike has what a table is about; a circuit says it of itself.
 fn suits(bike: &Bike, id: &str) -> bool {
     let drums =
         [&bike.fitted.front_brake, &bike.fitted.rear_brake].iter().all(|end| end.brake == Some(BrakeKind::Drum));
-    let lamps_known = !bike.fitted.consumers.is_empty();
-    let has = |of: fn(ConsumerRole) -> bool| !lamps_known || bike.fitted.consumer_as(of).is_some();
     match id {
         "brake-lever-spongy" => !drums,
-        "charging-weak" | "charging" | "charging-three-phase" => bike.fitted.supply.kind().has_battery(),
-        "starter" => bike.identity.starter != Some(Starter::Kick),
-        "indicators-one-pilot" | "indicators-two-pilots" => has(ConsumerRole::is_indicator),
-        "stop-lamp" => has(|role| role == ConsumerRole::Stop),
-        "horn" => has(|role| role == ConsumerRole::Horn),
+        "charging-weak" => bike.fitted.supply.kind().has_battery(),
         _ => true,
     }
 }
@@ -47,7 +49,7 @@ fn suits(bike: &Bike, id: &str) -> bool {
 #[cfg(test)]
 mod tests {
     use super::*;
-    use crate::record::{Consumer, ElectricalSystem, Slot};
+    use crate::record::{Consumer, ConsumerRole, ElectricalSystem, Slot, Starter};
 
     fn unsuited(bike: &Bike) -> Vec<String> {
         let left = offers(bike).into_iter().filter(|offer| !offer.suits);
@@ -61,9 +63,10 @@ mod tests {
     #[test]
     fn of_an_empty_bike_everything_may_be_and_of_a_plain_one_only_what_it_has() {
         let mut bike = Bike::default();
-        assert_eq!(unsuited(&bike), [""; 0]);
+        let on_coil = ["coil-lighting", "coil-stop-lamp", "coil-horn"];
+        assert_eq!(unsuited(&bike), on_coil, "a bike that says nothing has a battery");
         bike.fitted.front_brake.brake = Some(BrakeKind::Drum);
-        assert_eq!(unsuited(&bike), [""; 0], "the rear brake may be a disc");
+        assert_eq!(unsuited(&bike), on_coil, "the rear brake may be a disc");
         bike.fitted.rear_brake.brake = Some(BrakeKind::Drum);
         bike.identity.starter = Some(Starter::Kick);
         bike.fitted.supply.system = Some(ElectricalSystem::LightingCoil);
@@ -76,8 +79,12 @@ mod tests {
             "charging",
             "charging-three-phase",
             "charging-weak",
+            "coil-stop-lamp",
+            "horn",
             "indicators-one-pilot",
             "indicators-two-pilots",
+            "lighting",
+            "neutral",
             "starter",
             "stop-lamp",
         ];

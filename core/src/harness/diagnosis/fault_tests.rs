@@ -13,7 +13,7 @@ fn settles(id: &str, settings: impl Fn(&Harness) -> Vec<Setting>) -> usize {
         for setting in settings(&faulty) {
             let point = solve(&faulty, &setting);
             let point = point.unwrap_or_else(|why| panic!("{id}, {}, {}: {why}", fault.id(), setting.id()));
-            assert!(point.nodes.iter().all(|node| node.volts.is_finite() && node.volts.abs() < 40.0));
+            assert!(point.nodes.iter().all(|node| node.volts.is_finite() && node.volts.abs() < 60.0));
             solved += 1;
         }
     }
@@ -23,7 +23,7 @@ fn settles(id: &str, settings: impl Fn(&Harness) -> Vec<Setting>) -> usize {
 #[test]
 fn every_template_settles_in_every_position_with_any_one_fault() {
     let mut solved = 0;
-    for template in TEMPLATES.iter().filter(|template| template.id != "whole") {
+    for template in TEMPLATES.iter().filter(|template| !template.id.ends_with("whole")) {
         solved += settles(template.id, every_setting);
     }
     assert!(solved > 5000, "{solved}");

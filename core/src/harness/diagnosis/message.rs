@@ -60,4 +60,6 @@ pub(crate) enum SymptomMessage {
     LookDim,
     /// As it should be.
     LookFull,
+    /// Far too bright.
+    LookTooBright,
 }

@@ -53,6 +53,13 @@ fn at_element(harness: &Harness, element: &Element) -> Vec<Fault> {
             let wrong = if *watts > 15.0 { 5.0 } else { 21.0 };
             vec![Fault::Open { element: name() }, Fault::WrongLamp { element: name(), watts: wrong }]
         }
+        // On alternating current neither way round is wrong: what blocks one half of the wave passes the other.
+        Component::LedDriven { .. } | Component::LedSeries { .. } | Component::Diode { .. }
+            if harness.is_alternating() =>
+        {
+            vec![Fault::Open { element: name() }]
+        }
+        Component::LightingCoil { .. } => vec![Fault::Open { element: name() }, bad(BAD_JOINT_OHMS)],
         Component::LedDriven { .. } | Component::LedSeries { .. } | Component::Diode { .. } => {
             vec![Fault::Open { element: name() }, Fault::Reversed { element: name() }]
         }

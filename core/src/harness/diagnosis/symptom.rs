@@ -80,6 +80,7 @@ pub fn look_spoken(look: LampLook) -> Message {
         LampLook::Glow => SymptomMessage::LookGlow,
         LampLook::Dim => SymptomMessage::LookDim,
         LampLook::Full => SymptomMessage::LookFull,
+        LampLook::TooBright => SymptomMessage::LookTooBright,
     };
     said.into()
 }
@@ -91,5 +92,6 @@ pub fn look_id(look: LampLook) -> &'static str {
         LampLook::Glow => "only glowing",
         LampLook::Dim => "dim",
         LampLook::Full => "full",
+        LampLook::TooBright => "too bright",
     }
 }

@@ -90,7 +90,7 @@ struct Draw<'a> {
 impl<'a> Draw<'a> {
     /// Puts every part in a row: from the batteries on, then what is left over.
     fn grow(&mut self) {
-        let is_source = |part: &&Element| matches!(part.component, Component::Battery { .. });
+        let is_source = |part: &&Element| part.component.is_source();
         let first = self.parts.iter().copied().find(is_source);
         for part in first.into_iter().chain(self.parts.clone()) {
             if self.placed.insert(&part.id) {
@@ -164,7 +164,7 @@ impl<'a> Draw<'a> {
         }
         let earth_y = y + 12.0;
         let lines = self.lines(&boxes, &trunk_x, earth_y);
-        let floats = |row: &&Row| row.hangs_at.is_none() && !matches!(row.part.component, Component::Battery { .. });
+        let floats = |row: &&Row| row.hangs_at.is_none() && !row.part.component.is_source();
         let floating = self.rows.iter().filter(floats).map(|row| row.part.id.clone()).collect();
         Diagram { width: WIDTH, height: earth_y + 24.0, letter: LETTER, earth_y, boxes, lines, floating }
     }
@@ -183,7 +183,7 @@ impl<'a> Draw<'a> {
                 let x = trunk_x(row.layer);
                 let label = label(&own, x + 5.0, middle - LABEL - 5.0, part.x - x - 7.0);
                 lines.push(line(LineKind::Feed, &own, near, [[x, middle], [part.x, middle]], label));
-            } else if matches!(row.part.component, Component::Battery { .. }) {
+            } else if row.part.component.is_source() {
                 let run = self.nets.run(&row.part.to, &self.harness.earth);
                 let corners = [[part.x, middle], [5.0, middle], [5.0, earth_y]];
                 lines.push(line(LineKind::ToEarth, &run, &row.part.to, corners, None));

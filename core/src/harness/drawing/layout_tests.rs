@@ -73,9 +73,10 @@ fn every_element_is_drawn_once_as_a_box_or_in_a_line() {
 }
 
 #[test]
-fn the_battery_is_at_the_upper_left_and_layers_grow_to_the_right() {
-    for (mark, _, drawing) in sound() {
-        assert_eq!(drawing.boxes[0].element, "battery", "{mark}");
+fn the_source_is_at_the_upper_left_and_layers_grow_to_the_right() {
+    for (mark, harness, drawing) in sound() {
+        let source = harness.element(&drawing.boxes[0].element).unwrap();
+        assert!(source.component.is_source(), "{mark}");
         for one in &drawing.boxes[1..] {
             for other in &drawing.boxes[1..] {
                 assert!(one.layer >= other.layer || one.x < other.x, "{mark}");

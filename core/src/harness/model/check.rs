@@ -46,7 +46,7 @@ pub(crate) fn refuse_unsound(harness: &Harness) -> Result<(), Refused> {
         if !ids.insert(element.id.as_str()) {
             return Err(conflict(&element.id, ModelMessage::SameId { id: element.id.clone() }));
         }
-        source |= matches!(element.component, Component::Battery { .. } | Component::Regulator { .. });
+        source |= element.component.is_source() || matches!(element.component, Component::Regulator { .. });
         refuse_unsound_element(harness, element)?;
     }
     if !source {
@@ -94,6 +94,19 @@ fn check_element(harness: &Harness, element: &Element) -> Result<(), Refused> {
             let positions: Vec<String> = output.iter().map(|output| output.position.clone()).collect();
             switch(engine, &positions)?;
             output.iter().try_for_each(|output| bounds::AMPERES.check(output.amperes).map(drop))?;
+        }
+        Component::LightingCoil { engine, ohms: value, output } => {
+            ohms(*value)?;
+            let positions: Vec<String> = output.iter().map(|output| output.position.clone()).collect();
+            switch(engine, &positions)?;
+            for output in output {
+                bounds::COIL_EMF.check(output.emf_volts)?;
+                ohms(output.reactance_ohms)?;
+            }
+        }
+        Component::ShuntRegulator { regulated_volts, ohms: value } => {
+            volts(*regulated_volts)?;
+            ohms(*value)?;
         }
         Component::Wire { section_mm2, length_metres, celsius } => check_wire(*section_mm2, *length_metres, *celsius)?,
         Component::Joint { ohms: value, .. }
@@ -295,7 +308,7 @@ mod tests {
         assert!(refuses(&|h| h.switches.retain(|card| card.id != "dip")).contains("no switch with the id dip"));
         assert!(refuses(&|h| h.switches[0].positions[1] = "auf".to_owned()).contains("no position of"));
         assert!(refuses(&|h| h.elements.push(h.elements[3].clone())).contains("two elements have the id"));
-        assert!(refuses(&|h| h.elements.retain(|e| e.id != "battery")).contains("A battery is not known yet"));
+        assert!(refuses(&|h| h.elements.retain(|e| e.id != "battery")).contains("A battery or coil is not known yet"));
         assert!(refuses(&|h| set(h, "main.wire", |e| e.to = e.from.clone())).contains("same point"));
         assert!(refuses(&|h| h.earth = "nowhere".to_owned()).contains("no element ends at nowhere"));
     }

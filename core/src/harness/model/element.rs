@@ -8,12 +8,12 @@ use crate::error::Refused;
 use crate::message::{ListStyle, Message};
 use crate::record::Component;
 
-/// A harness: everything between the battery and the lamps, as a list.
+/// A harness: everything between battery or coil and the lamps, as a list.
 #[wire]
 pub struct Harness {
     /// What it is called.
     pub name: String,
-    /// The point all voltages are measured from: the negative terminal of the battery.
+    /// The point all voltages are measured from: the negative terminal of the battery, or the engine that a coil is earthed at.
     pub earth: String,
     /// The frame, where a chafed wire ends up.
     pub frame: String,
@@ -153,6 +153,11 @@ impl Harness {
     pub fn position<'a>(&'a self, switch: &str, setting: &'a Setting) -> Option<&'a str> {
         let named = setting.positions.iter().find(|at| at.switch == switch).map(|at| at.position.as_str());
         named.or_else(|| self.switches.iter().find(|card| card.id == switch)?.positions.first().map(String::as_str))
+    }
+
+    /// Whether a coil feeds it with alternating current: voltages and currents are effective values, and nothing has a way round.
+    pub fn is_alternating(&self) -> bool {
+        self.elements.iter().any(|element| matches!(element.component, Component::LightingCoil { .. }))
     }
 
     /// An element by its id.

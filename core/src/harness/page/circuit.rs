@@ -13,13 +13,13 @@ use crate::harness::solver::{OperatingPoint, Unsolved, solve};
 use crate::harness::templates::{TEMPLATES, bike_circuit};
 use crate::message::Message;
 use crate::quantity::{Finding, FindingCode, Source, Standing, Weight};
-use crate::record::{Bike, Component};
+use crate::record::Bike;
 use crate::units::Unit;
 
 /// Which circuit, in which position.
 #[wire(lenient)]
 pub struct HarnessAsk {
-    /// Id of the circuit; left out: the whole machine.
+    /// Id of the circuit; left out: the first of those that the bike has, its lights.
     pub circuit: Option<String>,
     /// Switch positions that are not the resting ones; left out: every switch rests.
     #[wire(default)]
@@ -55,9 +55,9 @@ pub struct WayDrop {
     pub element: String,
     /// In words.
     pub label: String,
-    /// Lost between battery and part, volts.
+    /// Lost between the source and the part, volts.
     pub feed_volts: f64,
-    /// Lost between part and the battery's negative terminal, volts.
+    /// Lost between the part and the point that voltages are measured from, volts.
     pub earth_volts: f64,
     /// Whether both are within what is accepted.
     pub accepted: bool,
@@ -66,12 +66,14 @@ pub struct WayDrop {
 /// The wiring page.
 #[wire]
 pub struct HarnessAnswer {
-    /// The circuits to choose from.
+    /// The circuits of the bike to choose from, and the one asked for.
     pub circuits: Vec<CircuitCard>,
     /// Id of this one.
     pub circuit: String,
     /// The circuit with the owner's changes and the bike's lamps; sound.
     pub harness: Harness,
+    /// Whether a coil feeds it with alternating current: voltages and currents are effective values, read with the meter on V~.
+    pub alternating: bool,
     /// The setting.
     pub setting: Setting,
     /// What the owner marked as not there, each with the change that puts it back.
@@ -114,10 +116,12 @@ fn drawn(bike: &Bike, id: &str) -> Result<Harness, Refused> {
 
 /// The wiring page of a bike. Nothing is stored.
 pub fn harness_answer(bike: &Bike, ask: &HarnessAsk) -> Result<HarnessAnswer, Refused> {
-    let circuit = ask.circuit.clone().unwrap_or_else(|| "whole".to_owned());
+    let suited = TEMPLATES.iter().filter(|template| template.suits(bike));
+    let first = || suited.clone().next().map_or("lighting", |template| template.id).to_owned();
+    let circuit = ask.circuit.clone().unwrap_or_else(first);
     let harness = circuit_of(bike, &circuit)?;
     let mut findings = check_harness(&harness)?;
-    findings.extend(of_circuit(&bike.fitted.supply));
+    findings.extend(of_circuit(&bike.fitted.supply, &harness));
     harness.check_setting(&ask.setting)?;
     let faulty = ask.fault.as_ref().map(|fault| with_fault(&harness, fault)).transpose()?;
     let shown = faulty.as_ref().unwrap_or(&harness);
@@ -150,7 +154,12 @@ pub fn harness_answer(bike: &Bike, ask: &HarnessAsk) -> Result<HarnessAnswer, Re
         changed: changes(bike, id),
     };
     Ok(HarnessAnswer {
-        circuits: TEMPLATES.iter().map(|template| card(template.id, template.name())).collect(),
+        circuits: TEMPLATES
+            .iter()
+            .filter(|template| template.suits(bike) || template.id == circuit)
+            .map(|template| card(template.id, template.name()))
+            .collect(),
+        alternating: harness.is_alternating(),
         not_there: not_there(&drawn(bike, &circuit)?, &circuit, &bike.circuits),
         circuit,
         setting: ask.setting.clone(),
@@ -164,7 +173,7 @@ pub fn harness_answer(bike: &Bike, ask: &HarnessAsk) -> Result<HarnessAnswer, Re
             .collect(),
         diagram: layout(&harness),
         findings,
-        sources: sources(),
+        sources: sources(&harness),
         harness,
     })
 }
@@ -190,9 +199,9 @@ fn settled(
 }
 
 fn drops(harness: &Harness, point: &OperatingPoint) -> Vec<WayDrop> {
-    let battery = |volts: &f64| *volts > 0.1;
-    let source = harness.elements.iter().find(|element| matches!(element.component, Component::Battery { .. }));
-    let Some(plus) = source.and_then(|source| point.between(&source.from, &harness.earth)).filter(battery) else {
+    let gives = |volts: &f64| *volts > 0.1;
+    let source = harness.elements.iter().find(|element| element.component.is_source());
+    let Some(plus) = source.and_then(|source| point.between(&source.from, &harness.earth)).filter(gives) else {
         return Vec::new();
     };
     let scale = plus.max(1.0) / 12.6;
@@ -216,8 +225,11 @@ fn drops(harness: &Harness, point: &OperatingPoint) -> Vec<WayDrop> {
     point.lamps.iter().filter_map(drop).collect()
 }
 
-fn sources() -> Vec<Source> {
+fn sources(harness: &Harness) -> Vec<Source> {
     let mut sources = harness_sources();
+    if harness.is_alternating() {
+        sources.push(Source::new(CircuitMessage::SourceEffective, Standing::Computed));
+    }
     sources.push(Source::new(CircuitMessage::SourceAcceptedLoss, Standing::SecondHand));
     sources
 }

@@ -7,8 +7,20 @@ use crate::message::{Measure, Message};
 /// What the page of a circuit says.
 #[message("harness-circuit")]
 pub(crate) enum CircuitMessage {
-    /// The circuit is drawn with a battery, and this bike lights its lamps from a coil.
+    /// The circuit is drawn with a battery, and this bike has none.
     DirectCurrent,
+    /// The circuit hangs on a lighting coil.
+    Alternating,
+    /// Too little is known of the coil.
+    CoilUnknown,
+    /// A regulator cuts the wave.
+    CutWave,
+    /// Parts that follow the wave.
+    FollowsTheWave,
+    /// The circuit of the spark.
+    Ignition,
+    /// Where the effective values come from.
+    SourceEffective,
     /// What was asked for: a circuit.
     WhatCircuit,
     /// Volts are lost on the way.

@@ -5,6 +5,8 @@
 
 use layshaft_wire::wire;
 
+use crate::electrical::coil_current;
+
 /// Ratio ε of the smoothed lamp law: cold resistance is ε^0.45 = 1/12 of the hot one.
 const COLD: f64 = 0.004;
 /// Volts over which an LED driver or a regulator rounds its corners.
@@ -53,6 +55,23 @@ pub enum Law {
         /// Full, volts.
         full_volts: f64,
     },
+    /// A coil of alternating current behind its impedance, effective values: `I = (R V - √((R² + X²) E² - X² V²)) / (R² + X²)` from
+    /// 0 V to E; beyond both ends it goes on straight, so that it rises everywhere.
+    Coil {
+        /// E, volts.
+        volts: f64,
+        /// R, ohms; above zero.
+        ohms: f64,
+        /// X, ohms.
+        reactance_ohms: f64,
+    },
+    /// A shunt regulator: nothing below its voltage, above it `I = (V - V0) / R`, with a rounded corner of some tenths of a volt.
+    Shunt {
+        /// V0, volts.
+        volts: f64,
+        /// R, ohms.
+        ohms: f64,
+    },
     /// A regulated source: gives its current below the regulated voltage and nothing above, in a rounded step of some tenths
     /// of a volt: `I = -I0 (1 - tanh((V - V0)/w)) / 2`, w = 0.1 V.
     Regulated {
@@ -92,6 +111,10 @@ impl Law {
                 let slope = ramp(volts - start_volts).1 - ramp(volts - full_volts).1;
                 (amperes * (rise(volts) - rise(0.0)) / span, amperes * slope / span)
             }
+            Law::Coil { volts: emf, ohms, reactance_ohms } => coil(volts, emf, ohms, reactance_ohms),
+            Law::Shunt { volts: held, ohms } => {
+                ((ramp(volts - held).0 - ramp(-held).0) / ohms, ramp(volts - held).1 / ohms)
+            }
             Law::Regulated { amperes, volts: regulated } => {
                 // (1 - tanh(x/w)) / 2 written so that its tail keeps its digits.
                 let share = sigmoid(2.0 * (regulated - volts) / CORNER);
@@ -108,6 +131,23 @@ fn sigmoid(x: f64) -> f64 {
 /// `w ln(1 + e^(x/w))` and its slope: nothing on the left, x on the right, a rounded corner between.
 fn ramp(x: f64) -> (f64, f64) {
     (x.max(0.0) + CORNER * (-x.abs() / CORNER).exp().ln_1p(), sigmoid(x / CORNER))
+}
+
+/// Current and slope of a coil, counted as taken.
+///
+/// Between its ends at 0 V and at E its slope is `(R + X² V / √(..)) / (R² + X²)`: `R / (R² + X²)` at 0 V and `1 / R` at E, with
+/// which the straight parts go on.
+fn coil(volts: f64, emf: f64, ohms: f64, reactance: f64) -> (f64, f64) {
+    let square = ohms * ohms + reactance * reactance;
+    if volts <= 0.0 {
+        let slope = ohms / square;
+        return (volts * slope - coil_current(emf, reactance, ohms, 0.0), slope);
+    }
+    if volts >= emf {
+        return ((volts - emf) / ohms, 1.0 / ohms);
+    }
+    let root = (square * emf * emf - (reactance * volts).powi(2)).sqrt();
+    (-coil_current(emf, reactance, ohms, volts), (ohms + reactance * reactance * volts / root) / square)
 }
 
 /// Current and slope of a junction with its series resistance.
@@ -147,13 +187,15 @@ mod tests {
             Law::Junction { saturation_amperes: 1e-18, slope_volts: 2.0 * 0.025_865, ohms: 0.01 },
             Law::Driver { amperes: 0.15, start_volts: 6.0, full_volts: 9.0 },
             Law::Regulated { amperes: 8.0, volts: 14.4 },
+            Law::Coil { volts: 12.5, ohms: 0.2, reactance_ohms: 3.7 },
+            Law::Shunt { volts: 7.0, ohms: 0.1 },
         ]
     }
 
     #[test]
     fn what_gives_no_power_passes_no_current_without_voltage() {
         for law in laws() {
-            if !matches!(law, Law::Emf { .. } | Law::Regulated { .. }) {
+            if !matches!(law, Law::Emf { .. } | Law::Regulated { .. } | Law::Coil { .. }) {
                 assert!(law.current(0.0).0.abs() < 1e-15, "{law:?}");
             }
         }

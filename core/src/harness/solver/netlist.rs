@@ -17,7 +17,7 @@ const LED: (f64, f64, f64) = (1e-18, 2.0, 5.0);
 /// Shares of its rated voltage at which an LED driver starts and is full: our assumption.
 const DRIVER_START: f64 = 0.5;
 const DRIVER_FULL: f64 = 0.75;
-/// Least resistance in series with a junction, ohms.
+/// Least resistance in series with a junction or a coil, ohms.
 const LEAST_OHMS: f64 = 1e-4;
 
 /// One law between two points.
@@ -179,7 +179,13 @@ impl<'a> Circuit<'a> {
 
 /// Whether the law of a component has no place for a resistance in series.
 fn needs_a_joint(component: &Component) -> bool {
-    matches!(component, Component::Filament { .. } | Component::LedDriven { .. } | Component::Regulator { .. })
+    matches!(
+        component,
+        Component::Filament { .. }
+            | Component::LedDriven { .. }
+            | Component::Regulator { .. }
+            | Component::ShuntRegulator { .. }
+    )
 }
 
 /// The law with a resistance in series, where the law itself has a place for it.
@@ -190,7 +196,8 @@ fn with_series(law: &Law, more: f64) -> Option<Law> {
         Law::Junction { saturation_amperes, slope_volts, ohms } => {
             Some(Law::Junction { saturation_amperes, slope_volts, ohms: ohms + more })
         }
-        Law::Filament { .. } | Law::Driver { .. } | Law::Regulated { .. } => None,
+        Law::Coil { volts, ohms, reactance_ohms } => Some(Law::Coil { volts, ohms: ohms + more, reactance_ohms }),
+        Law::Shunt { .. } | Law::Filament { .. } | Law::Driver { .. } | Law::Regulated { .. } => None,
     }
 }
 
@@ -208,6 +215,14 @@ fn law_of(harness: &Harness, element: &Element, setting: &Setting, states: &Stat
         Component::Regulator { regulated_volts, engine, output } => {
             let now = output.iter().find(|output| output.position == at(engine))?;
             Some(Law::Regulated { amperes: now.amperes, volts: *regulated_volts })
+        }
+        Component::LightingCoil { engine, ohms, output } => {
+            let now = output.iter().find(|output| output.position == at(engine))?;
+            let (volts, reactance_ohms) = (now.emf_volts, now.reactance_ohms);
+            Some(Law::Coil { volts, ohms: ohms.max(LEAST_OHMS), reactance_ohms })
+        }
+        Component::ShuntRegulator { regulated_volts, ohms } => {
+            Some(Law::Shunt { volts: *regulated_volts, ohms: *ohms })
         }
         Component::Wire { section_mm2, length_metres, celsius } => {
             resistance(wire_resistance(*section_mm2, Conductor::Flexible, *celsius) / 1000.0 * length_metres)

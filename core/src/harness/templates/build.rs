@@ -38,6 +38,11 @@ impl Build {
         self.harness
     }
 
+    /// Measures voltages from another point than the battery's negative terminal.
+    pub(super) fn measure_from(&mut self, point: &str) {
+        point.clone_into(&mut self.harness.earth);
+    }
+
     /// Whether an element is there already.
     pub(super) fn has(&self, id: &str) -> bool {
         self.harness.element(id).is_some()

@@ -45,7 +45,11 @@ pub(super) fn stop(build: &mut Build) {
     build.lamp("stop", "stop in", "rear common", 21.0);
 }
 
-fn rear_earth(build: &mut Build) {
+pub(super) fn rear_earth(build: &mut Build) {
+    // Tail and stop lamp share it where both are on the machine.
+    if build.has("rear.earth") {
+        return;
+    }
     build.run("rear.earth.feed", "BK", ["rear common", "rear earth"], [1.0, 0.4], "rear");
     build.earth("rear.earth", "rear earth", FRAME);
 }

@@ -1,5 +1,6 @@
 //! A template with the lamps, flasher, pilots and resistors of a bike in it.
 
+use super::coil_of_bike::of_coil;
 use super::template;
 use crate::electrical::{Volts, indicating_watts};
 use crate::harness::model::{Element, Harness};
@@ -51,6 +52,8 @@ pub fn bike_circuit(standard: &Spec, spec: &Spec, mark: &str) -> Option<Harness>
         }
     }
     flasher(&mut harness, standard, spec, &volts);
+    of_coil(&mut harness, &spec.supply);
+    left_out(&mut harness, spec, mark);
     resistors(&mut harness, spec);
     Some(harness)
 }
@@ -72,6 +75,25 @@ fn component(consumer: &Consumer, now: &Component, volts: &Volts) -> Option<Comp
         }
         _ => None,
     }
+}
+
+/// Leaves out what the bike has not: on a coil without a stop lamp or horn, and the tail lamp where it hangs on the coil beside the battery.
+fn left_out(harness: &mut Harness, spec: &Spec, mark: &str) {
+    let has = |role| spec.consumers.is_empty() || spec.consumer_as(|of| of == role).is_some();
+    let mut gone: Vec<&str> = Vec::new();
+    if mark == "coil-whole" && !has(ConsumerRole::Stop) {
+        gone.extend(["stop", "brake."]);
+    }
+    if mark == "coil-whole" && !has(ConsumerRole::Horn) {
+        gone.push("horn");
+    }
+    if mark == "stop-lamp" && spec.supply.kind().has_lighting_coil() {
+        gone.push("tail");
+    }
+    harness.elements.retain(|element| !gone.iter().any(|part| element.id.starts_with(part)));
+    let Harness { switches, elements, .. } = harness;
+    switches
+        .retain(|card| gone.is_empty() || elements.iter().any(|element| element.component.switch() == Some(&card.id)));
 }
 
 /// A thermal flasher needs its current; an electronic one does not stop for want of it.

@@ -11,6 +11,17 @@ pub struct OutputAt {
     pub amperes: f64,
 }
 
+/// What a lighting coil is in one state of the engine. Both figures grow with its speed.
+#[wire(stored)]
+pub struct CoilAt {
+    /// Position of the switch that stands for the engine.
+    pub position: String,
+    /// Induced voltage, volts, effective value.
+    pub emf_volts: f64,
+    /// Reactance, ohms.
+    pub reactance_ohms: f64,
+}
+
 /// What an element is.
 #[wire(stored)]
 pub enum Component {
@@ -29,6 +40,22 @@ pub enum Component {
         engine: String,
         /// What it can give in which state; nothing in a state that is not named.
         output: Vec<OutputAt>,
+    },
+    /// A coil under the flywheel that gives alternating current: an induced voltage behind its reactance and resistance.
+    LightingCoil {
+        /// Id of the switch that stands for the engine.
+        engine: String,
+        /// Resistance, ohms.
+        ohms: f64,
+        /// What it is in which state; nothing in a state that is not named.
+        output: Vec<CoilAt>,
+    },
+    /// A shunt regulator beside a lighting coil: above its voltage it takes what the lamps do not need.
+    ShuntRegulator {
+        /// Regulated voltage, volts, effective value.
+        regulated_volts: f64,
+        /// Resistance above it, ohms.
+        ohms: f64,
     },
     /// A wire, flexible copper.
     Wire {
@@ -158,4 +185,22 @@ pub enum Component {
         /// Resistance, ohms.
         ohms: f64,
     },
+}
+
+impl Component {
+    /// Whether it gives current by itself, so that a circuit begins at it.
+    pub fn is_source(&self) -> bool {
+        matches!(self, Self::Battery { .. } | Self::LightingCoil { .. })
+    }
+
+    /// Id of the switch, or of what else has positions, that it goes by.
+    pub fn switch(&self) -> Option<&String> {
+        match self {
+            Self::Contact { switch, .. } => Some(switch),
+            Self::LightingCoil { engine, .. } | Self::Regulator { engine, .. } => Some(engine),
+            Self::Flasher { beat, .. } => Some(beat),
+            Self::Starter { crank, .. } => Some(crank),
+            _ => None,
+        }
+    }
 }

@@ -4,4 +4,4 @@ mod change;
 mod component;
 
 pub use change::ElementChange;
-pub use component::{Component, OutputAt};
+pub use component::{CoilAt, Component, OutputAt};

@@ -17,7 +17,49 @@ pub enum ElectricalSystem {
     LightingCoilAndBattery,
 }
 
+/// What an electrical system has, for forms and pages.
+#[wire]
+pub struct SystemCard {
+    /// The system.
+    pub system: ElectricalSystem,
+    /// Whether it has a battery.
+    pub battery: bool,
+    /// Whether a lighting coil feeds the lamps.
+    pub lighting_coil: bool,
+    /// The fields of the supply that it is not asked for.
+    pub lacks: Vec<String>,
+}
+
 impl ElectricalSystem {
+    /// Every system.
+    pub const ALL: [Self; 5] = [
+        Self::RegulatedBattery,
+        Self::HalfWaveBattery,
+        Self::LightingCoil,
+        Self::LightingCoilRegulated,
+        Self::LightingCoilAndBattery,
+    ];
+
+    /// The system with what it has and what it is not asked for.
+    pub fn card(self) -> SystemCard {
+        SystemCard {
+            system: self,
+            battery: self.has_battery(),
+            lighting_coil: self.has_lighting_coil(),
+            lacks: self.lacks().iter().map(|field| (*field).to_owned()).collect(),
+        }
+    }
+
+    /// The fields of the supply that mean nothing in it: figures of a battery, and a voltage that nothing holds.
+    fn lacks(self) -> &'static [&'static str] {
+        match (self.has_battery(), self.is_regulated()) {
+            (true, true) => &[],
+            (true, false) => &["chargingVolts"],
+            (false, true) => &["batteryAh", "ratedHours", "peukert"],
+            (false, false) => &["chargingVolts", "batteryAh", "ratedHours", "peukert"],
+        }
+    }
+
     /// Whether it has a battery.
     pub fn has_battery(self) -> bool {
         !matches!(self, Self::LightingCoil | Self::LightingCoilRegulated)
@@ -52,7 +94,20 @@ pub enum IgnitionKind {
 
 #[cfg(test)]
 mod tests {
+    use super::ElectricalSystem;
     use super::ElectricalSystem::*;
+
+    #[test]
+    fn what_is_not_asked_for_are_figures_of_a_battery_and_a_voltage_that_nothing_holds() {
+        for system in ElectricalSystem::ALL {
+            let card = system.card();
+            let lacks = |field: &str| card.lacks.iter().any(|lacked| lacked == field);
+            for field in ["batteryAh", "ratedHours", "peukert"] {
+                assert_eq!(lacks(field), !system.has_battery(), "{system:?} {field}");
+            }
+            assert_eq!(lacks("chargingVolts"), !system.is_regulated(), "{system:?}");
+        }
+    }
 
     #[test]
     fn each_system_says_what_it_has() {

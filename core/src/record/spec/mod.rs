@@ -18,7 +18,7 @@ pub use brake::{Brake, BrakeKind};
 pub use consumer::{Consumer, LightSource, Use};
 pub(crate) use drive::power_in_order;
 pub use drive::{ChainJoint, ChainKind, ChainSize, Drive, PowerPoint, SpeedometerDrive};
-pub use electrics::{ElectricalSystem, IgnitionKind};
+pub use electrics::{ElectricalSystem, IgnitionKind, SystemCard};
 pub use fluid::{FillKind, Fluid};
 pub use fluid_grade::FluidGrade;
 pub use indication::{FlasherKind, Indication, PilotFitting};

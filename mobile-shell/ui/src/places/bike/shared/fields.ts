@@ -1,6 +1,6 @@
 // The sections of a spec: which fields each has, how a field is entered and shown, and the command that records it.
 import { tables } from '../../../app/asking/tables.svelte.ts';
-import type { BoundId, Command, Side, Spec, Unit } from '../../../door/wire.ts';
+import type { BoundId, Command, ElectricalSystem, Side, Spec, Unit } from '../../../door/wire.ts';
 import { amount, digits } from '../../../show/number.ts';
 import { listed } from '../../../words/core.ts';
 import { choices, t } from '../../../words/index.ts';
@@ -21,8 +21,6 @@ export interface Field {
   entry: Entry;
   /** Asked only where another field of the record says this. */
   only?: { key: string; says: string };
-  /** Not asked where another field of the record says one of these. */
-  never?: { key: string; says: string[] };
 }
 
 export interface SpecSection {
@@ -50,8 +48,6 @@ const wheel: Field[] = [
   { key: 'spoked', entry: { kind: 'flag' } },
 ];
 const ofKind = (says: string, fields: Field[]): Field[] => fields.map((field) => ({ ...field, only: { key: 'brake', says } }));
-/** What a bike without battery, or without regulator, is not asked. */
-const unlessSystem = (says: string[], fields: Field[]): Field[] => fields.map((field) => ({ ...field, never: { key: 'system', says } }));
 const brake: Field[] = [
   { key: 'brake', entry: { kind: 'pick', options: choices('brake-kind') } },
   ...ofKind('disc', [
@@ -140,11 +136,10 @@ export const SECTIONS: SpecSection[] = [
     fields: [
       { key: 'system', entry: { kind: 'pick', options: choices('electrical-system') } },
       number('systemVolts', 'volt', 'systemVolts', 0),
-      ...unlessSystem(['halfWaveBattery', 'lightingCoil', 'lightingCoilAndBattery'], [number('chargingVolts', 'volt', 'chargingVolts', 1)]),
-      ...unlessSystem(
-        ['lightingCoil', 'lightingCoilRegulated'],
-        [number('batteryAh', 'ampereHour', 'batteryAh', 0), number('ratedHours', 'hour', 'ratedHours', 0), number('peukert', 'none', 'peukert', 2)],
-      ),
+      number('chargingVolts', 'volt', 'chargingVolts', 1),
+      number('batteryAh', 'ampereHour', 'batteryAh', 0),
+      number('ratedHours', 'hour', 'ratedHours', 0),
+      number('peukert', 'none', 'peukert', 2),
       { key: 'ignition', entry: { kind: 'pick', options: choices('ignition-kind') } },
       number('idleRpm', 'rpm', 'engineSpeed'),
       { key: 'output', entry: { kind: 'output' } },
@@ -196,9 +191,9 @@ export const known = (values: Record<string, unknown>) => Object.fromEntries(Obj
 
 /** What is asked of a record: what it can have as far as it is known, and whatever was entered before. */
 export function fieldsOf(section: SpecSection, values: Record<string, unknown>): Field[] {
-  const asked = section.fields.filter(
-    ({ only, never }) => (!only || values[only.key] === only.says) && !(never && never.says.includes(String(values[never.key]))),
-  );
+  // What an electrical system is not asked for, the core says.
+  const lacks = section.id === 'supply' ? (tables.system(values.system as ElectricalSystem)?.lacks ?? []) : [];
+  const asked = section.fields.filter(({ key, only }) => (!only || values[only.key] === only.says) && !lacks.includes(key));
   const keys = new Set(asked.map((field) => field.key));
   const entered = section.fields.filter((field) => !keys.has(field.key) && isSaid(values[field.key]));
   return [...asked, ...entered.filter((field, at) => entered.findIndex((each) => each.key === field.key) === at)];

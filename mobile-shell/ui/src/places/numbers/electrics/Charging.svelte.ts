@@ -18,9 +18,9 @@ export const MORE: Entry[] = [
   { field: 'acidCelsius', label: t('charging-acid'), unit: 'celsius', decimals: 0, optional: true, bound: 'temperature' },
   { field: 'chargerAmperes', label: t('charging-charger'), unit: 'ampere', decimals: 1, optional: true, bound: 'charger' },
 ];
-/** One field for each cell: two volts apiece. */
-export const cells = (systemVolts: number): Entry[] =>
-  Array.from({ length: Math.round(systemVolts / 2) }, (_, at) => ({
+/** One field for each cell. */
+export const cells = (count: number): Entry[] =>
+  Array.from({ length: count }, (_, at) => ({
     field: `gravity${at + 1}`,
     label: t('charging-gravity', { cell: at + 1 }),
     unit: 'none' as const,

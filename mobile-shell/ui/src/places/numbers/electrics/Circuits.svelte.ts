@@ -19,12 +19,9 @@ export function setting(change: SwitchPosition): string {
   return [...positions().filter((each) => each.switch !== change.switch), change].map((each) => `${each.switch}:${each.position}`).join(',');
 }
 
-/** The lighting comes first: it is what one looks for most, and the whole machine is a long drawing. */
-export const circuitAsked = (): string => textIn('circuit') ?? 'lighting';
-
 export function tried(sheet: HarnessAnswer | undefined): HarnessAsk {
-  const circuit = circuitAsked();
-  const fault = sheet?.circuit === circuit ? sheet.places[Number(textIn('fault') ?? NaN)]?.fault : undefined;
+  const circuit = textIn('circuit');
+  const fault = sheet && sheet.circuit === (circuit ?? sheet.circuit) ? sheet.places[Number(textIn('fault') ?? NaN)]?.fault : undefined;
   return { circuit, setting: { positions: positions() }, fault: fault ?? null };
 }
 
@@ -38,9 +35,9 @@ export function flowRows(sheet: HarnessAnswer, element: Element): Row[] {
   const over = sheet.point?.overloads.find((each) => each.element === element.id);
   const rows: Row[] = [];
   if (flow) {
-    rows.push({ label: t('circuits-across'), value: amount(flow.volts, 'volt', 2) });
+    rows.push({ label: t('circuits-across', { alternating: sheet.alternating }), value: amount(flow.volts, 'volt', 2) });
     rows.push({
-      label: t('circuits-through'),
+      label: t('circuits-through', { alternating: sheet.alternating }),
       value: amount(flow.amperes, 'ampere', 2),
       below: over ? t('circuits-overloaded', { amperes: amount(over.amperes, 'ampere', 1), may: amount(over.mayCarryAmperes, 'ampere', 1) }) : undefined,
       mark: over !== undefined,

@@ -1,4 +1,5 @@
 // What the load page tries: consumers in place of the fitted ones, or beside them.
+import { tables } from '../../../app/asking/tables.svelte.ts';
 import { amount, digits, figure } from '../../../show/number.ts';
 import type { Balance, Consumer, ElectricalSystem, LoadAnswer, RidingState, Slot } from '../../../door/wire.ts';
 import type { Try } from '../../../app/asking/together.svelte.ts';
@@ -37,7 +38,7 @@ export class LoadTry {
   }
 }
 
-const hasNoBattery = (system: ElectricalSystem) => system === 'lightingCoil' || system === 'lightingCoilRegulated';
+const hasNoBattery = (system: ElectricalSystem) => tables.system(system)?.battery === false;
 
 /** What the lamps of a lighting coil get, at most. */
 function coilRows(sheet: LoadAnswer, riding: RidingState): Row[] {
@@ -69,7 +70,7 @@ export function headline(sheet: LoadAnswer, riding: RidingState): { value: strin
     return { value: digits(from, 0), unit: figure(1, 'rpm').symbol, meaning: t('load-coil-from') };
   }
   if (!coil && hasNoBattery(sheet.system)) return { value: '–', unit: '', meaning: t('load-coil-idle') };
-  if (!coil && sheet.system === 'lightingCoilAndBattery') return { value: '–', unit: '', meaning: t('load-coil-beside') };
+  if (!coil && tables.system(sheet.system)?.lightingCoil) return { value: '–', unit: '', meaning: t('load-coil-beside') };
   const balance = sheet.balances.find((each) => each.state === riding);
   if (!balance) return { value: '–', unit: '', meaning: t('load-no-output') };
   if (balance.fromRpm === null || balance.fromRpm === undefined) return { value: t('load-never'), unit: '', meaning: t('load-never-more') };
