@@ -65,6 +65,7 @@ fn questions() -> Vec<Value> {
         "fault",
         "products",
         "inspection",
+        "found",
         "alarms",
         "bike",
         "handbook",

@@ -10,6 +10,7 @@ mod documents;
 mod findings;
 mod finishing;
 mod floors;
+mod found;
 mod handbook;
 mod merge;
 mod needs;

@@ -27,7 +27,7 @@ fn item_reason(item: &str) -> JobReason {
 }
 
 fn put_right(bench: &mut Bench, reason: JobReason) -> Outcome {
-    act(bench, PutRight { reason, title: None }, SATURDAY + HOUR).unwrap()
+    act(bench, PutRight { reason, title: None, proposals: Vec::new() }, SATURDAY + HOUR).unwrap()
 }
 
 fn answer(bench: &mut Bench, item: &str, word: AnswerWord, at_ms: i64) {
@@ -86,7 +86,7 @@ fn an_item_that_was_put_right_asks_to_be_looked_at_again_and_never_passes_by_its
 fn a_plain_job_carries_how_to_look_again_and_says_that_its_minutes_are_assumed() {
     let mut bench = own_bike();
     let mut plain = |title: Option<&str>, item: &str| {
-        let command = PutRight { reason: item_reason(item), title: title.map(str::to_owned) };
+        let command = PutRight { reason: item_reason(item), title: title.map(str::to_owned), proposals: Vec::new() };
         let made = act(&mut bench, command, SATURDAY).unwrap();
         (job(&bench, &made.made.unwrap()).job, made.notes[0].english())
     };
@@ -106,7 +106,11 @@ fn an_open_job_is_named_or_takes_it_on_and_nothing_is_made_twice() {
     assert!(taken.notes[0].english().contains("takes this on"), "{:?}", taken.notes);
     put_right(&mut bench, item_reason("chain.adjuster"));
     assert_eq!(job(&bench, &there.unwrap()).reasons.len(), 2);
-    let again = PutRight { reason: JobReason::Item { pack: "eu".into(), item: "chain.wear".into() }, title: None };
+    let again = PutRight {
+        reason: JobReason::Item { pack: "eu".into(), item: "chain.wear".into() },
+        title: None,
+        proposals: Vec::new(),
+    };
     let refused = act(&mut bench, again, SATURDAY).unwrap_err();
     assert_eq!(refused.field.as_deref(), Some("reason"), "the other walk-through asks the same");
     assert!(refused.message.english().contains("Chain and sprockets"), "{}", refused.message.english());
@@ -173,7 +177,7 @@ fn a_cure_of_the_wiring_needs_a_name_only_where_no_ready_made_job_is_known() {
     let made = put_right(&mut bench, JobReason::Fault { search: search.clone(), suspect: cure.suspect }).made.unwrap();
     assert!(job(&bench, &made).job.ready_made.is_some());
     let stranger = JobReason::Fault { search, suspect: "mood".into() };
-    assert!(act(&mut bench, PutRight { reason: stranger, title: None }, SATURDAY).is_err());
+    assert!(act(&mut bench, PutRight { reason: stranger, title: None, proposals: Vec::new() }, SATURDAY).is_err());
 }
 
 #[test]

@@ -55,6 +55,12 @@ pub(crate) enum DoorMessage {
     WhatPack,
     /// An item of an inspection, as what is not there.
     WhatItem,
+    /// A finding from which no work follows, as what is not there.
+    WhatFinding,
+    /// A change of something that the bike has not, as what is not there.
+    WhatChange,
+    /// What was found has its parts on the list already.
+    PartWantedAlready { part: String },
     /// A role that another consumer has, or of which it is a part.
     RoleTaken { other: String },
     /// A job that would come to follow itself.

@@ -66,6 +66,8 @@ macro_rules! queries {
             inspection Inspection(InspectionAsk) -> InspectionAnswer;
             /// What a proposal does to everything else.
             ripple Ripple(RippleAsk) -> RippleAnswer;
+            /// What came of what was found: its job, its parts, where its photos are kept.
+            found Found(FoundAsk) -> FoundAnswer;
             /// What is still to come: cures, waits, parcels.
             alarms Alarms(BareAsk) -> AlarmsAnswer;
             /// A calendar file with entries in words.
@@ -155,6 +157,8 @@ macro_rules! commands {
             add_package AddPackage;
             /// Makes a job of what was found.
             put_right PutRight;
+            /// Puts the part for what was found on the list.
+            want_part WantPart;
             /// Changes a job.
             change_job ChangeJob;
             /// Puts a job away.

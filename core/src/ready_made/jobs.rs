@@ -90,7 +90,7 @@ struct Beside {
 }
 
 /// The files of the jobs, in the order of a rebuild.
-const FILES: [&str; 55] = [
+const FILES: [&str; 56] = [
     "tank-drain",
     "bore-oil",
     "soak-fasteners",
@@ -119,6 +119,7 @@ const FILES: [&str; 55] = [
     "front-tyre-tube",
     "rear-tyre-tube",
     "chain-sprockets",
+    "chain-slack",
     "master-cylinder-swap",
     "brake-hose",
     "brake-bleed",

@@ -42,6 +42,11 @@ impl NeededPart {
         Part { title: self.title.clone(), size, delivery: Some(Delivery::usual()), ..Part::default() }
     }
 
+    /// Whether another build of the bike takes it in another size.
+    pub fn differs(&self, bike: &Bike, build: &Bike) -> bool {
+        self.size.is_some_and(|size| size.on(bike) != size.on(build))
+    }
+
     /// Whether the bike has no use for it: a tube where the tyre runs without.
     pub fn is_idle_on(&self, bike: &Bike) -> bool {
         let without = |wheel: &Wheel| wheel.tube == Some(false);

@@ -44,8 +44,8 @@ pub use spec::{
 };
 pub(crate) use spec::{SpecMessage, power_in_order};
 pub use work::{
-    Air, BenchTime, DayHours, DayOff, Delivery, ExtraTime, Job, JobLink, JobPlace, JobReason, JobState, Part,
-    PartState, Span, SpotTaken, Stage, Step, StepAsk, Tightening, Wait, WorkSpot, job_for,
+    Air, BenchTime, ChangeKind, DayHours, DayOff, Delivery, ExtraTime, Job, JobLink, JobPlace, JobReason, JobState,
+    Part, PartState, Span, SpotTaken, Stage, Step, StepAsk, Tightening, Wait, WorkSpot, job_for,
 };
 pub(crate) use work::{JobMessage, jobs_with, spans_in_order};
 

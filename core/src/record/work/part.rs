@@ -3,6 +3,7 @@
 use layshaft_wire::wire;
 
 use super::message::JobMessage;
+use super::reason::JobReason;
 use crate::bounds;
 use crate::check;
 use crate::error::Refused;
@@ -67,6 +68,8 @@ pub struct Part {
     pub tool: Option<bool>,
     /// Its size as the trade writes it: `3.25-18`, `428 × 118`.
     pub size: Option<String>,
+    /// What it puts right.
+    pub reasons: Vec<JobReason>,
 }
 
 impl Part {

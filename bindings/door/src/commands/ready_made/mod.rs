@@ -2,6 +2,7 @@
 
 mod placing;
 mod put_right;
+mod want_part;
 
 use layshaft_core::error::{Refusal, Refused};
 use layshaft_core::message::Message;
