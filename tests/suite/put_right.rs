@@ -215,3 +215,45 @@ fn a_plain_job_of_an_item_carries_the_caution_of_the_item_at_its_step() {
     }
     assert!(cautioned > 0, "at least one of them has one");
 }
+
+#[test]
+fn a_search_without_an_answer_ends_only_with_a_word_on_it() {
+    let mut bench = own_bike();
+    let search =
+        act(&mut bench, StartFault { trouble: Trouble::Table { table: "oil-leak".into() } }, SATURDAY).unwrap();
+    let search = search.made.unwrap();
+    let end = |closing: FaultClosing, learned: Option<&str>| CloseFault {
+        search: search.clone(),
+        closing,
+        learned: learned.map(str::to_owned),
+    };
+    for closing in [FaultClosing::GivenUp, FaultClosing::Cured { cure: "New washer".into() }] {
+        let refused = act(&mut bench, end(closing, Some(" ")), SATURDAY).unwrap_err();
+        assert_eq!(refused.field.as_deref(), Some("learned"));
+        assert!(refused.message.english().contains("no question was answered"), "{}", refused.message.english());
+        assert_eq!(searched(&bench, &search).searches[0].closing, None, "nothing is stored by half");
+    }
+    act(&mut bench, end(FaultClosing::GivenUp, Some("The bike is sold.")), SATURDAY).unwrap();
+    assert_eq!(searched(&bench, &search).searches[0].closing, Some(FaultClosing::GivenUp));
+}
+
+#[test]
+fn a_plain_job_of_a_cure_carries_the_caution_of_the_cure_at_its_step() {
+    let mut plain = 0;
+    for table in KNOWLEDGE {
+        for suspect in knowledge_case(table).unwrap().suspects {
+            let mut bench = own_bike();
+            let start = StartFault { trouble: Trouble::Table { table: table.into() } };
+            let search = act(&mut bench, start, SATURDAY).unwrap().made.unwrap();
+            let made = put_right(&mut bench, JobReason::Fault { search, suspect: suspect.id.clone() }).made.unwrap();
+            let JobAnswer { job, .. } = job(&bench, &made);
+            if suspect.job.is_none() {
+                assert_eq!(job.steps[0].text, suspect.cure.english());
+                assert_eq!(job.steps[0].caution, suspect.caution.map(|caution| caution.english()));
+                assert!(job.steps[0].caution.is_some(), "{table}: {}", suspect.id);
+                plain += 1;
+            }
+        }
+    }
+    assert!(plain > 15, "{plain}");
+}

@@ -35,7 +35,9 @@ pub(crate) fn work_on(bike: &Bike, reason: &JobReason) -> Result<Work, Refusal> 
         JobReason::Fault { search, suspect } => {
             let work = cure_work(bike, search, suspect)?;
             let ready_made = suiting(bike, work.ready_made);
-            Ok(Work { title: work.cure, ready_made, minutes: Some(work.minutes), proof: Vec::new() })
+            let step = |cure: &str| Step { text: cure.to_owned(), caution: work.caution.clone(), ..Step::default() };
+            let proof = work.cure.entered().map(step).into_iter().collect();
+            Ok(Work { title: work.cure, ready_made, minutes: Some(work.minutes), proof })
         }
         JobReason::Finding { code, slot } => {
             let none = || unknown(DoorMessage::WhatFinding, code.as_str());

@@ -71,6 +71,7 @@ const SUSPECT: &[Field] = &[
     need("cure", Word),
     need("try_minutes", Data),
     may("job", Data),
+    may("caution", Text),
 ];
 
 const CHECK: &[Field] = &[
