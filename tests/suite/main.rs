@@ -7,6 +7,7 @@ mod bad_input;
 mod cautions;
 mod demos;
 mod documents;
+mod equipment;
 mod findings;
 mod finishing;
 mod floors;

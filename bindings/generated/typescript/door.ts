@@ -3224,9 +3224,9 @@ gearRatio: number,
 nextGearRatio: number, };
 
 /**
- * What a machine must have for an item to be asked of it.
+ * What a machine has or has not, and what rules ask of those alone that have it.
  */
-export type Equipment = "hydraulicBrake" | "mechanicalBrake";
+export type Equipment = "hydraulicBrake" | "mechanicalBrake" | "antiLock" | "indicators" | "speedometer" | "battery" | "mirrors" | "sideStand" | "passengerSeat" | "fourStroke";
 
 /**
  * Asks for the results of one formula.
@@ -4664,6 +4664,10 @@ pack?: string | null,
  */
 hopedFor?: string | null, 
 /**
+ * What it does not have, as its owner says.
+ */
+without: Array<Equipment>, 
+/**
  * Everything about this bike is invented.
  */
 invented: boolean, };
@@ -4953,7 +4957,11 @@ source: Source,
 /**
  * The job that puts it right, or did so last.
  */
-job?: JobLink | null, };
+job?: JobLink | null, 
+/**
+ * The bike answers it by itself: it has no such thing. Who knows better answers it all the same.
+ */
+byItself: boolean, };
 
 /**
  * A piece of work.
