@@ -62,9 +62,9 @@ impl Bench {
     }
 
     /// What came of what was found.
-    pub fn found(&self, ask: &FoundAsk, _: &Moment) -> Result<FoundAnswer, Refusal> {
+    pub fn found(&self, ask: &FoundAsk, moment: &Moment) -> Result<FoundAnswer, Refusal> {
         self.open_bike_id()?;
-        Ok(FoundAnswer { found: ask.reasons.iter().filter_map(|reason| found(&self.bike, reason)).collect() })
+        Ok(FoundAnswer { found: ask.reasons.iter().filter_map(|reason| found(&self.bike, reason, moment)).collect() })
     }
 
     /// The tools of a job, each with the part that stands for it where it is not at hand.

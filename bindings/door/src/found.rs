@@ -4,9 +4,11 @@ use layshaft_core::error::{Code, Refusal};
 use layshaft_core::faults::{cure_work, trouble_name};
 use layshaft_core::inspection::{Item, packs};
 use layshaft_core::message::Message;
+use layshaft_core::plan::arrival;
 use layshaft_core::ready_made::{OfferState, ReadyMade, Remedy, WorkKind, end_named, job_offers, last_steps, remedy};
 use layshaft_core::record::{Bike, ChangeKind, JobLink, JobReason, JobState, Part, PartState, Step, job_for};
 use layshaft_core::ripple::{change_job, change_name};
+use layshaft_core::time::Moment;
 
 use crate::bench::unknown;
 use crate::message::DoorMessage;
@@ -76,13 +78,14 @@ pub(crate) fn parts_for(bike: &Bike, reason: &JobReason) -> Vec<String> {
 }
 
 /// What came of what was found; none where no work follows from it.
-pub(crate) fn found(bike: &Bike, reason: &JobReason) -> Option<FoundCard> {
+pub(crate) fn found(bike: &Bike, reason: &JobReason, moment: &Moment) -> Option<FoundCard> {
     let name = name_of(bike, reason)?;
     let job = job_for(&bike.jobs, reason);
     let again = to_be_taken_again(bike, reason, job.as_ref());
     let card = |id: String| {
-        let Part { title, size, state, .. } = bike.parts.get(&id)?.clone();
-        Some(FoundPart { part: id, title, size, state })
+        let part = bike.parts.get(&id)?;
+        let Part { title, size, state, .. } = part.clone();
+        Some(FoundPart { part: id, title, size, state, arrival: arrival(part, moment) })
     };
     let parts = parts_for(bike, reason).into_iter().filter_map(card).collect();
     Some(FoundCard { reason: reason.clone(), name, job, again, parts, photos: photos_of(reason) })

@@ -18,6 +18,7 @@ pub use layshaft_core::handbook::Formula;
 pub use layshaft_core::harness::{HarnessAnswer, HarnessAsk, LampAnswer, LampsAsk};
 pub use layshaft_core::inspection::{InspectionAnswer, InspectionAsk};
 use layshaft_core::message::Message;
+use layshaft_core::plan::Arrival;
 pub use layshaft_core::plan::{PlanAnswer, PlanAsk, PlanRow};
 pub use layshaft_core::quantity::{Figures, FormulaCard};
 pub use layshaft_core::ready_made::{JobOffer, PackageOffer, StartingAnswer};
@@ -219,6 +220,8 @@ pub struct FoundPart {
     pub size: Option<String>,
     /// Where it is.
     pub state: PartState,
+    /// When it comes.
+    pub arrival: Option<Arrival>,
 }
 
 /// Under what photos of something are kept.
@@ -283,6 +286,8 @@ pub struct PartCard {
     pub id: String,
     /// The part.
     pub part: Part,
+    /// When it comes.
+    pub arrival: Option<Arrival>,
 }
 
 /// The maker's torque of a joint with its id.

@@ -235,6 +235,23 @@ surprising: boolean, };
 export type Area = "drive" | "brakes" | "tyres" | "electrics" | "paint" | "fluids" | "fasteners" | "plan" | "general";
 
 /**
+ * When a part comes.
+ */
+export type Arrival = { 
+/**
+ * Day to expect, `YYYY-MM-DD`.
+ */
+likely: string, 
+/**
+ * Day by which it is here nine times of ten, `YYYY-MM-DD`; none where nothing is known but one day.
+ */
+safe?: string | null, 
+/**
+ * It is not ordered yet: both hold if it is ordered today.
+ */
+ifOrderedToday: boolean, };
+
+/**
  * A call that asks.
  */
 export type AskCall = { 
@@ -4079,7 +4096,11 @@ size?: string | null,
 /**
  * Where it is.
  */
-state: PartState, };
+state: PartState, 
+/**
+ * When it comes.
+ */
+arrival?: Arrival | null, };
 
 /**
  * Length of chain that is free.
@@ -6009,7 +6030,11 @@ title: string,
 /**
  * Where its size is known.
  */
-size?: SizeOf | null, };
+size?: SizeOf | null, 
+/**
+ * What to read off or measure before it is ordered, where the bike does not know the size.
+ */
+ask: string, };
 
 /**
  * A job that nobody has begun: a title and minutes are enough. How far it is and its place in the list come by themselves.
@@ -6755,7 +6780,11 @@ id: string,
 /**
  * The part.
  */
-part: Part, };
+part: Part, 
+/**
+ * When it comes.
+ */
+arrival?: Arrival | null, };
 
 /**
  * A part on its way.
@@ -6768,7 +6797,11 @@ id: string,
 /**
  * The part.
  */
-part: Part, };
+part: Part, 
+/**
+ * When it comes.
+ */
+arrival?: Arrival | null, };
 
 /**
  * Where a part is.
@@ -8718,7 +8751,7 @@ export type Side = "standard" | "fitted";
 /**
  * Where on the bike the size of a part is known.
  */
-export type SizeOf = "frontTyre" | "rearTyre" | "frontTube" | "rearTube" | "chain" | "gearboxSprocket" | "wheelSprocket";
+export type SizeOf = "frontTyre" | "rearTyre" | "frontTube" | "rearTube" | "chain" | "gearboxSprocket" | "wheelSprocket" | "brakeCable" | "brakeFluid" | "masterCylinder" | "caliperPistons" | "drumShoes";
 
 /**
  * A consumer with its id, the same id on both sides of the bike.

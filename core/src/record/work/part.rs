@@ -73,6 +73,11 @@ pub struct Part {
 }
 
 impl Part {
+    /// Whether it is wanted and not ordered yet.
+    pub fn is_to_order(&self) -> bool {
+        self.state == PartState::Wanted
+    }
+
     /// The part with its title trimmed, or the first field that cannot be accepted.
     pub fn checked(mut self) -> Result<Self, Refused> {
         self.title = check::check_title("title", FieldMessage::Part, &self.title)?;

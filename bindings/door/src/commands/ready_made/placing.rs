@@ -59,7 +59,8 @@ impl<'a> Placing<'a> {
         let mut ids = Vec::new();
         for need in found.needs.iter().filter(|need| !need.is_idle_on(self.bike)) {
             let same = |part: &Part| part.title == need.title && part.state != PartState::Fitted;
-            let there = self.bike.parts.iter().find(|(_, part)| same(part)).map(|(id, _)| id.clone());
+            let listed = self.bike.parts.iter().chain(self.parts.iter().map(|(id, part)| (id, part)));
+            let there = { listed }.find(|(_, part)| same(part)).map(|(id, _)| id.clone());
             if there.as_ref().is_some_and(|there| found.job.parts.contains(there)) {
                 continue;
             }
