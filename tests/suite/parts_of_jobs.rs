@@ -5,7 +5,7 @@ use layshaft_core::record::{
 };
 use layshaft_door::Bench;
 use layshaft_door::command::{
-    AddPackage, AddReadyMade, Outcome, RecordBrake, RecordDrive, RecordPart, RecordWheel, StartBike, Undo,
+    AddPackages, AddReadyMade, Outcome, RecordBrake, RecordDrive, RecordPart, RecordWheel, StartBike, Undo,
 };
 use layshaft_door::query::{BareAsk, IdAsk};
 
@@ -73,7 +73,7 @@ fn a_part_that_is_there_is_taken_and_not_ordered_twice() {
     let mut bench = own_bike();
     let chain = Part { title: "Chain".into(), state: PartState::Here, ..Part::default() };
     let there = act(&mut bench, RecordPart { id: None, part: chain }, SATURDAY).unwrap().made.unwrap();
-    act(&mut bench, AddPackage { package: "tyres-and-chain".into(), leave_out: None }, SATURDAY).unwrap();
+    act(&mut bench, AddPackages { packages: vec!["tyres-and-chain".into()], leave_out: None }, SATURDAY).unwrap();
     let titles: Vec<String> = parts(&bench).into_iter().map(|(title, ..)| title).collect();
     let all = ["Chain", "Front tyre", "Gearbox sprocket", "Rear tyre", "Tube, front", "Tube, rear", "Wheel sprocket"];
     assert_eq!(titles, all);
@@ -85,7 +85,7 @@ fn a_part_that_is_there_is_taken_and_not_ordered_twice() {
 #[test]
 fn a_part_without_a_size_says_what_to_read_off_and_one_can_of_fluid_serves_every_job_of_a_package() {
     let mut bench = own_bike();
-    act(&mut bench, AddPackage { package: "brakes-all-round".into(), leave_out: None }, SATURDAY).unwrap();
+    act(&mut bench, AddPackages { packages: vec!["brakes-all-round".into()], leave_out: None }, SATURDAY).unwrap();
     let cards = bench.bike(&BareAsk {}, &at(SATURDAY)).unwrap().parts;
     let fluid: Vec<&Part> = cards.iter().map(|card| &card.part).filter(|part| part.title.contains("fluid")).collect();
     assert_eq!(fluid.len(), 1);

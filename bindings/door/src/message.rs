@@ -33,10 +33,12 @@ pub(crate) enum DoorMessage {
     WhatPackage,
     /// A job that a package does not hold, as what is not there.
     WhatPackageJob,
-    /// A package of which everything is there or does not suit.
-    PackageIsThere { package: String },
-    /// A package of which everything that could be added is left out.
-    PackageLeftOut { package: String },
+    /// Packages of which everything is there or does not suit.
+    PackageIsThere { packages: List },
+    /// Packages of which everything that could be added is left out.
+    PackageLeftOut { packages: List },
+    /// No package is named.
+    NoPackageNamed,
     /// A job that needs a name.
     JobNeedsTitle,
     /// What was found has a job already.

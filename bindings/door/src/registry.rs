@@ -153,8 +153,8 @@ macro_rules! commands {
             add_job AddJob;
             /// Adds a ready-made job.
             add_ready_made AddReadyMade;
-            /// Adds every job of a package that suits the bike and is not in its plan.
-            add_package AddPackage;
+            /// Adds every job of some packages that suits the bike and is not in its plan.
+            add_packages AddPackages;
             /// Makes a job of what was found.
             put_right PutRight;
             /// Puts the part for what was found on the list.

@@ -201,7 +201,7 @@ pub const STORY: &[Turn] = &[
         json!({ "kind": "addJob", "job": job(bench, "sprockets", own) })
     }),
     ("addReadyMade", |_| json!({ "kind": "addReadyMade", "readyMade": "tank-drain" })),
-    ("addPackage", |_| json!({ "kind": "addPackage", "package": "tyres-and-chain" })),
+    ("addPackages", |_| json!({ "kind": "addPackages", "packages": ["tyres-and-chain"] })),
     (
         "changeJob",
         |bench| json!({ "kind": "changeJob", "id": "addJob", "job": job(bench, "addJob", json!({ "title": "Wax the new chain", "splittable": true })) }),

@@ -115,12 +115,12 @@ pub struct WantPart {
     pub title: Option<String>,
 }
 
-/// Adds every job of a package that suits the bike and is not in its plan.
+/// Adds every job of some packages that suits the bike and is not in its plan, each job once.
 #[wire]
-pub struct AddPackage {
-    /// Its id.
-    pub package: String,
-    /// Ready-made jobs of it, by their ids, that are not added; left out: none.
+pub struct AddPackages {
+    /// Their ids.
+    pub packages: Vec<String>,
+    /// Ready-made jobs of them, by their ids, that are not added; left out: none.
     pub leave_out: Option<Vec<String>>,
 }
 
