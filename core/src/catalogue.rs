@@ -32,10 +32,10 @@ use crate::plan::{
     PlanWaitMessage,
 };
 use crate::quantity::FormulaSource;
-use crate::ready_made::{KindMessage, ReadyMadeFit, ReadyMadeSource, WeekMessage};
+use crate::ready_made::{KindMessage, ReadyMadeFit, ReadyMadeSource, Remedied, WeekMessage};
 use crate::record::LampCap;
 use crate::record::{JobMessage, PaintMessage, RecordMessage, SidewallMessage, SpecMessage};
-use crate::ripple::message::{RippleFollows, RippleMessage};
+use crate::ripple::message::{RippleChange, RippleFollows, RippleMessage};
 use crate::time::TimeMessage;
 use crate::today::TodayMessage;
 use crate::tyres::message::{TyreCheckMessage, TyresFinding, TyresMessage, TyresRefused, TyresSource, TyresWorking};
@@ -102,8 +102,10 @@ pub const MESSAGES: &[&[Declared]] = &[
     ReachMessage::DECLARED,
     ReadyMadeFit::DECLARED,
     ReadyMadeSource::DECLARED,
+    Remedied::DECLARED,
     RecordMessage::DECLARED,
     RefusedMessage::DECLARED,
+    RippleChange::DECLARED,
     RippleFollows::DECLARED,
     RippleMessage::DECLARED,
     ScrewMessage::DECLARED,

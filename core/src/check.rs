@@ -47,8 +47,30 @@ impl Bound {
 
 /// A title or name: 1 to 120 characters, not only spaces. Returns it trimmed.
 pub fn check_title(field: &str, label: impl Into<Message>, text: &str) -> Result<String, Refused> {
-    check_text(field, label, text, 120)
+    check_text(field, label, text, TITLE)
 }
+
+/// A text as a title: what is too long ends between two words, with an ellipsis.
+///
+/// ```
+/// use layshaft_core::check::cut_to_title;
+/// assert_eq!(cut_to_title(" Fork seals "), "Fork seals");
+/// let long = cut_to_title(&"seals and ".repeat(20));
+/// assert!(long.ends_with(" and…") || long.ends_with(" seals…"));
+/// assert!(long.chars().count() <= 120);
+/// ```
+pub fn cut_to_title(text: &str) -> String {
+    let text = text.trim();
+    if text.chars().count() <= TITLE {
+        return text.to_owned();
+    }
+    let kept: String = text.chars().take(TITLE - 1).collect();
+    let whole = kept.rsplit_once(' ').map_or(kept.as_str(), |(words, _)| words);
+    format!("{}…", whole.trim_end_matches([',', ';', ':', '.', ' ']))
+}
+
+/// Most characters of a title.
+const TITLE: usize = 120;
 
 /// A text of 1 to `most` characters, not only spaces. Returns it trimmed.
 pub fn check_text(field: &str, label: impl Into<Message>, text: &str, most: usize) -> Result<String, Refused> {

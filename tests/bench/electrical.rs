@@ -125,6 +125,7 @@ fn large_case() -> TroubleCase {
             cure: Message::as_entered(format!("cure {at}")),
             try_minutes: 10.0,
             job: None,
+            caution: None,
         })
         .collect();
     let checks = (0..60).map(|at| {

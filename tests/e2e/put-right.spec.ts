@@ -92,3 +92,36 @@ test('a ready-made job puts its parts on the list, and a parcel that comes is on
   await page.locator('.toast').getByRole('button', { name: 'Undo' }).click();
   await expect(page.getByRole('button', { name: 'It has come: Gearbox sprocket' })).toBeVisible();
 });
+
+test('a reading beyond its limit becomes a job, a part and a photo, and once the job is done the reading is asked for again', async ({ page }) => {
+  const reading = '#/numbers/chain?chainSize=c428&slackMm=45&chainSlackFromMm=15&chainSlackToMm=25';
+  await goTo(page, reading);
+  await page.getByRole('button', { name: 'Make it a job: Slack of the chain' }).click();
+  await page.getByRole('link', { name: /line the wheel up.*The job that puts it right.*not begun/ }).click();
+  await page.getByRole('link', { name: /Slack of the chain.*Found on the page on it/ }).click();
+  await page.locator('main[data-page="numbers/chain"]').waitFor();
+  await goTo(page, reading);
+  await page.getByRole('button', { name: 'Put its part on the list: Slack of the chain' }).click();
+  await page.getByRole('link', { name: /Part for: Slack of the chain.*wanted/ }).click();
+  await expect(page.getByRole('link', { name: /Slack of the chain.*Found on the page on it/ })).toBeVisible();
+  await goTo(page, reading);
+  await page.getByRole('button', { name: 'Photos: Slack of the chain' }).click();
+  await expect(page.getByRole('dialog').getByRole('button', { name: 'Photo', exact: true })).toBeVisible();
+  await page.getByRole('dialog').getByRole('button', { name: 'Close' }).click();
+  await page.getByRole('link', { name: /The job that puts it right/ }).click();
+  await page.getByRole('button', { name: 'It is done', exact: true }).click();
+  await page.getByRole('dialog').getByRole('button', { name: /^Done/ }).click();
+  await goTo(page, reading);
+  await expect(page.getByText(/is done\. Take the reading again/)).toBeVisible();
+});
+
+test('a change that was tried becomes a job with its parts', async ({ page }) => {
+  await goTo(page, '#/numbers/tyres?end=rear&tyre=3.25-18');
+  await page.getByRole('button', { name: 'Try on the bike' }).click();
+  const sheet = page.getByRole('dialog');
+  await sheet.getByRole('button', { name: 'Make it a job: Another rear tyre' }).click();
+  await expect(sheet.getByRole('link', { name: /Rear tyre.*3\.25-18.*wanted/ })).toBeVisible();
+  await sheet.getByRole('link', { name: /Fit the rear tyre and tube.*not begun/ }).click();
+  await page.getByRole('link', { name: /Another rear tyre.*A change that was tried/ }).click();
+  await page.locator('main[data-page="numbers/tyres"]').waitFor();
+});

@@ -68,6 +68,7 @@ fn questions() -> Vec<Value> {
         "fault",
         "products",
         "inspection",
+        "found",
         "alarms",
         "bike",
         "handbook",

@@ -6,7 +6,7 @@ use layshaft_core::ready_made::OfferState;
 use layshaft_core::record::{Brake, BrakeKind, Cooling, End, Identity, Job, Side};
 use layshaft_door::Bench;
 use layshaft_door::command::{
-    AddPackage, AddReadyMade, ChangeJob, FinishJob, Outcome, PutJobAway, RecordBrake, StartBike, Undo,
+    AddPackages, AddReadyMade, ChangeJob, FinishJob, Outcome, PutJobAway, RecordBrake, StartBike, Undo,
 };
 use layshaft_door::query::{BareAsk, IdAsk, PackageOffer, PlanAsk};
 
@@ -23,9 +23,9 @@ fn twin_drum() -> Bench {
     bench
 }
 
-fn package(package: &str, leave_out: &[&str]) -> AddPackage {
+fn package(package: &str, leave_out: &[&str]) -> AddPackages {
     let leave_out = Some(leave_out.iter().map(|id| (*id).to_owned()).collect());
-    AddPackage { package: package.to_owned(), leave_out }
+    AddPackages { packages: vec![package.to_owned()], leave_out }
 }
 
 fn add(bench: &mut Bench, mark: &str) -> Outcome {
@@ -90,7 +90,7 @@ fn what_cannot_be_added_is_refused_at_its_field_in_words() {
         (refusal.field.unwrap(), refusal.message.english())
     };
     let (field, said) = refused(package("nothing", &[]));
-    assert!(field == "package" && said.contains("package of ready-made jobs"), "{said}");
+    assert!(field == "packages" && said.contains("package of ready-made jobs"), "{said}");
     let (field, said) = refused(package("tyres-and-chain", &["seat"]));
     assert!(field == "leaveOut" && said.contains("job of this package"), "{said}");
     let all = ["spokes-true", "wheel-bearings", "front-tyre-tube", "rear-tyre-tube", "chain-sprockets"];
@@ -98,7 +98,7 @@ fn what_cannot_be_added_is_refused_at_its_field_in_words() {
     assert!(field == "leaveOut" && said.contains("left out"), "{said}");
     act(&mut bench, package("tyres-and-chain", &[]), SATURDAY).unwrap();
     let refusal = act(&mut bench, package("tyres-and-chain", &[]), SATURDAY).unwrap_err();
-    assert!(refusal.field.as_deref() == Some("package") && refusal.message.english().contains("in the plan already"));
+    assert!(refusal.field.as_deref() == Some("packages") && refusal.message.english().contains("in the plan already"));
 }
 
 #[test]
@@ -108,7 +108,7 @@ fn jobs_find_their_place_by_kind_of_work_whichever_comes_first() {
         add(&mut bench, first);
         let second = if first == "oil-filter" { "charging-check" } else { "oil-filter" };
         let said: Vec<String> = add(&mut bench, second).notes.iter().map(English::english).collect();
-        assert_eq!(said, ["“Check the charging” now follows Change oil and filter."]);
+        assert_eq!(said[0], "“Check the charging” now follows Change oil and filter.");
         let plan = planned(&bench);
         assert_eq!(plan["charging-check"].1.after, std::slice::from_ref(&plan["oil-filter"].0));
     }
@@ -133,4 +133,20 @@ fn an_order_that_the_owner_turned_round_stays() {
     let reline = add(&mut bench, "tank-reline").made.unwrap();
     assert!(job(&bench, &paint).after.is_empty(), "it comes before the tank is drained, as the owner wants it");
     assert_eq!(job(&bench, &reline).after, [drain]);
+}
+
+#[test]
+fn several_packages_come_together_each_job_once_and_one_undo_takes_all_of_them_back() {
+    let mut bench = twin_drum();
+    let packages = vec!["brakes-all-round".to_owned(), "stood-for-years".to_owned(), "tyres-and-chain".to_owned()];
+    let outcome = act(&mut bench, AddPackages { packages: packages.clone(), leave_out: None }, SATURDAY).unwrap();
+    let rows = bench.plan(&PlanAsk::default(), &at(SATURDAY)).unwrap().rows;
+    assert_eq!(rows.len(), planned(&bench).len(), "no job stands twice");
+    for id in &packages {
+        assert!(offer(&bench, id).jobs.iter().all(|job| job.state != OfferState::Offered), "{id}");
+    }
+    act(&mut bench, Undo { batch: outcome.batch }, SATURDAY).unwrap();
+    assert!(planned(&bench).is_empty());
+    let none = AddPackages { packages: Vec::new(), leave_out: None };
+    assert_eq!(act(&mut bench, none, SATURDAY).unwrap_err().field.as_deref(), Some("packages"));
 }

@@ -1,9 +1,11 @@
 //! A ready-made job brings the parts that it asks for onto the list, with the size that the bike knows, and Undo takes both back.
 
-use layshaft_core::record::{ChainSize, Drive, End, Identity, Part, PartState, Side, Wheel};
+use layshaft_core::record::{
+    Brake, BrakeKind, ChainSize, Drive, End, FluidGrade, Identity, Part, PartState, Side, Wheel,
+};
 use layshaft_door::Bench;
 use layshaft_door::command::{
-    AddPackage, AddReadyMade, Outcome, RecordDrive, RecordPart, RecordWheel, StartBike, Undo,
+    AddPackages, AddReadyMade, Outcome, RecordBrake, RecordDrive, RecordPart, RecordWheel, StartBike, Undo,
 };
 use layshaft_door::query::{BareAsk, IdAsk};
 
@@ -71,11 +73,45 @@ fn a_part_that_is_there_is_taken_and_not_ordered_twice() {
     let mut bench = own_bike();
     let chain = Part { title: "Chain".into(), state: PartState::Here, ..Part::default() };
     let there = act(&mut bench, RecordPart { id: None, part: chain }, SATURDAY).unwrap().made.unwrap();
-    act(&mut bench, AddPackage { package: "tyres-and-chain".into(), leave_out: None }, SATURDAY).unwrap();
+    act(&mut bench, AddPackages { packages: vec!["tyres-and-chain".into()], leave_out: None }, SATURDAY).unwrap();
     let titles: Vec<String> = parts(&bench).into_iter().map(|(title, ..)| title).collect();
     let all = ["Chain", "Front tyre", "Gearbox sprocket", "Rear tyre", "Tube, front", "Tube, rear", "Wheel sprocket"];
     assert_eq!(titles, all);
     let added = add(&mut bench, "chain-sprockets");
     let job = bench.job(&IdAsk { id: added.made.unwrap() }, &at(SATURDAY)).unwrap().job;
     assert!(job.parts.contains(&there) && added.notes.len() <= 1, "{:?}", added.notes);
+}
+
+#[test]
+fn a_part_without_a_size_says_what_to_read_off_and_one_can_of_fluid_serves_every_job_of_a_package() {
+    let mut bench = own_bike();
+    act(&mut bench, AddPackages { packages: vec!["brakes-all-round".into()], leave_out: None }, SATURDAY).unwrap();
+    let cards = bench.bike(&BareAsk {}, &at(SATURDAY)).unwrap().parts;
+    let fluid: Vec<&Part> = cards.iter().map(|card| &card.part).filter(|part| part.title.contains("fluid")).collect();
+    assert_eq!(fluid.len(), 1);
+    for part in cards.iter().map(|card| &card.part) {
+        assert!(part.size.is_some() || part.note.is_some(), "{}", part.title);
+    }
+    assert!(cards.iter().all(|card| card.arrival.as_ref().is_some_and(|comes| comes.if_ordered_today)));
+}
+
+#[test]
+fn brakes_tell_the_size_of_what_goes_into_them_and_two_unlike_ones_do_not() {
+    let mut bench = own_bike();
+    let disc = |master_mm| Brake {
+        brake: Some(BrakeKind::Disc),
+        master_mm: Some(master_mm),
+        fluid: Some(FluidGrade::Dot4),
+        ..Brake::default()
+    };
+    let mut record = |end, brake| {
+        act(&mut bench, RecordBrake { side: Side::Standard, end, brake }, SATURDAY).unwrap();
+        let made = add(&mut bench, "master-cylinder-swap");
+        let told = parts(&bench);
+        act(&mut bench, Undo { batch: made.batch }, SATURDAY).unwrap();
+        told.into_iter().map(|(_, _, size)| size).collect::<Vec<_>>()
+    };
+    let dot = || Some("DOT 4".to_owned());
+    assert_eq!(record(End::Front, disc(14.0)), [dot(), Some("14 mm".to_owned())]);
+    assert_eq!(record(End::Rear, disc(12.7)), [dot(), None]);
 }

@@ -27,7 +27,7 @@ fn item_reason(item: &str) -> JobReason {
 }
 
 fn put_right(bench: &mut Bench, reason: JobReason) -> Outcome {
-    act(bench, PutRight { reason, title: None }, SATURDAY + HOUR).unwrap()
+    act(bench, PutRight { reason, title: None, proposals: Vec::new() }, SATURDAY + HOUR).unwrap()
 }
 
 fn answer(bench: &mut Bench, item: &str, word: AnswerWord, at_ms: i64) {
@@ -86,7 +86,7 @@ fn an_item_that_was_put_right_asks_to_be_looked_at_again_and_never_passes_by_its
 fn a_plain_job_carries_how_to_look_again_and_says_that_its_minutes_are_assumed() {
     let mut bench = own_bike();
     let mut plain = |title: Option<&str>, item: &str| {
-        let command = PutRight { reason: item_reason(item), title: title.map(str::to_owned) };
+        let command = PutRight { reason: item_reason(item), title: title.map(str::to_owned), proposals: Vec::new() };
         let made = act(&mut bench, command, SATURDAY).unwrap();
         (job(&bench, &made.made.unwrap()).job, made.notes[0].english())
     };
@@ -106,7 +106,11 @@ fn an_open_job_is_named_or_takes_it_on_and_nothing_is_made_twice() {
     assert!(taken.notes[0].english().contains("takes this on"), "{:?}", taken.notes);
     put_right(&mut bench, item_reason("chain.adjuster"));
     assert_eq!(job(&bench, &there.unwrap()).reasons.len(), 2);
-    let again = PutRight { reason: JobReason::Item { pack: "eu".into(), item: "chain.wear".into() }, title: None };
+    let again = PutRight {
+        reason: JobReason::Item { pack: "eu".into(), item: "chain.wear".into() },
+        title: None,
+        proposals: Vec::new(),
+    };
     let refused = act(&mut bench, again, SATURDAY).unwrap_err();
     assert_eq!(refused.field.as_deref(), Some("reason"), "the other walk-through asks the same");
     assert!(refused.message.english().contains("Chain and sprockets"), "{}", refused.message.english());
@@ -173,7 +177,7 @@ fn a_cure_of_the_wiring_needs_a_name_only_where_no_ready_made_job_is_known() {
     let made = put_right(&mut bench, JobReason::Fault { search: search.clone(), suspect: cure.suspect }).made.unwrap();
     assert!(job(&bench, &made).job.ready_made.is_some());
     let stranger = JobReason::Fault { search, suspect: "mood".into() };
-    assert!(act(&mut bench, PutRight { reason: stranger, title: None }, SATURDAY).is_err());
+    assert!(act(&mut bench, PutRight { reason: stranger, title: None, proposals: Vec::new() }, SATURDAY).is_err());
 }
 
 #[test]
@@ -210,4 +214,46 @@ fn a_plain_job_of_an_item_carries_the_caution_of_the_item_at_its_step() {
         }
     }
     assert!(cautioned > 0, "at least one of them has one");
+}
+
+#[test]
+fn a_search_without_an_answer_ends_only_with_a_word_on_it() {
+    let mut bench = own_bike();
+    let search =
+        act(&mut bench, StartFault { trouble: Trouble::Table { table: "oil-leak".into() } }, SATURDAY).unwrap();
+    let search = search.made.unwrap();
+    let end = |closing: FaultClosing, learned: Option<&str>| CloseFault {
+        search: search.clone(),
+        closing,
+        learned: learned.map(str::to_owned),
+    };
+    for closing in [FaultClosing::GivenUp, FaultClosing::Cured { cure: "New washer".into() }] {
+        let refused = act(&mut bench, end(closing, Some(" ")), SATURDAY).unwrap_err();
+        assert_eq!(refused.field.as_deref(), Some("learned"));
+        assert!(refused.message.english().contains("no question was answered"), "{}", refused.message.english());
+        assert_eq!(searched(&bench, &search).searches[0].closing, None, "nothing is stored by half");
+    }
+    act(&mut bench, end(FaultClosing::GivenUp, Some("The bike is sold.")), SATURDAY).unwrap();
+    assert_eq!(searched(&bench, &search).searches[0].closing, Some(FaultClosing::GivenUp));
+}
+
+#[test]
+fn a_plain_job_of_a_cure_carries_the_caution_of_the_cure_at_its_step() {
+    let mut plain = 0;
+    for table in KNOWLEDGE {
+        for suspect in knowledge_case(table).unwrap().suspects {
+            let mut bench = own_bike();
+            let start = StartFault { trouble: Trouble::Table { table: table.into() } };
+            let search = act(&mut bench, start, SATURDAY).unwrap().made.unwrap();
+            let made = put_right(&mut bench, JobReason::Fault { search, suspect: suspect.id.clone() }).made.unwrap();
+            let JobAnswer { job, .. } = job(&bench, &made);
+            if suspect.job.is_none() {
+                assert_eq!(job.steps[0].text, suspect.cure.english());
+                assert_eq!(job.steps[0].caution, suspect.caution.map(|caution| caution.english()));
+                assert!(job.steps[0].caution.is_some(), "{table}: {}", suspect.id);
+                plain += 1;
+            }
+        }
+    }
+    assert!(plain > 15, "{plain}");
 }

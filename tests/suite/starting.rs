@@ -8,7 +8,7 @@ use layshaft_core::record::{
 };
 use layshaft_core::today::{NotSaid, TodayAsk};
 use layshaft_door::Bench;
-use layshaft_door::command::{AddPackage, DescribeKind, RecordBrake, RoleName, SetBenchTime, StartBike, Undo};
+use layshaft_door::command::{AddPackages, DescribeKind, RecordBrake, RoleName, SetBenchTime, StartBike, Undo};
 use layshaft_door::query::{BareAsk, LoadAsk};
 
 use crate::{English, SATURDAY, act, at};
@@ -55,7 +55,7 @@ fn a_kind_that_is_tapped_is_known_to_jobs_lamps_and_today() {
         bike.standard.consumers.iter().find(|slot| slot.consumer.role == Some(ConsumerRole::Headlamp)).unwrap();
     assert_eq!(headlamp.consumer.watts, 25.0, "the lamp of a 6 V system");
 
-    act(&mut bench, AddPackage { package: "tyres-and-chain".to_owned(), leave_out: None }, SATURDAY).unwrap();
+    act(&mut bench, AddPackages { packages: vec!["tyres-and-chain".to_owned()], leave_out: None }, SATURDAY).unwrap();
     let week = starting.weeks.first().unwrap().spans.clone();
     let bench_time = layshaft_core::record::BenchTime { spans: week, ..Default::default() };
     act(&mut bench, SetBenchTime { bench_time }, SATURDAY).unwrap();

@@ -11,7 +11,7 @@ use layshaft_core::{
 
 use crate::Bench;
 use crate::bench::no_such;
-use crate::found::name_of;
+use crate::found::{found, name_of};
 use crate::query::*;
 
 impl Bench {
@@ -63,6 +63,12 @@ impl Bench {
         let card = |reason: &JobReason| Some(ReasonCard { reason: reason.clone(), name: name_of(&self.bike, reason)? });
         let reasons = job.reasons.iter().filter_map(card).collect();
         Ok(JobAnswer { id, tools, minutes_since_begun, job, row, cures, lays, supplies, process, paints, reasons })
+    }
+
+    /// What came of what was found.
+    pub fn found(&self, ask: &FoundAsk, moment: &Moment) -> Result<FoundAnswer, Refusal> {
+        self.open_bike_id()?;
+        Ok(FoundAnswer { found: ask.reasons.iter().filter_map(|reason| found(&self.bike, reason, moment)).collect() })
     }
 
     /// The tools of a job, each with the part that stands for it where it is not at hand.

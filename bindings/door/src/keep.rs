@@ -4,6 +4,7 @@ use std::collections::BTreeMap;
 
 use layshaft_core::changes::Key;
 use layshaft_core::error::{Code, Refusal};
+use layshaft_core::plan::arrival;
 use layshaft_core::record::{Bike, KINDS, PartState, Photo, Tightening, put_away};
 use layshaft_core::time::Moment;
 use layshaft_storage::set_aside_files;
@@ -63,13 +64,17 @@ impl Bench {
     }
 
     /// Everything known about the open bike.
-    pub fn bike(&self, _: &BareAsk, _: &Moment) -> Result<BikeAnswer, Refusal> {
+    pub fn bike(&self, _: &BareAsk, moment: &Moment) -> Result<BikeAnswer, Refusal> {
         self.open_bike_id()?;
         let bike = self.bike.clone();
         Ok(BikeAnswer {
             spend: spend(&bike),
             rivals: self.rivals(&bike.id),
-            parts: bike.parts.into_iter().map(|(id, part)| PartCard { id, part }).collect(),
+            parts: bike
+                .parts
+                .into_iter()
+                .map(|(id, part)| PartCard { id, arrival: arrival(&part, moment), part })
+                .collect(),
             tightenings: tightenings(bike.tightenings),
             coats: bike.coats.into_iter().map(|(id, coat)| CoatCard { id, coat }).collect(),
             readings: bike.readings.into_iter().map(|(id, reading)| ReadingCard { id, reading }).collect(),

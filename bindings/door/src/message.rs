@@ -33,10 +33,12 @@ pub(crate) enum DoorMessage {
     WhatPackage,
     /// A job that a package does not hold, as what is not there.
     WhatPackageJob,
-    /// A package of which everything is there or does not suit.
-    PackageIsThere { package: String },
-    /// A package of which everything that could be added is left out.
-    PackageLeftOut { package: String },
+    /// Packages of which everything is there or does not suit.
+    PackageIsThere { packages: List },
+    /// Packages of which everything that could be added is left out.
+    PackageLeftOut { packages: List },
+    /// No package is named.
+    NoPackageNamed,
     /// A job that needs a name.
     JobNeedsTitle,
     /// What was found has a job already.
@@ -55,6 +57,12 @@ pub(crate) enum DoorMessage {
     WhatPack,
     /// An item of an inspection, as what is not there.
     WhatItem,
+    /// A finding from which no work follows, as what is not there.
+    WhatFinding,
+    /// A change of something that the bike has not, as what is not there.
+    WhatChange,
+    /// What was found has its parts on the list already.
+    PartWantedAlready { part: String },
     /// A role that another consumer has, or of which it is a part.
     RoleTaken { other: String },
     /// A job that would come to follow itself.

@@ -18,12 +18,13 @@ pub use layshaft_core::handbook::Formula;
 pub use layshaft_core::harness::{HarnessAnswer, HarnessAsk, LampAnswer, LampsAsk};
 pub use layshaft_core::inspection::{InspectionAnswer, InspectionAsk};
 use layshaft_core::message::Message;
+use layshaft_core::plan::Arrival;
 pub use layshaft_core::plan::{PlanAnswer, PlanAsk, PlanRow};
 pub use layshaft_core::quantity::{Figures, FormulaCard};
 pub use layshaft_core::ready_made::{JobOffer, PackageOffer, StartingAnswer};
 pub use layshaft_core::record::{BenchTime, Coat, Delivery, Process, Product, RecordCard, SystemCard};
 use layshaft_core::record::{
-    Climate, Identity, Job, JobReason, Part, PartState, Photo, Place, PutAwayCard, Reading, Spec, Tightening,
+    Climate, Identity, Job, JobLink, JobReason, Part, PartState, Photo, Place, PutAwayCard, Reading, Spec, Tightening,
 };
 pub use layshaft_core::ripple::{RippleAnswer, RippleAsk};
 pub use layshaft_core::today::{TodayAnswer, TodayAsk};
@@ -183,6 +184,61 @@ pub struct ReasonCard {
     pub name: Message,
 }
 
+/// Asks what came of what was found.
+#[wire(lenient)]
+pub struct FoundAsk {
+    /// What was found. What no work follows from is left out of the answer.
+    pub reasons: Vec<JobReason>,
+}
+
+/// What came of what was found.
+#[wire]
+pub struct FoundAnswer {
+    /// Each with its work, in their order.
+    pub found: Vec<FoundCard>,
+}
+
+/// Something that was found, with what came of it.
+#[wire]
+pub struct FoundCard {
+    /// What was found.
+    pub reason: JobReason,
+    /// In words.
+    pub name: Message,
+    /// The job that puts it right, or did so last.
+    pub job: Option<JobLink>,
+    /// That job is done, and nobody has taken the reading since.
+    pub again: bool,
+    /// Parts that are on the list for it.
+    pub parts: Vec<FoundPart>,
+    /// The kind and the mark under which its photos are kept.
+    pub photos: PhotosOf,
+}
+
+/// A part that is on the list for what was found.
+#[wire]
+pub struct FoundPart {
+    /// Its id.
+    pub part: String,
+    /// What it is.
+    pub title: String,
+    /// Its size, where that is known.
+    pub size: Option<String>,
+    /// Where it is.
+    pub state: PartState,
+    /// When it comes.
+    pub arrival: Option<Arrival>,
+}
+
+/// Under what photos of something are kept.
+#[wire]
+pub struct PhotosOf {
+    /// The kind of what they show.
+    pub of_kind: String,
+    /// Its mark.
+    pub of: String,
+}
+
 /// A tool of a job.
 #[wire]
 pub struct JobTool {
@@ -236,6 +292,8 @@ pub struct PartCard {
     pub id: String,
     /// The part.
     pub part: Part,
+    /// When it comes.
+    pub arrival: Option<Arrival>,
 }
 
 /// The maker's torque of a joint with its id.

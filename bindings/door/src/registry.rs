@@ -66,6 +66,8 @@ macro_rules! queries {
             inspection Inspection(InspectionAsk) -> InspectionAnswer;
             /// What a proposal does to everything else.
             ripple Ripple(RippleAsk) -> RippleAnswer;
+            /// What came of what was found: its job, its parts, where its photos are kept.
+            found Found(FoundAsk) -> FoundAnswer;
             /// What is still to come: cures, waits, parcels.
             alarms Alarms(BareAsk) -> AlarmsAnswer;
             /// A calendar file with entries in words.
@@ -151,10 +153,12 @@ macro_rules! commands {
             add_job AddJob;
             /// Adds a ready-made job.
             add_ready_made AddReadyMade;
-            /// Adds every job of a package that suits the bike and is not in its plan.
-            add_package AddPackage;
+            /// Adds every job of some packages that suits the bike and is not in its plan.
+            add_packages AddPackages;
             /// Makes a job of what was found.
             put_right PutRight;
+            /// Puts the part for what was found on the list.
+            want_part WantPart;
             /// Changes a job.
             change_job ChangeJob;
             /// Puts a job away.

@@ -70,15 +70,15 @@ export type AddJob = {
 job: NewJob, };
 
 /**
- * Adds every job of a package that suits the bike and is not in its plan.
+ * Adds every job of some packages that suits the bike and is not in its plan, each job once.
  */
-export type AddPackage = { 
+export type AddPackages = { 
 /**
- * Its id.
+ * Their ids.
  */
-package: string, 
+packages: Array<string>, 
 /**
- * Ready-made jobs of it, by their ids, that are not added; left out: none.
+ * Ready-made jobs of them, by their ids, that are not added; left out: none.
  */
 leaveOut?: Array<string> | null, };
 
@@ -233,6 +233,23 @@ surprising: boolean, };
  * The area of the trade that a formula belongs to.
  */
 export type Area = "drive" | "brakes" | "tyres" | "electrics" | "paint" | "fluids" | "fasteners" | "plan" | "general";
+
+/**
+ * When a part comes.
+ */
+export type Arrival = { 
+/**
+ * Day to expect, `YYYY-MM-DD`.
+ */
+likely: string, 
+/**
+ * Day by which it is here nine times of ten, `YYYY-MM-DD`; none where nothing is known but one day.
+ */
+safe?: string | null, 
+/**
+ * It is not ordered yet: both hold if it is ordered today.
+ */
+ifOrderedToday: boolean, };
 
 /**
  * A call that asks.
@@ -1445,6 +1462,11 @@ id: string,
 job: Job, };
 
 /**
+ * What is changed on a bike where something is tried before it is bought.
+ */
+export type ChangeKind = "sprockets" | "consumer" | "brake" | "flasher" | "tyre";
+
+/**
  * Charge between two rows of a table.
  */
 export type ChargeBetween = { 
@@ -1816,7 +1838,7 @@ oneOutVolts?: number | null, };
 /**
  * Something the mechanic did.
  */
-export type Command = { "kind": "startBike" } & StartBike | { "kind": "describeKind" } & DescribeKind | { "kind": "loadDemo" } & LoadDemo | { "kind": "openBike" } & OpenBike | { "kind": "putBikeAway" } & PutBikeAway | { "kind": "bringBikeBack" } & BringBikeBack | { "kind": "bringBack" } & BringBack | { "kind": "describeBike" } & DescribeBike | { "kind": "describePlace" } & DescribePlace | { "kind": "recordDrive" } & RecordDrive | { "kind": "recordWheel" } & RecordWheel | { "kind": "recordSupply" } & RecordSupply | { "kind": "recordConsumer" } & RecordConsumer | { "kind": "removeConsumer" } & RemoveConsumer | { "kind": "recordBrake" } & RecordBrake | { "kind": "recordFluid" } & RecordFluid | { "kind": "fitSprockets" } & FitSprockets | { "kind": "fitConsumer" } & FitConsumer | { "kind": "fitBrake" } & FitBrake | { "kind": "fitTyre" } & FitTyre | { "kind": "recordIndication" } & RecordIndication | { "kind": "fitFlasher" } & FitFlasher | { "kind": "adaptCircuit" } & AdaptCircuit | { "kind": "startFault" } & StartFault | { "kind": "answerFault" } & AnswerFault | { "kind": "undoFaultStep" } & UndoFaultStep | { "kind": "closeFault" } & CloseFault | { "kind": "addJob" } & AddJob | { "kind": "addReadyMade" } & AddReadyMade | { "kind": "addPackage" } & AddPackage | { "kind": "putRight" } & PutRight | { "kind": "changeJob" } & ChangeJob | { "kind": "putJobAway" } & PutJobAway | { "kind": "beginJob" } & BeginJob | { "kind": "tickStep" } & TickStep | { "kind": "finishJob" } & FinishJob | { "kind": "lackTool" } & LackTool | { "kind": "reopenJob" } & ReopenJob | { "kind": "recordPart" } & RecordPart | { "kind": "putPartAway" } & PutPartAway | { "kind": "recordTightening" } & RecordTightening | { "kind": "putTighteningAway" } & PutTighteningAway | { "kind": "attachPhoto" } & AttachPhoto | { "kind": "putPhotoAway" } & PutPhotoAway | { "kind": "startCure" } & StartCure | { "kind": "endCure" } & EndCure | { "kind": "moveCoat" } & MoveCoat | { "kind": "startProcess" } & StartProcess | { "kind": "layCoat" } & LayCoat | { "kind": "sandCoat" } & SandCoat | { "kind": "endProcess" } & EndProcess | { "kind": "noteClimate" } & NoteClimate | { "kind": "takeReading" } & TakeReading | { "kind": "answerItem" } & AnswerItem | { "kind": "setBenchTime" } & SetBenchTime | { "kind": "undo" } & Undo | { "kind": "settle" } & Settle | { "kind": "noteExport" } & NoteExport | { "kind": "receiveBundle" } & ReceiveBundle;
+export type Command = { "kind": "startBike" } & StartBike | { "kind": "describeKind" } & DescribeKind | { "kind": "loadDemo" } & LoadDemo | { "kind": "openBike" } & OpenBike | { "kind": "putBikeAway" } & PutBikeAway | { "kind": "bringBikeBack" } & BringBikeBack | { "kind": "bringBack" } & BringBack | { "kind": "describeBike" } & DescribeBike | { "kind": "describePlace" } & DescribePlace | { "kind": "recordDrive" } & RecordDrive | { "kind": "recordWheel" } & RecordWheel | { "kind": "recordSupply" } & RecordSupply | { "kind": "recordConsumer" } & RecordConsumer | { "kind": "removeConsumer" } & RemoveConsumer | { "kind": "recordBrake" } & RecordBrake | { "kind": "recordFluid" } & RecordFluid | { "kind": "fitSprockets" } & FitSprockets | { "kind": "fitConsumer" } & FitConsumer | { "kind": "fitBrake" } & FitBrake | { "kind": "fitTyre" } & FitTyre | { "kind": "recordIndication" } & RecordIndication | { "kind": "fitFlasher" } & FitFlasher | { "kind": "adaptCircuit" } & AdaptCircuit | { "kind": "startFault" } & StartFault | { "kind": "answerFault" } & AnswerFault | { "kind": "undoFaultStep" } & UndoFaultStep | { "kind": "closeFault" } & CloseFault | { "kind": "addJob" } & AddJob | { "kind": "addReadyMade" } & AddReadyMade | { "kind": "addPackages" } & AddPackages | { "kind": "putRight" } & PutRight | { "kind": "wantPart" } & WantPart | { "kind": "changeJob" } & ChangeJob | { "kind": "putJobAway" } & PutJobAway | { "kind": "beginJob" } & BeginJob | { "kind": "tickStep" } & TickStep | { "kind": "finishJob" } & FinishJob | { "kind": "lackTool" } & LackTool | { "kind": "reopenJob" } & ReopenJob | { "kind": "recordPart" } & RecordPart | { "kind": "putPartAway" } & PutPartAway | { "kind": "recordTightening" } & RecordTightening | { "kind": "putTighteningAway" } & PutTighteningAway | { "kind": "attachPhoto" } & AttachPhoto | { "kind": "putPhotoAway" } & PutPhotoAway | { "kind": "startCure" } & StartCure | { "kind": "endCure" } & EndCure | { "kind": "moveCoat" } & MoveCoat | { "kind": "startProcess" } & StartProcess | { "kind": "layCoat" } & LayCoat | { "kind": "sandCoat" } & SandCoat | { "kind": "endProcess" } & EndProcess | { "kind": "noteClimate" } & NoteClimate | { "kind": "takeReading" } & TakeReading | { "kind": "answerItem" } & AnswerItem | { "kind": "setBenchTime" } & SetBenchTime | { "kind": "undo" } & Undo | { "kind": "settle" } & Settle | { "kind": "noteExport" } & NoteExport | { "kind": "receiveBundle" } & ReceiveBundle;
 
 /**
  * What an element is.
@@ -3314,9 +3336,9 @@ gearRatio: number,
 nextGearRatio: number, };
 
 /**
- * What a machine must have for an item to be asked of it.
+ * What a machine has or has not, and what rules ask of those alone that have it.
  */
-export type Equipment = "hydraulicBrake" | "mechanicalBrake";
+export type Equipment = "hydraulicBrake" | "mechanicalBrake" | "antiLock" | "indicators" | "speedometer" | "battery" | "mirrors" | "sideStand" | "passengerSeat" | "fourStroke";
 
 /**
  * Asks for the results of one formula.
@@ -4104,6 +4126,78 @@ source: Source,
 range: Message, };
 
 /**
+ * What came of what was found.
+ */
+export type FoundAnswer = { 
+/**
+ * Each with its work, in their order.
+ */
+found: Array<FoundCard>, };
+
+/**
+ * Asks what came of what was found.
+ */
+export type FoundAsk = { 
+/**
+ * What was found. What no work follows from is left out of the answer.
+ */
+reasons: Array<JobReason>, };
+
+/**
+ * Something that was found, with what came of it.
+ */
+export type FoundCard = { 
+/**
+ * What was found.
+ */
+reason: JobReason, 
+/**
+ * In words.
+ */
+name: Message, 
+/**
+ * The job that puts it right, or did so last.
+ */
+job?: JobLink | null, 
+/**
+ * That job is done, and nobody has taken the reading since.
+ */
+again: boolean, 
+/**
+ * Parts that are on the list for it.
+ */
+parts: Array<FoundPart>, 
+/**
+ * The kind and the mark under which its photos are kept.
+ */
+photos: PhotosOf, };
+
+/**
+ * A part that is on the list for what was found.
+ */
+export type FoundPart = { 
+/**
+ * Its id.
+ */
+part: string, 
+/**
+ * What it is.
+ */
+title: string, 
+/**
+ * Its size, where that is known.
+ */
+size?: string | null, 
+/**
+ * Where it is.
+ */
+state: PartState, 
+/**
+ * When it comes.
+ */
+arrival?: Arrival | null, };
+
+/**
  * Length of chain that is free.
  */
 export type FreeChain = { 
@@ -4690,6 +4784,10 @@ pack?: string | null,
  */
 hopedFor?: string | null, 
 /**
+ * What it does not have, as its owner says.
+ */
+without: Array<Equipment>, 
+/**
  * Everything about this bike is invented.
  */
 invented: boolean, };
@@ -4979,7 +5077,11 @@ source: Source,
 /**
  * The job that puts it right, or did so last.
  */
-job?: JobLink | null, };
+job?: JobLink | null, 
+/**
+ * The bike answers it by itself: it has no such thing. Who knows better answers it all the same.
+ */
+byItself: boolean, };
 
 /**
  * A piece of work.
@@ -5198,7 +5300,23 @@ search: string,
 /**
  * The first suspect of the case that the same cure puts right, by its id.
  */
-suspect: string, };
+suspect: string, } | { "kind": "finding", 
+/**
+ * What it is about.
+ */
+code: FindingCode, 
+/**
+ * Where it was found, for what a bike has twice: `front`, `rear`.
+ */
+slot: string | null, } | { "kind": "change", 
+/**
+ * What is changed.
+ */
+change: ChangeKind, 
+/**
+ * Where: `front`, `rear`, the consumer's id.
+ */
+slot: string | null, };
 
 /**
  * How far a job is.
@@ -6019,7 +6137,11 @@ title: string,
 /**
  * Where its size is known.
  */
-size?: SizeOf | null, };
+size?: SizeOf | null, 
+/**
+ * What to read off or measure before it is ordered, where the bike does not know the size.
+ */
+ask: string, };
 
 /**
  * A job that nobody has begun: a title and minutes are enough. How far it is and its place in the list come by themselves.
@@ -6748,7 +6870,11 @@ tool?: boolean | null,
 /**
  * Its size as the trade writes it: `3.25-18`, `428 × 118`.
  */
-size?: string | null, };
+size?: string | null, 
+/**
+ * What it puts right.
+ */
+reasons: Array<JobReason>, };
 
 /**
  * A part with its id.
@@ -6761,7 +6887,11 @@ id: string,
 /**
  * The part.
  */
-part: Part, };
+part: Part, 
+/**
+ * When it comes.
+ */
+arrival?: Arrival | null, };
 
 /**
  * A part on its way.
@@ -6774,7 +6904,11 @@ id: string,
 /**
  * The part.
  */
-part: Part, };
+part: Part, 
+/**
+ * When it comes.
+ */
+arrival?: Arrival | null, };
 
 /**
  * Where a part is.
@@ -6873,6 +7007,19 @@ id: string,
  * The photo.
  */
 photo: Photo, };
+
+/**
+ * Under what photos of something are kept.
+ */
+export type PhotosOf = { 
+/**
+ * The kind of what they show.
+ */
+ofKind: string, 
+/**
+ * Its mark.
+ */
+of: string, };
 
 /**
  * What is seen while one side is lit; of the two sides the worse.
@@ -7630,9 +7777,14 @@ export type PutRight = {
  */
 reason: JobReason, 
 /**
- * What the job is called where no ready-made one is known; left out: as what was found.
+ * What the job is called where no ready-made one is known; left out: as what was found. What is too long for a title is
+ * cut between two words.
  */
-title?: string | null, };
+title?: string | null, 
+/**
+ * For a change that was tried: the proposals. Its parts come in the sizes that they ask for.
+ */
+proposals: Array<Proposal>, };
 
 /**
  * Puts a torque away.
@@ -7679,7 +7831,7 @@ source: Source, };
 /**
  * A question.
  */
-export type Query = { "kind": "shelf" } & BareAsk | { "kind": "setAside" } & BareAsk | { "kind": "tables" } & BareAsk | { "kind": "today" } & TodayAsk | { "kind": "plan" } & PlanAsk | { "kind": "job" } & IdAsk | { "kind": "readyMade" } & BareAsk | { "kind": "starting" } & BareAsk | { "kind": "gearing" } & GearingAsk | { "kind": "sprocketChoice" } & SprocketChoiceAsk | { "kind": "chainWear" } & ChainWearAsk | { "kind": "thrust" } & ThrustAsk | { "kind": "load" } & LoadAsk | { "kind": "usualConsumers" } & BareAsk | { "kind": "brakes" } & BrakeAsk | { "kind": "tyres" } & TyreAsk | { "kind": "fasteners" } & FastenerAsk | { "kind": "filling" } & FillAsk | { "kind": "mixing" } & MixAsk | { "kind": "wire" } & WireAsk | { "kind": "lamps" } & LampsAsk | { "kind": "charging" } & ChargingAsk | { "kind": "harness" } & HarnessAsk | { "kind": "fault" } & FaultAsk | { "kind": "cure" } & CureAsk | { "kind": "process" } & ProcessAsk | { "kind": "products" } & BareAsk | { "kind": "inspection" } & InspectionAsk | { "kind": "ripple" } & RippleAsk | { "kind": "alarms" } & BareAsk | { "kind": "calendar" } & CalendarAsk | { "kind": "bike" } & BareAsk | { "kind": "putAway" } & BareAsk | { "kind": "history" } & HistoryAsk | { "kind": "photo" } & IdAsk | { "kind": "evaluate" } & EvaluateAsk | { "kind": "handbook" } & BareAsk | { "kind": "bundle" } & BareAsk;
+export type Query = { "kind": "shelf" } & BareAsk | { "kind": "setAside" } & BareAsk | { "kind": "tables" } & BareAsk | { "kind": "today" } & TodayAsk | { "kind": "plan" } & PlanAsk | { "kind": "job" } & IdAsk | { "kind": "readyMade" } & BareAsk | { "kind": "starting" } & BareAsk | { "kind": "gearing" } & GearingAsk | { "kind": "sprocketChoice" } & SprocketChoiceAsk | { "kind": "chainWear" } & ChainWearAsk | { "kind": "thrust" } & ThrustAsk | { "kind": "load" } & LoadAsk | { "kind": "usualConsumers" } & BareAsk | { "kind": "brakes" } & BrakeAsk | { "kind": "tyres" } & TyreAsk | { "kind": "fasteners" } & FastenerAsk | { "kind": "filling" } & FillAsk | { "kind": "mixing" } & MixAsk | { "kind": "wire" } & WireAsk | { "kind": "lamps" } & LampsAsk | { "kind": "charging" } & ChargingAsk | { "kind": "harness" } & HarnessAsk | { "kind": "fault" } & FaultAsk | { "kind": "cure" } & CureAsk | { "kind": "process" } & ProcessAsk | { "kind": "products" } & BareAsk | { "kind": "inspection" } & InspectionAsk | { "kind": "ripple" } & RippleAsk | { "kind": "found" } & FoundAsk | { "kind": "alarms" } & BareAsk | { "kind": "calendar" } & CalendarAsk | { "kind": "bike" } & BareAsk | { "kind": "putAway" } & BareAsk | { "kind": "history" } & HistoryAsk | { "kind": "photo" } & IdAsk | { "kind": "evaluate" } & EvaluateAsk | { "kind": "handbook" } & BareAsk | { "kind": "bundle" } & BareAsk;
 
 /**
  * The check to do now, ready to be read out at the bench.
@@ -8250,7 +8402,11 @@ items: Array<ItemShift>,
 /**
  * Parts and jobs that follow, one sentence each.
  */
-follows: Array<Message>, };
+follows: Array<Message>, 
+/**
+ * What each proposal is kept under, where a job makes it; in their order.
+ */
+changes: Array<JobReason>, };
 
 /**
  * What to try: several proposals together.
@@ -8710,7 +8866,7 @@ export type Side = "standard" | "fitted";
 /**
  * Where on the bike the size of a part is known.
  */
-export type SizeOf = "frontTyre" | "rearTyre" | "frontTube" | "rearTube" | "chain" | "gearboxSprocket" | "wheelSprocket";
+export type SizeOf = "frontTyre" | "rearTyre" | "frontTube" | "rearTube" | "chain" | "gearboxSprocket" | "wheelSprocket" | "brakeCable" | "brakeFluid" | "masterCylinder" | "caliperPistons" | "drumShoes";
 
 /**
  * A consumer with its id, the same id on both sides of the bike.
@@ -11081,6 +11237,20 @@ product?: string | null,
 atMostHours?: number | null, };
 
 /**
+ * Puts the part for what was found on the list: those of the ready-made job where there is one that suits, else a plain one.
+ * The job for it waits for them, where it is there and not done.
+ */
+export type WantPart = { 
+/**
+ * What was found.
+ */
+reason: JobReason, 
+/**
+ * What the part is called where no ready-made job names one; left out: as what was found.
+ */
+title?: string | null, };
+
+/**
  * Final drive ratio that gives a road speed at an engine speed.
  */
 export type WantedRatio = { 
@@ -11588,6 +11758,7 @@ export interface QueryMap {
   products: ProductsAnswer;
   inspection: InspectionAnswer;
   ripple: RippleAnswer;
+  found: FoundAnswer;
   alarms: AlarmsAnswer;
   calendar: CalendarAnswer;
   bike: BikeAnswer;
@@ -11630,8 +11801,9 @@ export type CommandName =
   | 'closeFault'
   | 'addJob'
   | 'addReadyMade'
-  | 'addPackage'
+  | 'addPackages'
   | 'putRight'
+  | 'wantPart'
   | 'changeJob'
   | 'putJobAway'
   | 'beginJob'

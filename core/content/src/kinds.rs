@@ -22,7 +22,7 @@ const JOB: &[Field] = &[
     may("air", Data),
     need("tools", Words),
     may("supplies", Words),
-    may("needs", List(&[need("id", Data), need("title", Text), may("size", Data)])),
+    may("needs", List(&[need("id", Data), need("title", Text), may("size", Data), need("ask", Text)])),
     may("follows", Data),
     may("work", Data),
     may("afterWork", Data),
@@ -72,6 +72,7 @@ const SUSPECT: &[Field] = &[
     need("cure", Word),
     need("try_minutes", Data),
     may("job", Data),
+    may("caution", Text),
 ];
 
 const CHECK: &[Field] = &[

@@ -167,6 +167,7 @@ mod tests {
             cure: Message::as_entered(format!("cure {at}")),
             try_minutes: 5.0,
             job: None,
+            caution: None,
         };
         weights.iter().enumerate().map(suspect).collect()
     }

@@ -23,6 +23,8 @@ pub struct Suspect {
     pub try_minutes: f64,
     /// The ready-made job, by its id, that this cure is.
     pub job: Option<String>,
+    /// A caution at the work itself, where no ready-made job has its own.
+    pub caution: Option<Message>,
 }
 
 /// Something that must come off before a check; once off, it costs nothing more.

@@ -89,7 +89,8 @@ pub(super) fn case_of_faults(ask: &WiringAsk, faults: &[Fault]) -> Result<Troubl
 fn suspect(ask: &WiringAsk, fault: &Fault) -> Suspect {
     let (weight, try_minutes) = weight(ask, fault);
     let (label, cure) = (fault.spoken(&ask.harness), cure(&ask.harness, fault));
-    Suspect { id: fault.id(), label, weight, cure, try_minutes, job: Some(job(&ask.harness, fault).to_owned()) }
+    let job = Some(job(&ask.harness, fault).to_owned());
+    Suspect { id: fault.id(), label, weight, cure, try_minutes, job, caution: None }
 }
 
 /// How likely a kind of fault is against the others, and minutes to try its cure. Judgement, editable in the case.

@@ -41,6 +41,7 @@ struct SuspectRow {
     cure: String,
     try_minutes: f64,
     job: Option<String>,
+    caution: Option<String>,
 }
 
 #[derive(Deserialize)]
@@ -105,6 +106,7 @@ fn read_table(file: TableFile) -> Result<TroubleCase, Refused> {
         cure: Message::as_entered(row.cure),
         try_minutes: row.try_minutes,
         job: row.job,
+        caution: row.caution.map(Message::as_entered),
     };
     let suspects: Vec<Suspect> = file.suspect.into_iter().map(suspect).collect();
     let cover = |row: CoverRow| Cover { id: row.id, label: Message::as_entered(row.label), minutes: row.minutes };

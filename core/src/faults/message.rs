@@ -41,6 +41,8 @@ pub(crate) enum FaultsMessage {
     FieldCure,
     /// A field: what was learned.
     FieldLearned,
+    /// How an end is told where nothing was answered.
+    SayWhatWasLearned,
     /// A field: a table.
     FieldTable,
     /// What to do without trouble.

@@ -26,6 +26,7 @@ fn random_case(draw: &mut Draw) -> TroubleCase {
         cure: Message::as_entered(at.to_string()),
         try_minutes: 5.0,
         job: None,
+        caution: None,
     };
     let suspects: Vec<Suspect> = (0..5).map(|at| suspect(at, draw.below(30))).collect();
     let covers = ["seat", "tank"].map(|id| Cover {
@@ -135,6 +136,7 @@ fn two_suspects(check: impl Fn(&str, f64, &[&str], bool) -> Check) -> TroubleCas
         cure: Message::as_entered(id),
         try_minutes: 5.0,
         job: None,
+        caution: None,
     };
     TroubleCase {
         name: Message::as_entered("two"),

@@ -14,13 +14,14 @@
 use layshaft_wire::wire;
 
 use super::Verdict;
+use super::equipped::not_there;
 use super::message::InspectionMessage;
-use super::pack::{Equipment, Item};
+use super::pack::Item;
 use super::verdict::{self, Said};
 use super::written::built_in;
 use crate::message::Message;
 use crate::quantity::{Derived, Source};
-use crate::record::{AnswerWord, Bike, BrakeKind, Identity, ItemAnswer, JobLink, JobReason, job_for};
+use crate::record::{AnswerWord, Bike, Identity, ItemAnswer, JobLink, JobReason, job_for};
 use crate::units::Unit;
 
 /// An item with its verdict and the reason.
@@ -44,6 +45,8 @@ pub struct ItemVerdict {
     pub source: Source,
     /// The job that puts it right, or did so last.
     pub job: Option<JobLink>,
+    /// The bike answers it by itself: it has no such thing. Who knows better answers it all the same.
+    pub by_itself: bool,
 }
 
 /// Judges an item of the pack with the id `pack` from the bike's answers and its derived quantities.
@@ -68,8 +71,11 @@ pub fn judge_item(bike: &Bike, derived: &Derived, pack: &str, item: &Item) -> It
     let (answer, elsewhere) = answer_to(bike, pack, item);
     let reason = JobReason::Item { pack: pack.to_owned(), item: item.id.clone() };
     let job = job_for(&bike.jobs, &reason);
-    let by_itself = || if answer.is_some_and(says_something) { None } else { not_there(bike, item) };
-    let said = match not_asked(&bike.identity, item).or_else(by_itself) {
+    let rule = not_asked(&bike.identity, item);
+    let answered = rule.is_some() || answer.is_some_and(says_something);
+    let not_there = if answered { None } else { not_there(bike, item) };
+    let by_itself = not_there.is_some();
+    let said = match rule.or(not_there) {
         Some(reason) => Said::new(Verdict::DoesNotApply, reason),
         None => {
             let mut said = verdict::of_answer(item, answer, derived);
@@ -95,6 +101,7 @@ pub fn judge_item(bike: &Bike, derived: &Derived, pack: &str, item: &Item) -> It
         unconfirmed: item.is_unconfirmed(),
         source: item.source.clone(),
         job,
+        by_itself,
     }
 }
 
@@ -128,16 +135,6 @@ fn answer_to<'a>(bike: &'a Bike, pack: &str, item: &Item) -> (Option<&'a ItemAns
 /// Whether an answer says more than that nobody looked.
 fn says_something(answer: &ItemAnswer) -> bool {
     answer.value.is_some() || answer.word.as_ref().is_some_and(|word| *word != AnswerWord::NotChecked)
-}
-
-/// Why the item cannot be asked of this machine, as far as its brakes are known. Who knows better answers it all the same.
-fn not_there(bike: &Bike, item: &Item) -> Option<InspectionMessage> {
-    let brakes = [&bike.fitted.front_brake, &bike.fitted.rear_brake];
-    let both = |kind: BrakeKind| brakes.iter().all(|brake| brake.brake.as_ref() == Some(&kind));
-    match item.only_with.as_ref()? {
-        Equipment::HydraulicBrake => both(BrakeKind::Drum).then_some(InspectionMessage::NoHydraulicBrake),
-        Equipment::MechanicalBrake => both(BrakeKind::Disc).then_some(InspectionMessage::NoMechanicalBrake),
-    }
 }
 
 /// Why the item is not asked of this machine, when it is not. An unknown year or displacement asks.

@@ -4,7 +4,7 @@ use super::*;
 use crate::inspection::pack::{Limit, Measure};
 use crate::inspection::written::packs;
 use crate::quantity::{Judgement, Quantity, Standing};
-use crate::record::AnswerWord;
+use crate::record::{AnswerWord, BrakeKind, Equipment};
 use crate::units::Unit;
 
 use AnswerWord::{DoesNotApply as WordDoesNotApply, Good, NotChecked, NotGood};

@@ -4,6 +4,7 @@
 //! its derived quantities; [`readiness`] folds the verdicts. Not knowing is never a pass, anywhere on the way.
 
 mod answer;
+mod equipped;
 mod judge;
 mod message;
 mod pack;

@@ -6,6 +6,7 @@
 use layshaft_wire::wire;
 
 use crate::quantity::{Source, Standing};
+use crate::record::Equipment;
 use crate::units::Unit;
 
 /// How a value is judged.
@@ -38,15 +39,6 @@ pub enum Measure {
         /// Limit.
         limit: Limit,
     },
-}
-
-/// What a machine must have for an item to be asked of it.
-#[wire]
-pub enum Equipment {
-    /// A brake with fluid: a disc.
-    HydraulicBrake,
-    /// A brake on a cable or a rod: a drum.
-    MechanicalBrake,
 }
 
 /// One thing that is inspected.

@@ -9,7 +9,6 @@ use std::sync::OnceLock;
 use serde::Deserialize;
 
 use super::message::PackMessage;
-use super::pack::Equipment;
 use super::{Item, Limit, Measure, Pack};
 use crate::bounds;
 use crate::check;
@@ -17,6 +16,7 @@ use crate::content::Content;
 use crate::error::Refused;
 use crate::message::{FieldMessage, Message};
 use crate::quantity::{Source, Standing};
+use crate::record::Equipment;
 use crate::units::Unit;
 
 #[derive(Deserialize)]

@@ -22,8 +22,8 @@ pub(crate) use message::{
     PlanWaitMessage,
 };
 pub use outlook::{
-    Holder, HolderKind, LaterOfTwo, LognormalQuantile, Odds, OddsPoint, Spread, ToOrder, TriangularQuantile, latest_of,
-    lognormal_quantile, triangular_quantile,
+    Arrival, Holder, HolderKind, LaterOfTwo, LognormalQuantile, Odds, OddsPoint, Spread, ToOrder, TriangularQuantile,
+    arrival, latest_of, lognormal_quantile, triangular_quantile,
 };
 pub use page::{DayMark, Offer, PlanAnswer, PlanAsk, Supposed, Supposition, plan_answer};
 pub use search::{PreviousOrder, rcpsp};

@@ -124,6 +124,7 @@ const FILES: [&str; 56] = [
     "front-tyre-tube",
     "rear-tyre-tube",
     "chain-sprockets",
+    "chain-slack",
     "master-cylinder-swap",
     "brake-hose",
     "brake-bleed",

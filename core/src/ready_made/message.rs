@@ -2,6 +2,49 @@
 
 use layshaft_wire::message;
 
+use crate::record::End;
+
+/// What was found and asks for work.
+#[message("remedied")]
+pub(crate) enum Remedied {
+    /// A chain too slack or too tight.
+    ChainSlack,
+    /// A chain of uneven pitch.
+    ChainTightSpot,
+    /// A chain that is longer than it was.
+    ChainWear,
+    /// A chain with too many or too few links.
+    ChainLength,
+    /// Chain and sprockets that do not go together.
+    ChainSize,
+    /// A speedometer that reads wrong.
+    Speedometer,
+    /// Voltages beside their limits.
+    Charging,
+    /// A lighting coil that suits its lamps badly.
+    LightingCoil,
+    /// Current with the key off.
+    Drain,
+    /// A cell unlike the others.
+    BatteryCell,
+    /// More load than output.
+    Balance,
+    /// Indicators that flash wrong.
+    Indicators,
+    /// A lamp that does not belong there.
+    Lamp,
+    /// Wires, earths, fuses.
+    Wiring,
+    /// A tyre that may not go on.
+    Tyre { end: End },
+    /// Fluid to be renewed.
+    BrakeFluid,
+    /// Shoes or cam of a drum.
+    BrakeShoes { end: End },
+    /// A brake that stops too little.
+    Brake { end: End },
+}
+
 /// Where ready-made figures come from.
 #[message("ready-made-source")]
 pub(crate) enum ReadyMadeSource {

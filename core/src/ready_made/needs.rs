@@ -2,7 +2,7 @@
 
 use layshaft_wire::wire;
 
-use crate::record::{Bike, Delivery, Drive, Part, Wheel};
+use crate::record::{Bike, Brake, BrakeKind, Delivery, Drive, Part, Spec, Wheel};
 
 /// Where on the bike the size of a part is known.
 #[wire]
@@ -21,6 +21,16 @@ pub enum SizeOf {
     GearboxSprocket,
     /// The sprocket at the wheel.
     WheelSprocket,
+    /// The cable of a brake; none where both are discs.
+    BrakeCable,
+    /// Brake fluid.
+    BrakeFluid,
+    /// The bore of the master cylinder.
+    MasterCylinder,
+    /// The pistons of the caliper.
+    CaliperPistons,
+    /// The drum in which the shoes run.
+    DrumShoes,
 }
 
 /// A part that a ready-made job asks for.
@@ -32,6 +42,8 @@ pub struct NeededPart {
     pub title: String,
     /// Where its size is known.
     pub size: Option<SizeOf>,
+    /// What to read off or measure before it is ordered, where the bike does not know the size.
+    pub ask: String,
 }
 
 impl NeededPart {
@@ -39,15 +51,26 @@ impl NeededPart {
     /// its owner says better: without any time to come there would be no ready date.
     pub fn part(&self, bike: &Bike) -> Part {
         let size = self.size.and_then(|size| size.on(bike));
-        Part { title: self.title.clone(), size, delivery: Some(Delivery::usual()), ..Part::default() }
+        // Whoever orders it without a size orders the wrong one.
+        let note = size.is_none().then(|| self.ask.clone());
+        Part { title: self.title.clone(), size, note, delivery: Some(Delivery::usual()), ..Part::default() }
     }
 
-    /// Whether the bike has no use for it: a tube where the tyre runs without.
+    /// Whether another build of the bike takes it in another size.
+    pub fn differs(&self, bike: &Bike, build: &Bike) -> bool {
+        self.size.is_some_and(|size| size.on(bike) != size.on(build))
+    }
+
+    /// Whether the bike has no use for it: a tube where the tyre runs without, a cable where both brakes are discs.
     pub fn is_idle_on(&self, bike: &Bike) -> bool {
         let without = |wheel: &Wheel| wheel.tube == Some(false);
         match self.size {
             Some(SizeOf::FrontTube) => without(&bike.fitted.front_wheel),
             Some(SizeOf::RearTube) => without(&bike.fitted.rear_wheel),
+            Some(SizeOf::BrakeCable) => {
+                let Spec { front_brake, rear_brake, .. } = &bike.fitted;
+                [front_brake, rear_brake].iter().all(|brake| brake.brake == Some(BrakeKind::Disc))
+            }
             _ => false,
         }
     }
@@ -80,8 +103,30 @@ impl SizeOf {
             }
             Self::GearboxSprocket => sprocket(drive, drive.front_teeth),
             Self::WheelSprocket => sprocket(drive, drive.rear_teeth),
+            Self::BrakeCable => None,
+            Self::BrakeFluid => alike(bike, |brake| brake.fluid.map(|grade| grade.name().to_owned())),
+            Self::MasterCylinder => alike(bike, |brake| Some(millimetres(brake.master_mm?))),
+            Self::CaliperPistons => alike(bike, |brake| Some(millimetres(brake.piston_mm?))),
+            Self::DrumShoes => {
+                let drum = |brake: &Brake| brake.brake == Some(BrakeKind::Drum);
+                alike(bike, |brake| brake.rotor_mm.filter(|_| drum(brake)).map(millimetres))
+            }
         }
     }
+}
+
+/// What the brakes of the bike know, where it is one thing: of two sizes nobody knows which one is meant.
+fn alike(bike: &Bike, known: impl Fn(&Brake) -> Option<String>) -> Option<String> {
+    let front = known(&bike.fitted.front_brake);
+    let rear = known(&bike.fitted.rear_brake);
+    match (front, rear) {
+        (Some(front), Some(rear)) => (front == rear).then_some(front),
+        (front, rear) => front.or(rear),
+    }
+}
+
+fn millimetres(value: f64) -> String {
+    format!("{value} mm")
 }
 
 /// A tube goes by the tyre that it lies in.

@@ -5,7 +5,7 @@ use layshaft_wire::wire;
 use crate::bounds;
 use crate::check;
 use crate::error::Refused;
-use crate::message::FieldMessage;
+use crate::message::{FieldMessage, choices};
 
 /// What cools the engine.
 #[wire(stored)]
@@ -32,6 +32,48 @@ pub enum Starter {
     Kick,
     /// A motor, with a kick starter beside it or without.
     Electric,
+}
+
+/// What a machine has or has not, and what rules ask of those alone that have it.
+#[wire(stored)]
+pub enum Equipment {
+    /// A brake with fluid: a disc.
+    HydraulicBrake,
+    /// A brake on a cable or a rod: a drum.
+    MechanicalBrake,
+    /// Anti-lock brakes.
+    AntiLock,
+    /// Indicators.
+    Indicators,
+    /// A speedometer.
+    Speedometer,
+    /// A battery.
+    Battery,
+    /// Mirrors.
+    Mirrors,
+    /// A side stand.
+    SideStand,
+    /// A seat and rests for a passenger.
+    PassengerSeat,
+    /// An engine with four strokes.
+    FourStroke,
+}
+
+choices! { Equipment; }
+
+impl Equipment {
+    /// Whether the owner alone can say that it is not there: nothing else on the bike tells.
+    pub fn is_said(self) -> bool {
+        matches!(
+            self,
+            Self::AntiLock
+                | Self::Indicators
+                | Self::Speedometer
+                | Self::Mirrors
+                | Self::SideStand
+                | Self::PassengerSeat
+        )
+    }
 }
 
 /// Name, papers and the few figures that rules depend on.
@@ -69,6 +111,8 @@ pub struct Identity {
     pub pack: Option<String>,
     /// Day on which the owner hopes to have it inspected, `YYYY-MM-DD`.
     pub hoped_for: Option<String>,
+    /// What it does not have, as its owner says.
+    pub without: Vec<Equipment>,
     /// Everything about this bike is invented.
     #[wire(default)]
     pub invented: bool,

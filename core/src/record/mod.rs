@@ -44,15 +44,15 @@ pub use spec::{
 };
 pub(crate) use spec::{SpecMessage, power_in_order};
 pub use work::{
-    Air, BenchTime, DayHours, DayOff, Delivery, ExtraTime, Job, JobLink, JobPlace, JobReason, JobState, Part,
-    PartState, Span, SpotTaken, Stage, Step, StepAsk, Tightening, Wait, WorkSpot, job_for,
+    Air, BenchTime, ChangeKind, DayHours, DayOff, Delivery, ExtraTime, Job, JobLink, JobPlace, JobReason, JobState,
+    Part, PartState, Span, SpotTaken, Stage, Step, StepAsk, Tightening, Wait, WorkSpot, job_for,
 };
 pub(crate) use work::{JobMessage, jobs_with, spans_in_order};
 
 pub use assemble::{Bike, assemble, key_of, laid_over, reassemble, slot};
 pub use away::{CAN_BE_PUT_AWAY, PutAwayCard, put_away};
 pub use card::{FieldCard, RecordCard, record_cards};
-pub use identity::{Cooling, Identity, Starter, Strokes};
+pub use identity::{Cooling, Equipment, Identity, Starter, Strokes};
 pub use list::KINDS;
 pub use photo::{PHOTO_MEDIA, PHOTO_MOST_BYTES, Photo};
 pub use place::Place;

@@ -5,6 +5,21 @@ use layshaft_wire::message;
 use crate::message::{List, Measure};
 use crate::record::End;
 
+/// A change that is wanted.
+#[message("ripple-change")]
+pub(crate) enum RippleChange {
+    /// Other sprockets.
+    Sprockets,
+    /// Another consumer.
+    Consumer { name: String },
+    /// Other parts in a brake.
+    Brake { end: End },
+    /// Flasher, pilots, load resistors.
+    Flasher,
+    /// Tyre, tube or rim.
+    Tyre { end: End },
+}
+
 /// A proposal in words.
 #[message("ripple")]
 pub(crate) enum RippleMessage {

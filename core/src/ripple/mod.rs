@@ -3,6 +3,8 @@
 pub(crate) mod message;
 mod page;
 mod proposal;
+mod wanted;
 
 pub use page::{ItemShift, RippleAnswer, RippleAsk, Shift, ripple_answer};
 pub use proposal::{Proposal, propose};
+pub use wanted::{change_job, change_name, reason_of};

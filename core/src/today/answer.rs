@@ -11,7 +11,7 @@ use crate::error::Refused;
 use crate::events::{Due, since};
 use crate::inspection::{InspectionAsk, Readiness, Verdict, inspection_answer};
 use crate::message::Message;
-use crate::plan::Scheduled;
+use crate::plan::{Arrival, Scheduled, arrival};
 use crate::record::{Bike, JobState, Part, PartState};
 use crate::time::Moment;
 
@@ -31,6 +31,8 @@ pub struct PartDue {
     pub id: String,
     /// The part.
     pub part: Part,
+    /// When it comes.
+    pub arrival: Option<Arrival>,
 }
 
 /// The page that the app opens with.
@@ -82,7 +84,7 @@ pub fn today_answer(
         cures: running_cures(bike, moment),
         processes: running_processes(bike, moment),
         while_away: ask.last_seen_ms.map(|seen_ms| since(bike, rows, seen_ms, moment)).unwrap_or_default(),
-        parts_due: parts_due(bike),
+        parts_due: parts_due(bike, moment),
         readiness: readiness_today(bike),
         not_said: not_said(bike),
         jobs_done: rows.iter().map(|row| u32::from(row.state == JobState::Done)).sum(),
@@ -91,14 +93,14 @@ pub fn today_answer(
 }
 
 /// Parts that are ordered, the first to come first; those without a day last.
-fn parts_due(bike: &Bike) -> Vec<PartDue> {
+fn parts_due(bike: &Bike, moment: &Moment) -> Vec<PartDue> {
     let mut due: Vec<PartDue> = bike
         .parts
         .iter()
         .filter(|(_, part)| part.state == PartState::Ordered)
-        .map(|(id, part)| PartDue { id: id.clone(), part: part.clone() })
+        .map(|(id, part)| PartDue { id: id.clone(), part: part.clone(), arrival: arrival(part, moment) })
         .collect();
-    due.sort_by_key(|due| (due.part.expected.is_none(), due.part.expected.clone()));
+    due.sort_by_key(|due| (due.arrival.is_none(), due.arrival.as_ref().map(|arrival| arrival.likely.clone())));
     due
 }
 

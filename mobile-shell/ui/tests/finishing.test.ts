@@ -6,7 +6,7 @@ import { finishCommand, freshFinishing, partsToFit } from '../src/parts/finish/f
 
 const liner = { name: 'Liner' } as Product;
 const job = { ...blankJob(1), title: 'Line the tank', parts: ['seal', 'funnel', 'tap'] };
-const part = (id: string, more: object = {}): PartCard => ({ id, part: { title: id, state: 'here', ...more } });
+const part = (id: string, more: object = {}): PartCard => ({ id, part: { title: id, state: 'here', reasons: [], ...more } });
 
 test('no time is said before somebody says it, and what was said before stands there', () => {
   expect(freshFinishing({ ...job, begunMs: 0 }, []).minutes).toBeNull();

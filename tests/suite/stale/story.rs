@@ -60,6 +60,13 @@ fn puts_right(bench: &Bench, id: &str) -> String {
     items.into_iter().find(|item| item.item.id == id).unwrap().job.unwrap().job
 }
 
+/// The job that puts a finding right.
+fn works_on(bench: &Bench, code: &str) -> String {
+    let ask = json!({ "reasons": [{ "kind": "finding", "code": code }] });
+    let found = bench.found(&serde_json::from_value(ask).unwrap(), &at(NOW)).unwrap().found;
+    found[0].job.clone().unwrap().job
+}
+
 /// The value of the bike that lost a concurrent edit.
 fn rival(bench: &Bench) -> Value {
     let rival = bench.bike(&BareAsk {}, &at(NOW)).unwrap().rivals.remove(0);
@@ -194,7 +201,7 @@ pub const STORY: &[Turn] = &[
         json!({ "kind": "addJob", "job": job(bench, "sprockets", own) })
     }),
     ("addReadyMade", |_| json!({ "kind": "addReadyMade", "readyMade": "tank-drain" })),
-    ("addPackage", |_| json!({ "kind": "addPackage", "package": "tyres-and-chain" })),
+    ("addPackages", |_| json!({ "kind": "addPackages", "packages": ["tyres-and-chain"] })),
     (
         "changeJob",
         |bench| json!({ "kind": "changeJob", "id": "addJob", "job": job(bench, "addJob", json!({ "title": "Wax the new chain", "splittable": true })) }),
@@ -251,6 +258,16 @@ pub const STORY: &[Turn] = &[
     ("startProcess-3", |bench| json!({ "kind": "startProcess", "process": process(bench, 2, None) })),
     ("endProcess", |_| json!({ "kind": "endProcess", "process": "startProcess-2" })),
     ("noteClimate", |_| json!({ "kind": "noteClimate", "fromMs": NOW - HOUR, "celsius": 19.0, "humidity": 55.0 })),
+    ("putRight-3", |_| json!({ "kind": "putRight", "reason": { "kind": "finding", "code": "chain.worn-out" } })),
+    ("finishJob-4", |bench| json!({ "kind": "finishJob", "id": works_on(bench, "chain.worn-out") })),
+    (
+        "wantPart",
+        |_| json!({ "kind": "wantPart", "reason": { "kind": "finding", "code": "speedometer.reads-low" }, "title": "Corrector" }),
+    ),
+    (
+        "putRight-4",
+        |_| json!({ "kind": "putRight", "reason": { "kind": "change", "change": "consumer", "slot": "indicators" } }),
+    ),
     (
         "takeReading",
         |_| json!({ "kind": "takeReading", "reading": { "what": "chain.elongation", "value": 1.2, "unit": "percent" } }),

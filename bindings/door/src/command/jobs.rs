@@ -3,6 +3,7 @@
 use layshaft_core::record::{
     Air, Job, JobPlace, JobReason, JobState, Product, SpotTaken, Stage, StayPlace, Step, Wait,
 };
+use layshaft_core::ripple::Proposal;
 use layshaft_wire::wire;
 
 /// Adds a job.
@@ -97,16 +98,29 @@ pub struct AddReadyMade {
 pub struct PutRight {
     /// What was found.
     pub reason: JobReason,
-    /// What the job is called where no ready-made one is known; left out: as what was found.
+    /// What the job is called where no ready-made one is known; left out: as what was found. What is too long for a title is
+    /// cut between two words.
+    pub title: Option<String>,
+    /// For a change that was tried: the proposals. Its parts come in the sizes that they ask for.
+    pub proposals: Vec<Proposal>,
+}
+
+/// Puts the part for what was found on the list: those of the ready-made job where there is one that suits, else a plain one.
+/// The job for it waits for them, where it is there and not done.
+#[wire]
+pub struct WantPart {
+    /// What was found.
+    pub reason: JobReason,
+    /// What the part is called where no ready-made job names one; left out: as what was found.
     pub title: Option<String>,
 }
 
-/// Adds every job of a package that suits the bike and is not in its plan.
+/// Adds every job of some packages that suits the bike and is not in its plan, each job once.
 #[wire]
-pub struct AddPackage {
-    /// Its id.
-    pub package: String,
-    /// Ready-made jobs of it, by their ids, that are not added; left out: none.
+pub struct AddPackages {
+    /// Their ids.
+    pub packages: Vec<String>,
+    /// Ready-made jobs of them, by their ids, that are not added; left out: none.
     pub leave_out: Option<Vec<String>>,
 }
 

@@ -111,7 +111,8 @@ pub fn taken_back(mut search: FaultSearch) -> Result<FaultSearch, Refused> {
     }
 }
 
-/// The search with its end, and what was learned. A cure that is not named is refused: whoever reads it later would learn nothing.
+/// The search with its end, and what was learned. A cure that is not named is refused, and so is an end without a word where no
+/// question was answered: whoever reads it later would learn nothing.
 pub fn closed(
     search: FaultSearch,
     closing: &FaultClosing,
@@ -127,6 +128,13 @@ pub fn closed(
     };
     let learned = match learned.map(str::trim).filter(|said| !said.is_empty()) {
         Some(said) => Some(check::check_text("learned", FaultsMessage::FieldLearned, said, 600)?),
+        None if search.evidence.is_empty() => {
+            return Err(Refused::Missing {
+                field: "learned".to_owned(),
+                label: FaultsMessage::FieldLearned.into(),
+                help: FaultsMessage::SayWhatWasLearned.into(),
+            });
+        }
         None => None,
     };
     Ok(FaultSearch { closed_ms: Some(now_ms), closing: Some(closing), learned, ..search })

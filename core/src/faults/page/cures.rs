@@ -30,6 +30,8 @@ pub struct CureWork {
     pub ready_made: Option<String>,
     /// Hands-on time, minutes: judgement.
     pub minutes: f64,
+    /// A caution at the work.
+    pub caution: Option<String>,
 }
 
 /// The cures that a search points at now: the one that it has settled on, else those to try, in their order.
@@ -61,6 +63,7 @@ pub fn cure_work(bike: &Bike, search: &str, suspect: &str) -> Result<CureWork, R
     let case = case_of(bike, search_of(bike, search)?)?;
     let found = case.suspects.into_iter().find(|known| known.id == suspect);
     let unknown = || Refused::Unknown { what: FaultsMessage::WhatSuspect.into(), id: suspect.to_owned() };
-    let Suspect { cure, job, try_minutes, .. } = found.ok_or_else(unknown)?;
-    Ok(CureWork { cure, ready_made: job, minutes: try_minutes })
+    let Suspect { cure, job, try_minutes, caution, .. } = found.ok_or_else(unknown)?;
+    let caution = caution.and_then(|caution| caution.entered().map(str::to_owned));
+    Ok(CureWork { cure, ready_made: job, minutes: try_minutes, caution })
 }

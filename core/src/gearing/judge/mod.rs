@@ -27,4 +27,4 @@ pub(crate) use tight_spot::{on_tight_spot, tight_spot};
 pub(crate) use train::gear_train;
 pub use train::{GearLine, GearTrain};
 pub use wear::{ELONGATION_READING, WearLimit, WearRule, large_sprocket_limit};
-pub(crate) use wear::{judge_wear, noted_elongation, wear_limits};
+pub(crate) use wear::{judge_wear, noted_elongation, to_measure_again, wear_limits};

@@ -10,7 +10,8 @@ use crate::error::Refused;
 use crate::gearing::message::{ChainWearMessage, GearingSource};
 use crate::message::Message;
 use crate::quantity::{Judgement, Source, Standing};
-use crate::record::{Bike, Drive};
+use crate::ready_made::done_after;
+use crate::record::{Bike, Drive, JobLink};
 use crate::units::Unit;
 
 /// Whose limit it is.
@@ -92,13 +93,20 @@ pub(crate) fn wear_limits(drive: &Drive, asked: Option<f64>) -> Result<Vec<WearL
 /// Mark of a reading that keeps an elongation, per cent.
 pub const ELONGATION_READING: &str = "chain.elongation";
 
-/// The elongation that was noted last on a bike, per cent; none where none was.
+/// The elongation that was noted last on a bike, per cent; none where none was, or where the chain was seen to since.
 pub(crate) fn noted_elongation(bike: &Bike) -> Option<f64> {
     let noted = bike
         .readings
         .values()
         .filter(|reading| reading.what == ELONGATION_READING && matches!(reading.unit, None | Some(Unit::Percent)));
-    noted.max_by_key(|reading| reading.taken_ms).map(|reading| reading.value).filter(|percent| percent.is_finite())
+    let done_ms = done_after(bike, ELONGATION_READING).and_then(|job| job.done_ms);
+    let last = noted.max_by_key(|reading| reading.taken_ms).filter(|reading| reading.taken_ms >= done_ms)?;
+    Some(last.value).filter(|percent| percent.is_finite())
+}
+
+/// The job that was done on the chain since it was measured.
+pub(crate) fn to_measure_again(bike: &Bike) -> Option<JobLink> {
+    done_after(bike, ELONGATION_READING).filter(|_| noted_elongation(bike).is_none())
 }
 
 /// Whether a chain is worn out. The owner's limit decides where there is one. Else: fine below the least of the common ones,

@@ -47,6 +47,8 @@ pub(crate) enum ChainWearMessage {
     NotMeasured,
     /// Nothing measured, as a finding.
     Unknown,
+    /// A job was done on the chain since it was measured.
+    MeasureAgain { job: String },
     /// Worn out.
     WornOut { percent: Measure, why: Message },
     /// Perhaps worn out.

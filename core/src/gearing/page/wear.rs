@@ -9,7 +9,7 @@ use crate::gearing::formulas::{
 };
 use crate::gearing::judge::{
     Axle, TightSpot, WearLimit, WearRule, WornPosition, judge_wear, links_of, noted_elongation, on_tight_spot, teeth,
-    tight_spot, wear_limits, worn_position, worn_positions,
+    tight_spot, to_measure_again, wear_limits, worn_position, worn_positions,
 };
 use crate::gearing::message::{ChainWearMessage, GearingRefused, GearingWorking};
 use crate::message::Message;
@@ -109,7 +109,7 @@ pub fn chain_wear_answer(bike: &Bike, ask: &ChainWearAsk) -> Result<ChainWearAns
     let tight_spot = tight_spot(drive, &ask.slack_mm, (ask.chain_slack_from_mm, ask.chain_slack_to_mm))?;
     let positions = positions(drive, size, percent, &limits)?;
 
-    let mut findings: Vec<Finding> = on_wear(percent, judgement, &why).into_iter().collect();
+    let mut findings: Vec<Finding> = on_wear(bike, percent, judgement, &why).into_iter().collect();
     findings.extend(tight_spot.as_ref().and_then(on_tight_spot));
     findings.extend(positions.first().filter(|_| percent.is_some()).and_then(on_end));
     let pitch_mm = dimensions.pitch_mm;
@@ -187,9 +187,13 @@ fn positions(
     Ok(positions)
 }
 
-fn on_wear(percent: Option<f64>, judgement: Judgement, why: &Message) -> Option<Finding> {
+fn on_wear(bike: &Bike, percent: Option<f64>, judgement: Judgement, why: &Message) -> Option<Finding> {
     let Some(percent) = percent else {
-        return Some(Finding::new(FindingCode::ChainWearUnknown, Weight::Note, ChainWearMessage::Unknown));
+        let said = match to_measure_again(bike) {
+            Some(done) => ChainWearMessage::MeasureAgain { job: done.title },
+            None => ChainWearMessage::Unknown,
+        };
+        return Some(Finding::new(FindingCode::ChainWearUnknown, Weight::Note, said));
     };
     let (longer, why) = (Unit::Percent.of(percent), why.clone());
     let (code, weight, said) = match judgement {

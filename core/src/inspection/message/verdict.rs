@@ -3,6 +3,7 @@
 use layshaft_wire::message;
 
 use crate::message::{Measure, Message};
+use crate::record::Equipment;
 
 /// A sentence of the inspection, or how a value lies against a limit.
 #[message("inspection")]
@@ -31,6 +32,16 @@ pub(crate) enum InspectionMessage {
     NoHydraulicBrake,
     /// Both brakes are discs.
     NoMechanicalBrake,
+    /// Both brakes are drums.
+    NoAntiLock,
+    /// The supply has no battery.
+    NoBattery,
+    /// The engine has two strokes.
+    TwoStroke,
+    /// The lamps are entered, and none is an indicator.
+    NoIndicators,
+    /// What the owner says that the bike does not have.
+    NotFitted { equipment: Equipment },
     /// The answer was given in the walk-through of another place.
     AnsweredElsewhere { place: String },
     /// Asked though the year is not known.

@@ -21,6 +21,7 @@ fn verdict(verdict: Verdict, stopper: bool) -> ItemVerdict {
         derived_value: None,
         unconfirmed: false,
         job: None,
+        by_itself: false,
     }
 }
 

@@ -1,5 +1,6 @@
 //! How sure the ready date is: the plan is lived through many times, each time with other parcels and hands-on times.
 
+mod arrival;
 mod dates;
 mod delivery;
 mod distribution;
@@ -8,6 +9,7 @@ mod monte_carlo;
 mod order_first;
 mod simulated_run;
 
+pub use arrival::{Arrival, arrival};
 pub use delivery::{LaterOfTwo, LognormalQuantile, TriangularQuantile};
 pub use distribution::{Spread, latest_of, lognormal_quantile, triangular_quantile};
 pub use drivers::{Holder, HolderKind};

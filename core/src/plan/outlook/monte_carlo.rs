@@ -208,13 +208,17 @@ fn work_ms(task: &Task, minutes: f64) -> i64 {
     (drawn.round() as i64).max(1) * GRAIN_MS
 }
 
-/// The morning on which a parcel comes; tomorrow's at the earliest, as it is not here today.
+/// The morning on which a parcel comes.
 fn arrival_ms(delivery: &Delivery, moment: &Moment, share: f64) -> i64 {
+    moment.zone.instant_of(arrival_day(delivery, moment, share), MORNING_MINUTE)
+}
+
+/// The day on which a parcel comes; tomorrow at the earliest, as it is not here today.
+pub(super) fn arrival_day(delivery: &Delivery, moment: &Moment, share: f64) -> Day {
     let today = moment.zone.day_at(moment.at_ms());
     let ordered = delivery.ordered.as_deref().and_then(Day::read).unwrap_or(today);
     let days = delivery.spread().quantile(share).clamp(delivery.least_days, LONGEST_DAYS);
-    let day = ordered.plus(days.round() as i64).max(today.plus(1));
-    moment.zone.instant_of(day, MORNING_MINUTE)
+    ordered.plus(days.round() as i64).max(today.plus(1))
 }
 
 #[cfg(test)]

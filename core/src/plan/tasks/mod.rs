@@ -13,7 +13,7 @@ mod waits;
 
 pub(crate) use cycles::cycles;
 pub(crate) use limits::{at_most_ms, limit_missed};
-pub(crate) use needs::{MORNING_MINUTE, Needs, minutes_left, missing};
+pub(crate) use needs::{MORNING_MINUTE, Needs, likely_day, minutes_left, missing};
 pub(crate) use painting::give_up_windows;
 pub(crate) use resources::{Freed, Takes};
 pub(crate) use running::Running;

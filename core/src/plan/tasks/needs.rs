@@ -180,7 +180,7 @@ impl Task<'_> {
 }
 
 /// The day on which a part comes as a rule, where only its delivery is known.
-fn likely_day(part: &Part, moment: &Moment) -> Option<Day> {
+pub(crate) fn likely_day(part: &Part, moment: &Moment) -> Option<Day> {
     let delivery = part.delivery.as_ref()?;
     let ordered = delivery.ordered.as_deref().and_then(Day::read);
     Some(ordered.unwrap_or(moment.zone.day_at(moment.at_ms())).plus(delivery.likely_days.round() as i64))

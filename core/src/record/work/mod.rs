@@ -17,5 +17,5 @@ pub use link::{JobLink, job_for};
 pub(crate) use message::JobMessage;
 pub(super) use order::closed_up;
 pub use part::{Delivery, Part, PartState};
-pub use reason::JobReason;
+pub use reason::{ChangeKind, JobReason};
 pub use tightening::Tightening;

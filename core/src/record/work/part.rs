@@ -3,6 +3,7 @@
 use layshaft_wire::wire;
 
 use super::message::JobMessage;
+use super::reason::JobReason;
 use crate::bounds;
 use crate::check;
 use crate::error::Refused;
@@ -67,9 +68,16 @@ pub struct Part {
     pub tool: Option<bool>,
     /// Its size as the trade writes it: `3.25-18`, `428 × 118`.
     pub size: Option<String>,
+    /// What it puts right.
+    pub reasons: Vec<JobReason>,
 }
 
 impl Part {
+    /// Whether it is wanted and not ordered yet.
+    pub fn is_to_order(&self) -> bool {
+        self.state == PartState::Wanted
+    }
+
     /// The part with its title trimmed, or the first field that cannot be accepted.
     pub fn checked(mut self) -> Result<Self, Refused> {
         self.title = check::check_title("title", FieldMessage::Part, &self.title)?;

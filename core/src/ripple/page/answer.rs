@@ -12,6 +12,7 @@ use crate::quantity::{Derived, Finding, FindingCode, Judgement, Quantity};
 use crate::record::Bike;
 use crate::ripple::message::RippleMessage;
 use crate::ripple::proposal::propose;
+use crate::ripple::wanted::reason_of;
 
 /// Relative change below which a quantity counts as unchanged: rounding, not a ripple.
 const SAME: f64 = 1e-9;
@@ -33,6 +34,7 @@ pub fn ripple_answer(bike: &Bike, ask: &RippleAsk) -> Result<RippleAnswer, Refus
         new_findings: new_findings(&before, &after),
         items: item_shifts(bike, &before, &after),
         follows: follows(&bike.fitted, &proposed).into_iter().map(Into::into).collect(),
+        changes: ask.proposals.iter().map(reason_of).collect(),
     })
 }
 

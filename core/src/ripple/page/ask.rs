@@ -4,6 +4,7 @@ use layshaft_wire::wire;
 
 use crate::message::Message;
 use crate::quantity::{Finding, Quantity};
+use crate::record::JobReason;
 use crate::ripple::proposal::Proposal;
 
 /// One quantity before and after.
@@ -56,4 +57,6 @@ pub struct RippleAnswer {
     pub items: Vec<ItemShift>,
     /// Parts and jobs that follow, one sentence each.
     pub follows: Vec<Message>,
+    /// What each proposal is kept under, where a job makes it; in their order.
+    pub changes: Vec<JobReason>,
 }

@@ -3,16 +3,17 @@
 mod coats;
 mod placing;
 mod put_right;
+mod want_part;
 
-use layshaft_core::error::{Refusal, Refused};
-use layshaft_core::message::Message;
+use layshaft_core::error::{Code, Refusal, Refused};
+use layshaft_core::message::{List, ListStyle, Message};
 use layshaft_core::ready_made::{OfferState, PackageJob, PackageOffer, package_offers, ready_made};
 
 use self::placing::Placing;
 use crate::Bench;
 use crate::act::{Act, Call};
 use crate::bench::unknown;
-use crate::command::{AddPackage, AddReadyMade};
+use crate::command::{AddPackages, AddReadyMade};
 use crate::message::DoorMessage;
 use crate::write::Writing;
 
@@ -30,15 +31,12 @@ impl Act for AddReadyMade {
     }
 }
 
-impl Act for AddPackage {
+impl Act for AddPackages {
     /// Adds what suits and is not there yet, in one transaction.
     fn write(&self, bench: &Bench, call: &Call) -> Result<Writing, Refusal> {
         bench.open_bike_id()?;
-        let offers = package_offers(&bench.bike);
-        let Some(package) = offers.into_iter().find(|offer| offer.id == self.package) else {
-            return Err(unknown_in("package", DoorMessage::WhatPackage, &self.package));
-        };
-        let wanted = self.wanted(&package)?;
+        let packages = self.named(package_offers(&bench.bike))?;
+        let wanted = self.wanted(&packages)?;
         let known = ready_made();
         let mut placing = Placing::among(&bench.bike, &known);
         for found in known.iter().filter(|ready| wanted.contains(&ready.id.as_str())) {
@@ -49,20 +47,34 @@ impl Act for AddPackage {
     }
 }
 
-impl AddPackage {
+impl AddPackages {
+    /// The packages that are meant, or which of them is not there.
+    fn named(&self, offers: Vec<PackageOffer>) -> Result<Vec<PackageOffer>, Refusal> {
+        let unknown = self.packages.iter().find(|id| offers.iter().all(|offer| offer.id != **id));
+        match (unknown, self.packages.is_empty()) {
+            (Some(id), _) => Err(unknown_in("packages", DoorMessage::WhatPackage, id)),
+            (None, true) => Err(Refusal {
+                field: Some("packages".to_owned()),
+                ..Refusal::new(Code::Missing, DoorMessage::NoPackageNamed)
+            }),
+            _ => Ok(offers.into_iter().filter(|offer| self.packages.contains(&offer.id)).collect()),
+        }
+    }
+
     /// The jobs that are left to be added, or why there are none.
-    fn wanted<'a>(&self, package: &'a PackageOffer) -> Result<Vec<&'a str>, Refusal> {
+    fn wanted<'a>(&self, packages: &'a [PackageOffer]) -> Result<Vec<&'a str>, Refusal> {
         let leave_out = self.leave_out.as_deref().unwrap_or_default();
-        if let Some(stray) = leave_out.iter().find(|id| package.jobs.iter().all(|job| job.id != **id)) {
+        let all = || packages.iter().flat_map(|package| &package.jobs);
+        if let Some(stray) = leave_out.iter().find(|id| all().all(|job| job.id != **id)) {
             return Err(unknown_in("leaveOut", DoorMessage::WhatPackageJob, stray));
         }
-        let offered: Vec<&PackageJob> = package.jobs.iter().filter(|job| job.state == OfferState::Offered).collect();
+        let offered: Vec<&PackageJob> = all().filter(|job| job.state == OfferState::Offered).collect();
         let wanted: Vec<&str> =
             offered.iter().map(|job| job.id.as_str()).filter(|id| !leave_out.iter().any(|left| left == id)).collect();
-        let title = package.title.clone();
+        let titles = || List(ListStyle::And, packages.iter().map(|one| Message::as_entered(&one.title)).collect());
         let (field, reason) = match (offered.is_empty(), wanted.is_empty()) {
-            (true, _) => ("package", DoorMessage::PackageIsThere { package: title }),
-            (_, true) => ("leaveOut", DoorMessage::PackageLeftOut { package: title }),
+            (true, _) => ("packages", DoorMessage::PackageIsThere { packages: titles() }),
+            (_, true) => ("leaveOut", DoorMessage::PackageLeftOut { packages: titles() }),
             _ => return Ok(wanted),
         };
         Err(Refused::Conflict { field: field.to_owned(), reason: reason.into() }.into())

@@ -50,7 +50,8 @@ impl<'a> Placing<'a> {
                 self.behind.entry(mark).or_default().push(id.clone());
             }
         }
-        let parts = self.parts_for(&id, found);
+        let mut parts = found.job.parts.clone();
+        parts.extend(self.parts_for(&id, found));
         let job = Job { rank: last_rank(&self.jobs), after, parts, ..found.job.clone() };
         self.jobs.insert(id.clone(), job);
         if let Some(plan) = found.coats.first().and_then(|plan| process_plan(plan)) {
@@ -70,10 +71,15 @@ impl<'a> Placing<'a> {
         let mut ids = Vec::new();
         for need in found.needs.iter().filter(|need| !need.is_idle_on(self.bike)) {
             let same = |part: &Part| part.title == need.title && part.state != PartState::Fitted;
-            let there = self.bike.parts.iter().find(|(_, part)| same(part)).map(|(id, _)| id.clone());
+            let listed = self.bike.parts.iter().chain(self.parts.iter().map(|(id, part)| (id, part)));
+            let there = { listed }.find(|(_, part)| same(part)).map(|(id, _)| id.clone());
+            if there.as_ref().is_some_and(|there| found.job.parts.contains(there)) {
+                continue;
+            }
             ids.push(there.unwrap_or_else(|| {
                 let new = format!("{id}-{}", need.id);
-                self.parts.push((new.clone(), need.part(self.bike)));
+                let reasons = found.job.reasons.clone();
+                self.parts.push((new.clone(), Part { reasons, ..need.part(self.bike) }));
                 new
             }));
         }
@@ -107,10 +113,7 @@ impl<'a> Placing<'a> {
         let behind = self.behind.iter();
         notes.extend(behind.filter_map(|(id, before)| self.now_follows(id, &before.iter().collect::<Vec<_>>())));
         if !self.parts.is_empty() {
-            let titles = self.parts.iter().map(|(_, part)| match &part.size {
-                Some(size) => DoorMessage::PartWithSize { part: part.title.clone(), size: size.clone() }.into(),
-                None => Message::as_entered(&part.title),
-            });
+            let titles = self.parts.iter().map(|(_, part)| with_size(part));
             notes.push(DoorMessage::PartsWanted { parts: List(ListStyle::And, titles.collect()) }.into());
         }
         notes
@@ -140,5 +143,13 @@ impl<'a> Placing<'a> {
             writing.extend(change(bench, &id, |job: Job| Job { after: [job.after, before].concat(), ..job })?);
         }
         Ok(writing)
+    }
+}
+
+/// A part as a note names it, with its size where that is known.
+pub(super) fn with_size(part: &Part) -> Message {
+    match &part.size {
+        Some(size) => DoorMessage::PartWithSize { part: part.title.clone(), size: size.clone() }.into(),
+        None => Message::as_entered(&part.title),
     }
 }

@@ -7,7 +7,7 @@ export const blankSupply = (): Supply => ({ output: [] });
 export const blankBrake = (): Brake => ({});
 export const blankFluid = (): Fluid => ({ name: '' });
 export const blankConsumer = (): Consumer => ({ name: '', watts: 0, count: 1 });
-export const blankPart = (): Part => ({ title: '', state: 'wanted' });
+export const blankPart = (): Part => ({ title: '', state: 'wanted', reasons: [] });
 
 export const blankJob = (rank: number): Job => ({
   title: '',
