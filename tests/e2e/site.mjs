@@ -7,8 +7,7 @@ import { cpSync, mkdirSync, mkdtempSync, readFileSync, rmSync, writeFileSync } f
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { fileURLToPath } from 'node:url';
-import { chromium } from 'playwright';
-import { args, executablePath, phone } from './lib/browser.mjs';
+import { switchOn } from './lib/browser.mjs';
 import { goTo, press, settled } from './lib/steps.mjs';
 
 const HOST = process.env.LAYSHAFT_HOST;
@@ -47,6 +46,8 @@ const trusted = join(home, '.pki/nssdb');
 mkdirSync(trusted, { recursive: true });
 execFileSync('certutil', ['-d', `sql:${trusted}`, '-N', '--empty-password'], quiet);
 execFileSync('certutil', ['-d', `sql:${trusted}`, '-A', '-t', 'C,,', '-n', 'layshaft', '-i', cert], quiet);
+// The browser trusts what lies under its home.
+process.env.HOME = home;
 writeFileSync(
   join(home, 'nginx.conf'),
   `daemon off; user root; pid ${home}/pid; error_log stderr; worker_processes 1; events {}
@@ -72,8 +73,6 @@ async function hostUp() {
   }
   return () => new Promise((end) => (nginx.exitCode === null && nginx.signalCode === null ? nginx.on('exit', end).kill() : end()));
 }
-
-const switchOn = () => chromium.launchPersistentContext(profile, { ...phone, executablePath, args, env: { ...process.env, HOME: home } });
 
 /** Puts another version on the host: the same pages with another sentence in the one that opens, and what the worker keeps. */
 function publish(sentence, changeWorker = (text) => text) {
@@ -105,8 +104,8 @@ try {
   assert.doesNotMatch(check, /uncompressed/);
   said('nginx, set up by the file in the folder, passes check-site');
 
-  context = await switchOn();
-  let page = context.pages()[0];
+  let page;
+  ({ context, page } = await switchOn(profile));
   await page.goto(address);
   assert.equal(await page.evaluate(() => isSecureContext), true);
   await press(page, 'Start my bike');
@@ -125,8 +124,7 @@ try {
   await settled(page);
   await bikeIsThere(page);
   await context.close();
-  context = await switchOn();
-  page = context.pages()[0];
+  ({ context, page } = await switchOn(profile));
   await page.goto(address);
   await settled(page);
   await bikeIsThere(page);
