@@ -6,7 +6,9 @@ use layshaft_core::record::{
     Component, Consumer, ConsumerRole, FlasherKind, Identity, Indication, LightSource, PilotFitting, Side, Supply, Use,
 };
 use layshaft_door::Bench;
-use layshaft_door::command::{FitConsumer, RecordConsumer, RecordIndication, RecordSupply, StartBike};
+use layshaft_door::command::{
+    DemoBike, FitConsumer, LoadDemo, RecordConsumer, RecordIndication, RecordSupply, StartBike,
+};
 use layshaft_door::query::{BareAsk, LoadAsk};
 
 use crate::{English, SATURDAY, act, at};
@@ -130,4 +132,29 @@ fn a_standard_role_is_refused_where_the_fitted_bike_has_it() {
     let refusal = act(&mut bench, standard, SATURDAY).unwrap_err();
     assert_eq!(refusal.field.as_deref(), Some("role"));
     assert!(refusal.message.english().contains("“New horn”"), "{}", refusal.message.english());
+}
+
+#[test]
+fn a_lamp_of_another_voltage_is_refused_at_its_field_in_words() {
+    let mut bench = Bench::in_memory().unwrap();
+    act(&mut bench, LoadDemo { demo: Some(DemoBike::OrrinWren50) }, SATURDAY).unwrap();
+    let usual = bench.usual_consumers(&BareAsk {}, &at(SATURDAY)).unwrap();
+    assert!(usual.types.iter().all(|card| card.system_volts == 6.0) && usual.types.len() > 12);
+    let lamp = |test_volts| Consumer {
+        name: "Tail lamp".to_owned(),
+        role: Some(ConsumerRole::Tail),
+        watts: 5.0,
+        count: 1,
+        used: Some(Use::Lights),
+        source: Some(LightSource::Filament),
+        test_volts: Some(test_volts),
+        ..Consumer::default()
+    };
+    let record =
+        |test_volts| RecordConsumer { side: Side::Standard, id: Some("tail".to_owned()), consumer: lamp(test_volts) };
+    let refusal = act(&mut bench, record(13.5), SATURDAY).unwrap_err();
+    assert_eq!(refusal.field.as_deref(), Some("testVolts"));
+    let said = refusal.message.english();
+    assert!(said.contains("13.5 V") && said.contains("bike of 6 V"), "{said}");
+    act(&mut bench, record(6.75), SATURDAY).unwrap();
 }

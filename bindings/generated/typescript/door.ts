@@ -5500,7 +5500,11 @@ export type LampCap = "ba9s" | "ba15s" | "ba15d" | "bau15s" | "bay15d" | "ba20d"
  */
 export type LampCard = { 
 /**
- * Type as it stands on the box, second filament apart: `P21/5W 5`.
+ * What tells it from every other.
+ */
+id: string, 
+/**
+ * Type as it stands on the box, second filament apart: `P21/5W tail`.
  */
 lamp: string, 
 /**
@@ -5508,7 +5512,11 @@ lamp: string,
  */
 cap: LampCap, 
 /**
- * Watts as marked, at 12 V.
+ * Nominal voltage of the system that it is made for, volts.
+ */
+systemVolts: number, 
+/**
+ * Watts as marked, at that voltage.
  */
 markedWatts: number, 
 /**
@@ -5520,9 +5528,9 @@ watts: number,
  */
 testVolts: number, 
 /**
- * Light at the test voltage, lumens.
+ * Light at the test voltage, lumens, where it is known.
  */
-lumens: number, 
+lumens?: number | null, 
 /**
  * Where the figures come from.
  */
@@ -11184,6 +11192,10 @@ export type UsualAnswer = {
  * One for each role, in the order in which a bike is walked round.
  */
 consumers: Array<UsualConsumer>, 
+/**
+ * Types of filament lamps for the voltage of the bike.
+ */
+types: Array<LampCard>, 
 /**
  * Where the figures come from.
  */

@@ -129,8 +129,23 @@ const CIRCUITS: &[Field] = &[
     need("elements", Names),
 ];
 
+const LAMPS: &[Field] = &[need(
+    "lamp",
+    List(&[
+        need("id", Data),
+        need("lamp", Word),
+        need("cap", Data),
+        need("systemVolts", Data),
+        need("markedWatts", Data),
+        need("watts", Data),
+        may("lumens", Data),
+        need("testVolts", Data),
+        need("standing", Data),
+    ]),
+)];
+
 /// Every kind.
-pub(crate) const KINDS: [Kind; 8] = [
+pub(crate) const KINDS: [Kind; 9] = [
     Kind { id: "jobs", folder: "jobs", fields: JOB },
     Kind { id: "endings", folder: "jobs/endings", fields: &[STEPS] },
     Kind { id: "packages", folder: "packages", fields: PACKAGE },
@@ -138,6 +153,7 @@ pub(crate) const KINDS: [Kind; 8] = [
     Kind { id: "knowledge", folder: "knowledge", fields: KNOWLEDGE },
     Kind { id: "products", folder: "products", fields: PRODUCT },
     Kind { id: "processes", folder: "processes", fields: PROCESS },
+    Kind { id: "lamps", folder: "lamps", fields: LAMPS },
     Kind { id: "circuits", folder: "circuits", fields: CIRCUITS },
 ];
 

@@ -15,6 +15,10 @@ pub(crate) enum ElectricalSource {
     LampDirective { lamp: String },
     /// The sheet of a lamp in the regulation.
     LampRegulation { lamp: String },
+    /// A sheet as somebody quotes it.
+    LampQuoted { lamp: String },
+    /// A lamp without a sheet.
+    LampUsual { lamp: String },
     /// Caps of lamps by type.
     Caps,
     /// Currents that add up.
@@ -68,6 +72,8 @@ pub(crate) enum ElectricalMessage {
     CapKeptApart,
     /// A stronger lamp behind much the same flange.
     CapStronger,
+    /// A lamp for another voltage than the bike has.
+    LampOtherVoltage { made: Measure, system: Measure },
     /// How a load resistor is mounted.
     ResistorMounting,
     /// There is no load to make up.

@@ -1,6 +1,7 @@
 //! Recording the standard and the fitted spec.
 
 use layshaft_core::changes::{Edit, Fields, Record, edits, read};
+use layshaft_core::electrical::check_lamp_volts;
 use layshaft_core::error::{Refusal, Refused};
 use layshaft_core::record::{Brake, Consumer, Drive, End, Fluid, Indication, Side, Spec, Supply, Wheel};
 
@@ -49,9 +50,10 @@ pub(super) fn recorded<R: Record>(bench: &Bench, side: Side, slot: &str, new: &R
     Ok(edits)
 }
 
-/// Refuses a role that another consumer of the spec has, or of which another is a part, and a count that the role cannot have.
+/// Refuses a lamp of another voltage, a role that another consumer of the spec has, or of which another is a part, and a count that the role cannot have.
 pub(super) fn check_role(spec: &Spec, slot: &str, consumer: &Consumer) -> Result<(), Refused> {
     consumer.check_count_of_role()?;
+    check_lamp_volts(&spec.supply, consumer)?;
     let Some(role) = consumer.role else { return Ok(()) };
     let mut others = spec.consumers.iter().filter(|other| other.id != slot);
     match others.find(|other| other.consumer.role.is_some_and(|taken| taken.excludes(role))) {

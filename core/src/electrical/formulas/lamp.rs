@@ -3,71 +3,115 @@
 //! Method: filament current `I ~ V^0.55`, watts `V^1.55`, light `V^3.4`, life `V^-13` (Fink and Beaty, *Standard Handbook
 //! for Electrical Engineers*, 11th edition, page 22-8, second hand); LED lamps hold watts and light by their driver.
 
+use std::sync::OnceLock;
+
 use layshaft_wire::wire;
+use serde::Deserialize;
 
 use super::load::{consumer_watts, lamp_watts};
 use super::sources::filament_law;
 use crate::bounds;
-use crate::electrical::message::ElectricalSource;
+use crate::content::Content;
+use crate::electrical::message::{ElectricalMessage, ElectricalSource};
+use crate::error::Refused;
 use crate::quantity::{Source, Standing};
 use crate::quantity::{formula, within};
-use crate::record::{Consumer, LampCap, LightSource};
+use crate::record::{Consumer, LampCap, LightSource, Supply};
+use crate::units::Unit;
 
 /// Light of a filament goes with this power of its voltage.
 const LIGHT: f64 = 3.4;
 /// Life of a filament goes with this power of its voltage; 12 to 16 are given, 13 is usual.
 const LIFE: f64 = -13.0;
 
+/// Test voltage of a lamp against the nominal voltage of its system, least and most: 13.5 V of 12 V, with room for LED lamps that are
+/// rated at 12 V or at 14.4 V. Our judgement.
+const OF_THE_SYSTEM: (f64, f64) = (0.8, 1.35);
+
 /// A type of filament lamp.
 #[wire]
 pub struct LampCard {
-    /// Type as it stands on the box, second filament apart: `P21/5W 5`.
+    /// What tells it from every other.
+    pub id: String,
+    /// Type as it stands on the box, second filament apart: `P21/5W tail`.
     pub lamp: String,
     /// Cap.
     pub cap: LampCap,
-    /// Watts as marked, at 12 V.
+    /// Nominal voltage of the system that it is made for, volts.
+    pub system_volts: f64,
+    /// Watts as marked, at that voltage.
     pub marked_watts: f64,
     /// Watts at the test voltage.
     pub watts: f64,
     /// Test voltage, volts.
     pub test_volts: f64,
-    /// Light at the test voltage, lumens.
-    pub lumens: f64,
+    /// Light at the test voltage, lumens, where it is known.
+    pub lumens: Option<f64>,
     /// Where the figures come from.
     pub source: Source,
 }
 
-/// Types: name, cap, watts as marked, watts and lumens at the test voltage, test voltage, whether the sheet was seen.
-const LAMPS: [(&str, LampCap, f64, f64, f64, f64, bool); 15] = [
-    ("P21/5W stop", LampCap::Bay15d, 21.0, 25.0, 440.0, 13.5, true),
-    ("P21/5W tail", LampCap::Bay15d, 5.0, 6.0, 35.0, 13.5, true),
-    ("P21W", LampCap::Ba15s, 21.0, 25.0, 460.0, 13.5, false),
-    ("PY21W", LampCap::Bau15s, 21.0, 25.0, 280.0, 13.5, false),
-    ("R10W", LampCap::Ba15s, 10.0, 10.0, 125.0, 13.5, false),
-    ("RY10W", LampCap::Bau15s, 10.0, 10.0, 75.0, 13.5, false),
-    ("R5W", LampCap::Ba15s, 5.0, 5.0, 50.0, 13.5, false),
-    ("T4W", LampCap::Ba9s, 4.0, 4.0, 35.0, 13.5, false),
-    ("W5W", LampCap::W2d, 5.0, 5.0, 50.0, 13.5, false),
-    ("W3W", LampCap::W2d, 3.0, 3.0, 22.0, 13.5, false),
-    ("C5W", LampCap::Sv8, 5.0, 5.0, 45.0, 13.5, false),
-    ("HS1 main", LampCap::Px43t, 35.0, 35.0, 825.0, 13.2, false),
-    ("HS1 dipped", LampCap::Px43t, 35.0, 35.0, 525.0, 13.2, false),
-    ("HS2", LampCap::Px13s, 15.0, 15.0, 320.0, 13.5, true),
-    ("H4 main", LampCap::P43t, 60.0, 75.0, 1650.0, 13.2, false),
-];
+/// A line of `fixtures/lamps`.
+#[derive(Clone, Deserialize)]
+#[serde(rename_all = "camelCase")]
+struct Line {
+    id: String,
+    lamp: String,
+    cap: LampCap,
+    system_volts: f64,
+    marked_watts: f64,
+    watts: f64,
+    lumens: Option<f64>,
+    test_volts: f64,
+    standing: Standing,
+}
 
-/// The types of filament lamps that are known here.
-pub fn lamp_cards() -> Vec<LampCard> {
-    let card =
-        |(lamp, cap, marked_watts, watts, lumens, test_volts, seen): (&str, LampCap, f64, f64, f64, f64, bool)| {
-            let source = if seen {
-                Source::new(ElectricalSource::LampDirective { lamp: lamp.to_owned() }, Standing::Seen)
-            } else {
-                Source::new(ElectricalSource::LampRegulation { lamp: lamp.to_owned() }, Standing::Memory)
-            };
-            LampCard { lamp: lamp.to_owned(), cap, marked_watts, watts, test_volts, lumens, source }
+#[derive(Clone, Default, Deserialize)]
+struct Lines {
+    lamp: Vec<Line>,
+}
+
+impl Line {
+    fn card(self) -> LampCard {
+        let lamp = self.lamp.clone();
+        let said = match self.standing {
+            Standing::Seen => ElectricalSource::LampDirective { lamp },
+            Standing::SecondHand => ElectricalSource::LampQuoted { lamp },
+            Standing::CommonPractice => ElectricalSource::LampUsual { lamp },
+            _ => ElectricalSource::LampRegulation { lamp },
         };
-    LAMPS.into_iter().map(card).collect()
+        let source = Source::new(said, self.standing);
+        let Self { id, lamp, cap, system_volts, marked_watts, watts, lumens, test_volts, .. } = self;
+        LampCard { id, lamp, cap, system_volts, marked_watts, watts, test_volts, lumens, source }
+    }
+}
+
+/// The types of filament lamps that are known here for a system voltage: those of 6 V below 9 V, half way, else those of 12 V.
+///
+/// ```
+/// use layshaft_core::electrical::lamp_cards;
+/// assert!(lamp_cards(6.0).iter().all(|card| card.test_volts < 9.0));
+/// assert!(lamp_cards(12.0).iter().any(|card| card.lamp == "P21W"));
+/// ```
+pub fn lamp_cards(system_volts: f64) -> Vec<LampCard> {
+    static LINES: OnceLock<Vec<Line>> = OnceLock::new();
+    // A file that cannot be read is left out; a test holds that it can.
+    let read = || Content::in_use().file::<Lines>("lamps", "filament").unwrap_or_default().lamp;
+    let six = |volts: f64| volts < 9.0;
+    let lines = LINES.get_or_init(read).iter();
+    lines.filter(|line| six(line.system_volts) == six(system_volts)).cloned().map(Line::card).collect()
+}
+
+/// Refuses a lamp that is made for another voltage than the bike has: twice of it burns out at once, half of it glows.
+pub fn check_lamp_volts(supply: &Supply, lamp: &Consumer) -> Result<(), Refused> {
+    let is_lamp = matches!(lamp.source, Some(LightSource::Filament | LightSource::Led));
+    let Some((system, test)) = supply.system_volts.zip(lamp.test_volts).filter(|_| is_lamp) else { return Ok(()) };
+    let (least, most) = OF_THE_SYSTEM;
+    if (least * system..=most * system).contains(&test) {
+        return Ok(());
+    }
+    let reason = ElectricalMessage::LampOtherVoltage { made: Unit::Volt.of(test), system: Unit::Volt.of(system) };
+    Err(Refused::Conflict { field: "testVolts".to_owned(), reason: reason.into() })
 }
 
 /// Light of a filament lamp off its test voltage, lumens.
@@ -196,9 +240,29 @@ mod tests {
 
     #[test]
     fn rated_and_test_watts_of_the_seen_sheets_agree_with_the_lamp_law() {
-        for card in lamp_cards().iter().filter(|card| card.lamp.starts_with("P21/5W")) {
-            let at_12 = lamp_watts(card.watts, card.test_volts, 12.0);
-            assert!((at_12 - card.marked_watts).abs() < 0.2, "{}: {at_12}", card.lamp);
+        let both = [lamp_cards(12.0), lamp_cards(6.0)].concat();
+        for card in both.iter().filter(|card| card.lamp.starts_with("P21")) {
+            let marked = lamp_watts(card.watts, card.test_volts, card.system_volts);
+            assert!((marked - card.marked_watts).abs() < 0.2, "{}: {marked}", card.id);
+        }
+    }
+
+    #[test]
+    fn the_list_of_lamps_is_read_and_each_fits_the_voltage_that_it_is_offered_for() {
+        for system in [6.0, 12.0] {
+            let cards = lamp_cards(system);
+            assert!(cards.len() > 12, "{system}: {}", cards.len());
+            let supply = Supply { system_volts: Some(system), ..Supply::default() };
+            let other = Supply { system_volts: Some(18.0 - system), ..Supply::default() };
+            for card in cards {
+                let lamp = Consumer {
+                    test_volts: Some(card.test_volts),
+                    source: Some(LightSource::Filament),
+                    ..Consumer::default()
+                };
+                assert_eq!(check_lamp_volts(&supply, &lamp), Ok(()), "{}", card.id);
+                assert!(check_lamp_volts(&other, &lamp).is_err(), "{}", card.id);
+            }
         }
     }
 

@@ -40,7 +40,9 @@ pub(crate) use fuse::TIMES;
 pub(crate) use fuse::fuse_source;
 pub use fuse::{BLADE_FUSES, BLOWS_FROM, LeastFuse, TimeBand, fuse_between, fuse_time, least_fuse};
 pub(crate) use lamp::light_source;
-pub use lamp::{LampAtWork, LampCard, LampLight, LampWatts, lamp_at_work, lamp_cards, lamp_life, lamp_lumens};
+pub use lamp::{
+    LampAtWork, LampCard, LampLight, LampWatts, check_lamp_volts, lamp_at_work, lamp_cards, lamp_life, lamp_lumens,
+};
 pub(crate) use load::drawn;
 pub use load::{consumer_watts, indicating_watts, lamp_watts, load_sum, load_watts, share_of_time};
 pub use output::{NominalOutput, balance_speed, drawn_output, nominal_output, output_at};

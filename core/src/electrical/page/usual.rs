@@ -3,7 +3,7 @@
 use layshaft_wire::wire;
 
 use super::message::LoadPageMessage;
-use crate::electrical::Volts;
+use crate::electrical::{LampCard, Volts, lamp_cards};
 use crate::quantity::{Source, Standing};
 use crate::record::{Bike, Consumer, ConsumerRole, LampCap, LightSource, Use};
 
@@ -25,6 +25,8 @@ pub struct UsualConsumer {
 pub struct UsualAnswer {
     /// One for each role, in the order in which a bike is walked round.
     pub consumers: Vec<UsualConsumer>,
+    /// Types of filament lamps for the voltage of the bike.
+    pub types: Vec<LampCard>,
     /// Where the figures come from.
     pub source: Source,
 }
@@ -111,6 +113,7 @@ pub fn usual_answer(bike: &Bike) -> UsualAnswer {
     };
     UsualAnswer {
         consumers: table().into_iter().map(consumer).collect(),
+        types: lamp_cards(volts),
         source: Source::new(LoadPageMessage::SourceUsual, Standing::CommonPractice),
     }
 }

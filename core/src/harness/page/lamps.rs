@@ -186,7 +186,7 @@ pub fn lamp_answer(bike: &Bike, ask: &LampsAsk) -> Result<LampAnswer, Refused> {
         most_per_minute: FLASH_RULE.1,
         counted_per_minute,
         how_to_count: LampsMessage::HowToCount.into(),
-        types: lamp_cards(),
+        types: lamp_cards(Volts::of(&bike.fitted.supply).system),
         findings,
         working,
     })
