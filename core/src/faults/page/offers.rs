@@ -8,6 +8,21 @@ use crate::faults::reach::searchable;
 use crate::message::Message;
 use crate::record::{Bike, BrakeKind, ConsumerRole, Starter, Trouble};
 
+/// Where somebody notices that something is wrong.
+#[wire]
+pub enum NoticedAt {
+    /// The engine: it does not turn, start, or stay cool.
+    Engine,
+    /// A lamp or the horn.
+    Lamps,
+    /// The battery.
+    Battery,
+    /// Lever and pedal.
+    Controls,
+    /// The floor below it.
+    Floor,
+}
+
 /// Trouble that can be searched.
 #[wire]
 pub struct TroubleOffer {
@@ -15,16 +30,29 @@ pub struct TroubleOffer {
     pub trouble: Trouble,
     /// In words.
     pub name: Message,
+    /// Where it is noticed.
+    pub noticed_at: NoticedAt,
     /// Whether the bike has what it is about. What nobody has told counts as there.
     pub suits: bool,
 }
 
 /// Everything that can be searched, in the order in which it is shown.
 pub(super) fn offers(bike: &Bike) -> Vec<TroubleOffer> {
-    let offer = |trouble, name, id: &str| TroubleOffer { trouble, name, suits: suits(bike, id) };
+    let offer =
+        |trouble, name, id: &str| TroubleOffer { trouble, name, noticed_at: noticed_at(id), suits: suits(bike, id) };
     let table = |id: &&str| offer(Trouble::Table { table: (*id).to_owned() }, name_of_table(id), id);
     let circuit = |id: &str| offer(Trouble::Wiring { circuit: id.to_owned(), reworked: None }, name_of_circuit(id), id);
     KNOWLEDGE.iter().map(table).chain(searchable().map(circuit)).collect()
+}
+
+fn noticed_at(id: &str) -> NoticedAt {
+    match id {
+        "charging-weak" | "charging" | "charging-three-phase" => NoticedAt::Battery,
+        "turns-but-does-not-start" | "overheats" | "starter" => NoticedAt::Engine,
+        "brake-lever-spongy" | "clutch-drags" => NoticedAt::Controls,
+        "oil-leak" => NoticedAt::Floor,
+        _ => NoticedAt::Lamps,
+    }
 }
 
 /// Whether the bike has what the trouble is about.
