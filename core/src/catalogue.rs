@@ -14,7 +14,7 @@ use crate::electrical::{
 use crate::error::RefusedMessage;
 use crate::events::{EventMessage, EventsMessage};
 use crate::fasteners::{FastenersWorking, ScrewMessage, ThreadMessage};
-use crate::faults::{CircuitCheckMessage, FaultsMessage, FaultsSource, ReachMessage};
+use crate::faults::{CircuitCheckMessage, FaultsMessage, FaultsNotice, FaultsSource, ReachMessage};
 use crate::fluids::{FillMessage, FluidsWorking, MixMessage};
 use crate::gearing::message::{
     ChainMeshMessage, ChainWearMessage, GearingFinding, GearingMessage, GearingRefused, GearingSource, GearingWorking,
@@ -68,6 +68,7 @@ pub const MESSAGES: &[&[Declared]] = &[
     FastenersWorking::DECLARED,
     FaultMessage::DECLARED,
     FaultsMessage::DECLARED,
+    FaultsNotice::DECLARED,
     FaultsSource::DECLARED,
     FieldMessage::DECLARED,
     FillMessage::DECLARED,

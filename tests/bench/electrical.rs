@@ -145,6 +145,7 @@ fn large_case() -> TroubleCase {
             danger_minutes: 0.0,
             covers: Vec::new(),
             free_look: false,
+            after: Vec::new(),
             caution: None,
             likelihoods: (0..200).map(|_| line(draw(answers as u64) as usize)).collect(),
             metering: None,

@@ -75,7 +75,7 @@ async function transferred() {
 /** Begins a search for a fault in the lighting circuit and gives the address of its question. */
 async function searchInACircuit(page) {
   await goTo(page, '#/numbers/faults');
-  await page.locator('button.row', { hasText: 'Headlamp, tail and instruments' }).first().click();
+  await page.locator('button.row', { hasText: 'Headlamp, tail lamp or dash' }).first().click();
   await page.locator('button.choice').first().waitFor();
   await settled(page);
   return page.evaluate(() => location.hash);

@@ -12,7 +12,10 @@ async function bikeWithTank(page: Page): Promise<string> {
       layshaft: { act: (command: object) => Promise<{ made: string }> };
     };
     await layshaft.act({ kind: 'startBike', identity: { name: 'Own' } });
-    return (await layshaft.act({ kind: 'addReadyMade', readyMade: 'tank-reline' })).made;
+    const { made } = await layshaft.act({ kind: 'addReadyMade', readyMade: 'tank-reline' });
+    // The job waits for its liner kit, which is here.
+    await layshaft.act({ kind: 'recordPart', id: `${made}-liner`, part: { title: 'Liner kit for the tank', state: 'here' } });
+    return made;
   });
   await page.goto('./#/today');
   await page.reload();

@@ -61,11 +61,11 @@ test('a lamp is entered by what it is, and stands on the lamp page, in the circu
 test('the inspection asks drums for no fluid, and an objection counts', async ({ page }) => {
   await barnFind(page);
   await goTo(page, '#/inspect/eu/item/brake.fluid');
-  await expect(page.getByText(/Not asked: both brakes of this bike are drums/)).toBeVisible();
+  await expect(page.getByText(/Not on this bike: both brakes are drums/)).toBeVisible();
   await press(page, 'Not good');
   await page.locator('main[data-page="inspect/eu/item/brake.cylinders"]').waitFor();
   await goTo(page, '#/inspect/eu/item/brake.fluid');
-  await expect(page.getByText(/Not asked: both brakes/)).toHaveCount(0);
+  await expect(page.getByText(/Not on this bike: both brakes/)).toHaveCount(0);
   await goTo(page, '#/inspect/eu/item/brake.controls');
   await press(page, 'Good');
   await page.locator('main[data-page="inspect/eu/item/brake.cables-rods"]').waitFor();

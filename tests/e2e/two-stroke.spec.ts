@@ -39,8 +39,8 @@ test('its form asks for no battery', async ({ page }) => {
 
 test('what the bike does not have stands folded below what can be wrong with it', async ({ page }) => {
   await goTo(page, '#/numbers/faults');
-  await expect(page.getByRole('button', { name: /^Engine turns over but does not start/ })).toBeVisible();
-  const starter = page.getByRole('button', { name: /^Starter with solenoid/ });
+  await expect(page.getByRole('button', { name: /^The engine turns over but does not start/ })).toBeVisible();
+  const starter = page.getByRole('button', { name: /^The starter does not turn/ });
   await expect(starter).toBeHidden();
   await page.getByText(/more, of what this bike does not have/).click();
   await expect(starter).toBeVisible();

@@ -1,6 +1,6 @@
 //! What was found becomes a job in one step, linked both ways, on a bike entered by hand.
 
-use layshaft_core::faults::{KNOWLEDGE, knowledge_case};
+use layshaft_core::faults::{KNOWLEDGE, knowledge_case, next_check};
 use layshaft_core::inspection::{InspectionAsk, ItemVerdict, Verdict, packs};
 use layshaft_core::ready_made::ready_made_job;
 use layshaft_core::record::{
@@ -256,4 +256,40 @@ fn a_plain_job_of_a_cure_carries_the_caution_of_the_cure_at_its_step() {
         }
     }
     assert!(plain > 15, "{plain}");
+}
+
+#[test]
+fn trouble_is_called_by_what_somebody_notices_and_a_check_comes_after_those_that_it_leans_on() {
+    let bench = own_bike();
+    let offers = bench.fault(&FaultAsk { search: None }, &at(SATURDAY)).unwrap().offers;
+    let names: Vec<String> = offers.iter().map(|offer| offer.name.english()).collect();
+    assert!(names.iter().any(|name| name.starts_with("The indicators do not flash")), "{names:?}");
+    for words_of_the_drawing in ["phase", "circuit", "DC"] {
+        assert!(names.iter().all(|name| !name.contains(words_of_the_drawing)), "{names:?}");
+    }
+    let mut leaning = 0;
+    for table in KNOWLEDGE {
+        let case = knowledge_case(table).unwrap();
+        for check in &case.checks {
+            assert!(check.after.iter().all(|id| case.check(id).is_ok()), "{table}: {}", check.id);
+            leaning += u32::from(!check.after.is_empty());
+        }
+        let first = next_check(&case, &[]).unwrap().unwrap();
+        assert!(case.check(&first.check).unwrap().after.is_empty(), "{table}");
+    }
+    assert!(leaning >= 5, "{leaning}");
+
+    let case = knowledge_case("charging-weak").unwrap();
+    let mut evidence: Vec<Evidence> = Vec::new();
+    while let Some(next) = next_check(&case, &evidence).unwrap() {
+        let check = case.check(&next.check).unwrap();
+        for before in &check.after {
+            assert!(evidence.iter().any(|answer| answer.was_done() && answer.check() == before), "{}", check.id);
+        }
+        evidence.push(Evidence::Skipped { check: next.check });
+    }
+    assert!(
+        evidence.iter().all(|answer| !["running-lights", "drop"].contains(&answer.check())),
+        "who skips one skips both"
+    );
 }

@@ -6383,6 +6383,11 @@ fromMs?: number | null, };
 export type NoteExport = Record<symbol, never>;
 
 /**
+ * Where somebody notices that something is wrong.
+ */
+export type NoticedAt = "engine" | "lamps" | "battery" | "controls" | "floor";
+
+/**
  * Torque by the nut factor for a share of the proof load.
  */
 export type NutFactorTorque = { 
@@ -10660,6 +10665,10 @@ trouble: Trouble,
  * In words.
  */
 name: Message, 
+/**
+ * Where it is noticed.
+ */
+noticedAt: NoticedAt, 
 /**
  * Whether the bike has what it is about. What nobody has told counts as there.
  */

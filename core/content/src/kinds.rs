@@ -83,6 +83,7 @@ const CHECK: &[Field] = &[
     may("danger_minutes", Data),
     may("covers", Data),
     may("free_look", Data),
+    may("after", Data),
     may("caution", Text),
     need("otherwise", Data),
     need("under", Data),

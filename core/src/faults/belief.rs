@@ -184,6 +184,7 @@ mod tests {
             danger_minutes: 0.0,
             covers: Vec::new(),
             free_look: false,
+            after: Vec::new(),
             caution: None,
             likelihoods: yes.iter().map(|yes| vec![*yes, 1.0 - yes]).collect(),
             metering: None,

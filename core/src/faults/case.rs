@@ -79,6 +79,8 @@ pub struct Check {
     pub covers: Vec<String>,
     /// Whether it is a look that needs no tool; looks come first.
     pub free_look: bool,
+    /// Ids of the checks that it leans on: it is asked only once they are answered.
+    pub after: Vec<String>,
     /// A short caution to show with it.
     pub caution: Option<Message>,
     /// For each suspect, in their order, the probability of each outcome; each line adds up to 1.

@@ -56,6 +56,8 @@ struct CheckRow {
     covers: Vec<String>,
     #[serde(default)]
     free_look: bool,
+    #[serde(default)]
+    after: Vec<String>,
     caution: Option<String>,
     /// Likelihoods of the outcomes under every suspect that is not named.
     otherwise: Vec<f64>,
@@ -129,6 +131,7 @@ fn read_table(file: TableFile) -> Result<TroubleCase, Refused> {
             danger_minutes: row.danger_minutes,
             covers: row.covers,
             free_look: row.free_look,
+            after: row.after,
             caution: row.caution.map(Message::as_entered),
             metering: None,
         });

@@ -148,3 +148,44 @@ pub(crate) enum FaultsSource {
     /// How likely each fault is.
     Judgement,
 }
+
+/// What somebody notices of a fault in a circuit, in the words in which it is told at the bench.
+#[message("faults-notice")]
+pub(crate) enum FaultsNotice {
+    /// Lamps that stay dark.
+    Lighting,
+    /// A stop lamp.
+    StopLamp,
+    /// Indicators with one pilot.
+    IndicatorsOnePilot,
+    /// Indicators with a pilot on each side.
+    IndicatorsTwoPilots,
+    /// A horn.
+    Horn,
+    /// A neutral lamp.
+    Neutral,
+    /// A starter.
+    Starter,
+    /// A battery that is not charged, by one phase.
+    Charging,
+    /// The same, by three.
+    ChargingThreePhase,
+}
+
+impl FaultsNotice {
+    /// What is noticed of a circuit, by its id.
+    pub(super) fn of_circuit(id: &str) -> Option<Self> {
+        Some(match id {
+            "lighting" => Self::Lighting,
+            "stop-lamp" => Self::StopLamp,
+            "indicators-one-pilot" => Self::IndicatorsOnePilot,
+            "indicators-two-pilots" => Self::IndicatorsTwoPilots,
+            "horn" => Self::Horn,
+            "neutral" => Self::Neutral,
+            "starter" => Self::Starter,
+            "charging" => Self::Charging,
+            "charging-three-phase" => Self::ChargingThreePhase,
+            _ => return None,
+        })
+    }
+}

@@ -24,16 +24,16 @@ mod reach;
 mod trouble;
 
 pub use page::{
-    AnsweredCheck, CureOffer, CureWork, FaultAnswer, FaultAsk, Meaning, Question, SearchCard, SearchState, SearchStop,
-    SettledOn, TroubleOffer, answered, case_of, closed, cure_work, fault_answer, standing, started, taken_back,
-    trouble_name,
+    AnsweredCheck, CureOffer, CureWork, FaultAnswer, FaultAsk, Meaning, NoticedAt, Question, SearchCard, SearchState,
+    SearchStop, SettledOn, TroubleOffer, answered, case_of, closed, cure_work, fault_answer, standing, started,
+    taken_back, trouble_name,
 };
 
 pub use belief::{Belief, beliefs};
 pub use case::{Check, CheckOutcome, Cover, Metering, Suspect, TroubleCase, check_case};
 pub use circuit::{Probe, WiringAsk, wiring_case};
 pub use knowledge::{KNOWLEDGE, knowledge_case};
-pub(crate) use message::{CircuitCheckMessage, FaultsMessage, FaultsSource, ReachMessage};
+pub(crate) use message::{CircuitCheckMessage, FaultsMessage, FaultsNotice, FaultsSource, ReachMessage};
 pub use next::{NextCheck, next_check};
 pub use order::{TryOut, expected_minutes, try_order};
 pub use reach::{circuit_checks, searchable};

@@ -78,7 +78,9 @@ pub fn next_check(case: &TroubleCase, evidence: &[Evidence]) -> Result<Option<Ne
     if cures.settled_share(&at.shares) >= ENOUGH {
         return Ok(None);
     }
-    let open = useful(case, &at);
+    let leaned_on = |id: &String| evidence.iter().any(|answer| answer.was_done() && answer.check() == id);
+    let mut open = useful(case, &at);
+    open.retain(|(check, _)| check.after.iter().all(leaned_on));
     let looks = free_looks(case, &at, &open);
     let chosen = choose(case, &cures, &at, if looks.is_empty() { &open } else { &looks }, &open);
     Ok(chosen.map(|check| NextCheck {
@@ -173,6 +175,7 @@ fn without_the_dead(case: &TroubleCase, cures: &Cures, at: &Position<'_>, open: 
         danger_minutes: check.danger_minutes,
         covers: check.covers.clone(),
         free_look: check.free_look,
+        after: Vec::new(),
         caution: None,
         likelihoods: (check.likelihoods.iter().zip(&at.shares).filter(|(_, share)| live(share)))
             .map(|(line, _)| line.clone())

@@ -55,6 +55,7 @@ fn random_case(draw: &mut Draw) -> TroubleCase {
                 .map(|cover| cover.id.clone())
                 .collect(),
             free_look: false,
+            after: Vec::new(),
             caution: None,
             likelihoods: (0..5)
                 .map(|at| if convicts >> at & 1 == 1 { vec![1.0, 0.0] } else { vec![0.0, 1.0] })
@@ -162,6 +163,7 @@ fn weak_check(id: &str, minutes: f64, covers: &[&str], free_look: bool) -> Check
         danger_minutes: 0.0,
         covers: covers.iter().map(|cover| (*cover).to_owned()).collect(),
         free_look,
+        after: Vec::new(),
         caution: None,
         likelihoods: vec![vec![0.8, 0.2], vec![0.2, 0.8]],
         metering: None,

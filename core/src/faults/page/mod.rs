@@ -8,6 +8,6 @@ mod state;
 
 pub use answer::{FaultAnswer, FaultAsk, SearchCard, answered, closed, fault_answer, started, taken_back};
 pub use cures::{CureOffer, CureWork, cure_work};
-pub use offers::TroubleOffer;
+pub use offers::{NoticedAt, TroubleOffer};
 pub use searched::{case_of, trouble_name};
 pub use state::{AnsweredCheck, Meaning, Question, SearchState, SearchStop, SettledOn, standing};

@@ -9,6 +9,21 @@ use crate::harness::TEMPLATES;
 use crate::message::Message;
 use crate::record::{Bike, BrakeKind, Trouble};
 
+/// Where somebody notices that something is wrong.
+#[wire]
+pub enum NoticedAt {
+    /// The engine: it does not turn, start, or stay cool.
+    Engine,
+    /// A lamp or the horn.
+    Lamps,
+    /// The battery.
+    Battery,
+    /// Lever and pedal.
+    Controls,
+    /// The floor below it.
+    Floor,
+}
+
 /// Trouble that can be searched.
 #[wire]
 pub struct TroubleOffer {
@@ -16,6 +31,8 @@ pub struct TroubleOffer {
     pub trouble: Trouble,
     /// In words.
     pub name: Message,
+    /// Where it is noticed.
+    pub noticed_at: NoticedAt,
     /// Whether the bike has what it is about. What nobody has told counts as there.
     pub suits: bool,
 }
@@ -25,14 +42,26 @@ pub(super) fn offers(bike: &Bike) -> Vec<TroubleOffer> {
     let table = |id: &&str| TroubleOffer {
         trouble: Trouble::Table { table: (*id).to_owned() },
         name: name_of_table(id),
+        noticed_at: noticed_at(id),
         suits: suits(bike, id),
     };
     let circuit = |id: &str| TroubleOffer {
         trouble: Trouble::Wiring { circuit: id.to_owned(), reworked: None },
         name: name_of_circuit(id),
+        noticed_at: noticed_at(id),
         suits: TEMPLATES.iter().any(|template| template.id == id && template.suits(bike)),
     };
     KNOWLEDGE.iter().map(table).chain(searchable().map(circuit)).collect()
+}
+
+fn noticed_at(id: &str) -> NoticedAt {
+    match id {
+        "charging-weak" | "charging" | "charging-three-phase" => NoticedAt::Battery,
+        "turns-but-does-not-start" | "overheats" | "starter" | "ignition-stop" => NoticedAt::Engine,
+        "brake-lever-spongy" | "clutch-drags" => NoticedAt::Controls,
+        "oil-leak" => NoticedAt::Floor,
+        _ => NoticedAt::Lamps,
+    }
 }
 
 /// Whether the bike has what a table is about; a circuit says it of itself.

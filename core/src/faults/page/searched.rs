@@ -5,7 +5,7 @@ use crate::error::Refused;
 use crate::faults::case::TroubleCase;
 use crate::faults::circuit::wiring_case;
 use crate::faults::knowledge::{knowledge_case, knowledge_name};
-use crate::faults::message::FaultsMessage;
+use crate::faults::message::{FaultsMessage, FaultsNotice};
 use crate::faults::reach::circuit_checks;
 use crate::harness::{TEMPLATES, circuit_of};
 use crate::message::Message;
@@ -31,7 +31,11 @@ pub fn trouble_name(search: &FaultSearch) -> Message {
     }
 }
 
+/// A fault in a circuit is called by what somebody notices, not by the drawing.
 pub(super) fn name_of_circuit(id: &str) -> Message {
+    if let Some(notice) = FaultsNotice::of_circuit(id) {
+        return notice.into();
+    }
     Message::as_entered(TEMPLATES.iter().find(|template| template.id == id).map_or(id, |template| template.name()))
 }
 
@@ -55,7 +59,7 @@ pub fn case_of(bike: &Bike, search: &FaultSearch) -> Result<TroubleCase, Refused
             let unknown = || Refused::Unknown { what: FaultsMessage::WhatCircuit.into(), id: circuit.clone() };
             let harness = circuit_of(bike, circuit)?;
             let ask = circuit_checks(circuit, harness, age, reworked.unwrap_or(false)).ok_or_else(unknown)?;
-            wiring_case(&ask)
+            Ok(TroubleCase { name: name_of_circuit(circuit), ..wiring_case(&ask)? })
         }
     }
 }
