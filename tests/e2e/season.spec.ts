@@ -60,7 +60,7 @@ test('three weeks with a 6 V bike with two drums: lamps, paint, parcels, a fault
   await goTo(page, '#/numbers/load');
   await expect(page.getByRole('button', { name: /^Headlamp/ })).toBeVisible();
   await goTo(page, '#/inspect/gb/item/brake.fluid');
-  await expect(page.getByText(/Not asked: both brakes of this bike are drums/)).toBeVisible();
+  await expect(page.getByText(/Not on this bike: both brakes are drums/)).toBeVisible();
 
   // A cold garage: a coat that goes on there is asked about first, and nothing is noted.
   await goTo(page, '#/bike/garage');

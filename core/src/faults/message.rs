@@ -170,21 +170,24 @@ pub(crate) enum FaultsNotice {
     Charging,
     /// The same, by three.
     ChargingThreePhase,
+    /// An engine that the stop switch does not stop, or that has no spark because of it.
+    IgnitionStop,
 }
 
 impl FaultsNotice {
     /// What is noticed of a circuit, by its id.
     pub(super) fn of_circuit(id: &str) -> Option<Self> {
         Some(match id {
-            "lighting" => Self::Lighting,
-            "stop-lamp" => Self::StopLamp,
+            "lighting" | "coil-lighting" => Self::Lighting,
+            "stop-lamp" | "coil-stop-lamp" => Self::StopLamp,
             "indicators-one-pilot" => Self::IndicatorsOnePilot,
             "indicators-two-pilots" => Self::IndicatorsTwoPilots,
-            "horn" => Self::Horn,
+            "horn" | "coil-horn" => Self::Horn,
             "neutral" => Self::Neutral,
             "starter" => Self::Starter,
             "charging" => Self::Charging,
             "charging-three-phase" => Self::ChargingThreePhase,
+            "ignition-stop" => Self::IgnitionStop,
             _ => return None,
         })
     }

@@ -78,7 +78,7 @@ fn electrics(code: FindingCode) -> Option<Known> {
     use FindingCode::*;
     Some(match code {
         ChargingTooHigh | ChargingPattern | ChargingOutside => (Remedied::Charging, Some("charging-check")),
-        CoilBlownLamp | CoilTooBright | CoilTooDim => (Remedied::LightingCoil, Some("charging-check")),
+        CoilTooBright | CoilTooDim => (Remedied::LightingCoil, Some("charging-check")),
         BatteryDrain => (Remedied::Drain, Some("wiring-repair")),
         BatteryCell => (Remedied::BatteryCell, Some("battery-fit")),
         BalanceNever => (Remedied::Balance, None),
