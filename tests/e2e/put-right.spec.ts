@@ -105,7 +105,7 @@ test('a reading beyond its limit becomes a job, a part and a photo, and once the
   await page.getByRole('link', { name: /Part for: Slack of the chain.*wanted/ }).click();
   await expect(page.getByRole('link', { name: /Slack of the chain.*Found on the page on it/ })).toBeVisible();
   await goTo(page, reading);
-  await page.getByRole('button', { name: 'Photos: Slack of the chain' }).click();
+  await page.getByRole('button', { name: 'Keep a photo: Slack of the chain' }).click();
   await expect(page.getByRole('dialog').getByRole('button', { name: 'Photo', exact: true })).toBeVisible();
   await page.getByRole('dialog').getByRole('button', { name: 'Close' }).click();
   await page.getByRole('link', { name: /The job that puts it right/ }).click();
