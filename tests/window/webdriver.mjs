@@ -119,9 +119,13 @@ class Session {
     return value;
   }
 
-  /** Waits until the condition, an expression in the page, holds. */
+  /**
+   * Waits until the condition, an expression in the page, holds. It is asked without a promise: the answer of one is lost for good
+   * when the window turns from its blank page to its own in between.
+   */
   waitFor(condition) {
-    return until(condition, () => this.run(`return Boolean(${condition});`));
+    const ask = () => call(`${this.#address}/execute/sync`, 'POST', { script: `return Boolean(${condition});`, args: [] });
+    return until(condition, ask);
   }
 
   /** Presses the first button whose words match, as soon as it is there. */
