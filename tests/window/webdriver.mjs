@@ -13,6 +13,8 @@ import { fixedClock, forgetClock } from './clock.mjs';
 
 /** How long anything may take before the test gives up, in milliseconds. */
 const PATIENCE = 60_000;
+/** So long one question of many waits for its answer, milliseconds. */
+const ONE_QUESTION = 5_000;
 
 /** A screen that is not there. Xvfb picks a free number and writes it to the pipe when it is ready. */
 export async function startScreen() {
@@ -120,12 +122,16 @@ class Session {
   }
 
   /**
-   * Waits until the condition, an expression in the page, holds. It is asked without a promise: the answer of one is lost for good
-   * when the window turns from its blank page to its own in between.
+   * Waits until the condition, an expression in the page, holds. A question that meets the window just as it turns from its blank
+   * page to its own is never answered, so each is given up after a while and asked again.
    */
   waitFor(condition) {
-    const ask = () => call(`${this.#address}/execute/sync`, 'POST', { script: `return Boolean(${condition});`, args: [] });
-    return until(condition, ask);
+    const ask = () => call(`${this.#address}/execute/sync`, 'POST', { script: `return Boolean(${condition});`, args: [] }, ONE_QUESTION);
+    const unanswered = (error) => {
+      if (error.cause?.name !== 'TimeoutError') throw error;
+      return false;
+    };
+    return until(condition, () => ask().catch(unanswered));
   }
 
   /** Presses the first button whose words match, as soon as it is there. */
@@ -145,11 +151,11 @@ class Session {
   }
 }
 
-async function call(address, method, body) {
+async function call(address, method, body, patience = PATIENCE) {
   const answer = await fetch(address, {
     method,
     body: body === undefined ? undefined : JSON.stringify(body),
-    signal: AbortSignal.timeout(PATIENCE),
+    signal: AbortSignal.timeout(patience),
   }).catch((error) => {
     throw new Error(`${method} ${address}: ${error.message}`, { cause: error });
   });
