@@ -31,4 +31,4 @@ export const forgetClock = ({ pid }) =>
   Promise.all([`faketime_shm_${pid}`, `sem.faketime_sem_${pid}`].map((name) => rm(`/dev/shm/${name}`, { force: true })));
 
 /** What the clock says that the program and its pages read. */
-export const clockOf = (window) => window.run('return Date.now();');
+export const clockOf = (window) => window.read('Date.now()');

@@ -122,16 +122,23 @@ class Session {
   }
 
   /**
-   * Waits until the condition, an expression in the page, holds. A question that meets the window just as it turns from its blank
-   * page to its own is never answered, so each is given up after a while and asked again.
+   * What an expression in the page comes to. A question that meets the window just as it turns from its blank page to its own is
+   * never answered; reading changes nothing, so each is given up after a while and asked again.
    */
+  async read(expression) {
+    const begun = performance.now();
+    for (;;) {
+      try {
+        return await call(`${this.#address}/execute/sync`, 'POST', { script: `return ${expression};`, args: [] }, ONE_QUESTION);
+      } catch (error) {
+        if (error.cause?.name !== 'TimeoutError' || performance.now() > begun + PATIENCE) throw error;
+      }
+    }
+  }
+
+  /** Waits until the condition, an expression in the page, holds. */
   waitFor(condition) {
-    const ask = () => call(`${this.#address}/execute/sync`, 'POST', { script: `return Boolean(${condition});`, args: [] }, ONE_QUESTION);
-    const unanswered = (error) => {
-      if (error.cause?.name !== 'TimeoutError') throw error;
-      return false;
-    };
-    return until(condition, () => ask().catch(unanswered));
+    return until(condition, () => this.read(`Boolean(${condition})`));
   }
 
   /** Presses the first button whose words match, as soon as it is there. */
