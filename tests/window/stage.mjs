@@ -31,8 +31,6 @@ export function stage() {
 export async function inWindow({ screen, home, bus }, use) {
   const window = await openWindow({ app, display: screen.display, home: home.home, bus: bus?.address });
   try {
-    // It begins with a blank page, which is complete too.
-    await window.waitFor(`location.href !== 'about:blank' && document.readyState === 'complete'`);
     const sinceStart = (await clockOf(window)) - START_MS;
     assert.ok(sinceStart >= 0 && sinceStart < HOUR_MS, `the clock of the window is ${sinceStart} ms from its start`);
     return await use(window);

@@ -13,8 +13,9 @@ import { fixedClock, forgetClock } from './clock.mjs';
 
 /** How long anything may take before the test gives up, in milliseconds. */
 const PATIENCE = 60_000;
-/** So long one question of many waits for its answer, milliseconds. */
-const ONE_QUESTION = 5_000;
+/** So long a start waits for each answer, milliseconds, and so often it is made. */
+const START = 20_000;
+const STARTS = 3;
 
 /** A screen that is not there. Xvfb picks a free number and writes it to the pipe when it is ready. */
 export async function startScreen() {
@@ -67,14 +68,32 @@ export async function freshHome() {
   return { home, remove: () => rm(home, { recursive: true, force: true, maxRetries: 20, retryDelay: 100 }) };
 }
 
-/** Opens the program under test and gives a session in its window. */
-export async function openWindow({ app, display, home, bus = 'disabled:' }) {
+/**
+ * Opens the program under test and gives a session in its window, once that shows a page of its own.
+ *
+ * The clock is set by a library that is loaded before all others. Now and then its lock of condition variables stops a process for good
+ * while that starts (seen in `pthread_cond_destroy`, from the first words with the screen). Such a start is ended and made again.
+ */
+export async function openWindow(options) {
+  for (let attempt = 1; ; attempt += 1) {
+    try {
+      return await launch(options);
+    } catch (error) {
+      if (attempt === STARTS || !isUnanswered(error)) throw error;
+      console.log(`the window did not start: attempt ${attempt} of ${STARTS}`);
+    }
+  }
+}
+
+async function launch({ app, display, home, bus = 'disabled:' }) {
   const [port, clock] = await Promise.all([freePort(), fixedClock()]);
   // The program inherits the driver's output: a file, because an orphan would hold a pipe open.
   const log = openSync(join(home, 'window.log'), 'a');
   const driver = spawn('WebKitWebDriver', [`--port=${port}`, '--host=127.0.0.1'], {
     // A file dialog opens in the folder that the program was started in.
     cwd: home,
+    // A group of its own, so that a program that hangs goes with it.
+    detached: true,
     stdio: ['ignore', log, log],
     env: {
       PATH: process.env.PATH,
@@ -90,9 +109,13 @@ export async function openWindow({ app, display, home, bus = 'disabled:' }) {
     const address = `http://127.0.0.1:${port}`;
     await until('the driver answers', () => fetch(`${address}/status`).then((answer) => answer.ok, () => false));
     const capabilities = { alwaysMatch: { 'webkitgtk:browserOptions': { binary: app, args: [] } } };
-    const { sessionId } = await call(`${address}/session`, 'POST', { capabilities });
-    return new Session(`${address}/session/${sessionId}`, driver);
+    const { sessionId } = await call(`${address}/session`, 'POST', { capabilities }, START);
+    const session = new Session(`${address}/session/${sessionId}`, driver);
+    // It begins with a blank page, which is complete too.
+    await until('a page of its own', () => session.read(`location.href !== 'about:blank' && document.readyState === 'complete'`, START));
+    return session;
   } catch (error) {
+    process.kill(-driver.pid, 'SIGKILL');
     await end(driver);
     await forgetClock(driver);
     throw error;
@@ -121,19 +144,9 @@ class Session {
     return value;
   }
 
-  /**
-   * What an expression in the page comes to. A question that meets the window just as it turns from its blank page to its own is
-   * never answered; reading changes nothing, so each is given up after a while and asked again.
-   */
-  async read(expression) {
-    const begun = performance.now();
-    for (;;) {
-      try {
-        return await call(`${this.#address}/execute/sync`, 'POST', { script: `return ${expression};`, args: [] }, ONE_QUESTION);
-      } catch (error) {
-        if (error.cause?.name !== 'TimeoutError' || performance.now() > begun + PATIENCE) throw error;
-      }
-    }
+  /** What an expression in the page comes to. */
+  read(expression, patience = PATIENCE) {
+    return call(`${this.#address}/execute/sync`, 'POST', { script: `return ${expression};`, args: [] }, patience);
   }
 
   /** Waits until the condition, an expression in the page, holds. */
@@ -170,6 +183,8 @@ async function call(address, method, body, patience = PATIENCE) {
   if (!answer.ok) throw new Error(`${method} ${address}: ${value.error}: ${value.message}`);
   return value;
 }
+
+const isUnanswered = (error) => error.cause?.name === 'TimeoutError';
 
 /** Asks again and again until the answer is yes. */
 async function until(what, ask) {
