@@ -1,27 +1,20 @@
 //! A reading beyond its limit, and a change that was tried, become a job or a part in one step, on a bike entered by hand.
 
 use layshaft_core::quantity::FindingCode;
-use layshaft_core::record::{ChainSize, ChangeKind, Drive, End, Identity, JobReason, JobState, Reading, Side, Wheel};
+use layshaft_core::record::{ChangeKind, End, Identity, JobReason, JobState, Reading, Side, Wheel};
 use layshaft_core::ripple::{Proposal, RippleAsk};
 use layshaft_core::units::Unit;
 use layshaft_door::Bench;
 use layshaft_door::command::{FinishJob, PutRight, RecordDrive, RecordWheel, StartBike, TakeReading, Undo, WantPart};
 use layshaft_door::query::{BareAsk, ChainWearAsk, FoundAsk, FoundCard, IdAsk, PartCard};
 
-use crate::{English, HOUR, SATURDAY, act, at};
+use crate::{English, HOUR, SATURDAY, act, at, chain_drive};
 
 fn own_bike() -> Bench {
     let mut bench = Bench::in_memory().unwrap();
     let identity = Identity { name: "Barn find".into(), ..Identity::default() };
     act(&mut bench, StartBike { identity }, SATURDAY).unwrap();
-    let drive = Drive {
-        chain_size: Some(ChainSize::C428),
-        chain_links: Some(118),
-        front_teeth: Some(15),
-        rear_teeth: Some(41),
-        ..Drive::default()
-    };
-    act(&mut bench, RecordDrive { side: Side::Standard, drive }, SATURDAY).unwrap();
+    act(&mut bench, RecordDrive { side: Side::Standard, drive: chain_drive() }, SATURDAY).unwrap();
     bench
 }
 

@@ -37,6 +37,7 @@ mod words;
 
 use layshaft_core::error::Refusal;
 use layshaft_core::message::Message;
+use layshaft_core::record::{ChainSize, Drive};
 use layshaft_core::time::{Moment, Zone, ZoneShift};
 use layshaft_door::command::Outcome;
 use layshaft_door::{Bench, Command, fresh_id};
@@ -75,4 +76,15 @@ impl English for Message {
 /// The folder of the project.
 pub fn root() -> std::path::PathBuf {
     std::path::Path::new(env!("CARGO_MANIFEST_DIR")).parent().unwrap().to_path_buf()
+}
+
+/// A drive with a chain of 428, 15 teeth on 41.
+pub fn chain_drive() -> Drive {
+    Drive {
+        chain_size: Some(ChainSize::C428),
+        chain_links: Some(118),
+        front_teeth: Some(15),
+        rear_teeth: Some(41),
+        ..Drive::default()
+    }
 }

@@ -1,15 +1,13 @@
 //! A ready-made job brings the parts that it asks for onto the list, with the size that the bike knows, and Undo takes both back.
 
-use layshaft_core::record::{
-    Brake, BrakeKind, ChainSize, Drive, End, FluidGrade, Identity, Part, PartState, Side, Wheel,
-};
+use layshaft_core::record::{Brake, BrakeKind, End, FluidGrade, Identity, Part, PartState, Side, Wheel};
 use layshaft_door::Bench;
 use layshaft_door::command::{
     AddPackages, AddReadyMade, Outcome, RecordBrake, RecordDrive, RecordPart, RecordWheel, StartBike, Undo,
 };
 use layshaft_door::query::{BareAsk, IdAsk};
 
-use crate::{English, SATURDAY, act, at};
+use crate::{English, SATURDAY, act, at, chain_drive};
 
 fn own_bike() -> Bench {
     let mut bench = Bench::in_memory().unwrap();
@@ -33,14 +31,7 @@ fn parts(bench: &Bench) -> Vec<(String, PartState, Option<String>)> {
 #[test]
 fn the_parts_of_a_job_come_with_it_in_the_size_of_the_bike_and_go_with_it() {
     let mut bench = own_bike();
-    let drive = Drive {
-        chain_size: Some(ChainSize::C428),
-        chain_links: Some(118),
-        front_teeth: Some(15),
-        rear_teeth: Some(41),
-        ..Drive::default()
-    };
-    act(&mut bench, RecordDrive { side: Side::Standard, drive }, SATURDAY).unwrap();
+    act(&mut bench, RecordDrive { side: Side::Standard, drive: chain_drive() }, SATURDAY).unwrap();
     let added = add(&mut bench, "chain-sprockets");
     let wanted = |title: &str, size: &str| (title.to_owned(), PartState::Wanted, Some(size.to_owned()));
     assert_eq!(

@@ -36,21 +36,15 @@ pub fn start(port: u16) -> Outcome<String> {
 
 /// The same for any folder of pages.
 pub fn start_folder(folder: &Path, port: u16) -> Outcome<String> {
-    serve_in_background(folder, port, None).map(|served| format!("http://localhost:{}/", served.port))
+    serve_in_background(folder, port, None).map(|port| format!("http://localhost:{port}/"))
 }
 
-/// The same, and each file that is handed out is told by its path within the folder.
-pub fn watched(folder: &Path, port: u16, seen: Sender<String>) -> Outcome<Served> {
+/// The same, but it gives the port, and tells each file that is handed out by its path within the folder.
+pub fn watched(folder: &Path, port: u16, seen: Sender<String>) -> Outcome<u16> {
     serve_in_background(folder, port, Some(seen))
 }
 
-/// Where pages are served.
-pub struct Served {
-    /// The port on this machine.
-    pub port: u16,
-}
-
-fn serve_in_background(folder: &Path, port: u16, seen: Option<Sender<String>>) -> Outcome<Served> {
+fn serve_in_background(folder: &Path, port: u16, seen: Option<Sender<String>>) -> Outcome<u16> {
     let folder = at_path(folder, folder.canonicalize())?;
     let listener = TcpListener::bind((Ipv4Addr::LOCALHOST, port)).map_err(|error| {
         Failure(format!(
@@ -66,7 +60,7 @@ fn serve_in_background(folder: &Path, port: u16, seen: Option<Sender<String>>) -
             std::thread::spawn(move || answer(stream, &folder, seen.as_ref()).ok());
         }
     });
-    Ok(Served { port })
+    Ok(port)
 }
 
 fn open_browser(address: &str) {

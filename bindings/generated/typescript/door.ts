@@ -5226,7 +5226,7 @@ tools: Array<JobTool>,
  */
 supplies: Array<string>, 
 /**
- * The coats that it is done in.
+ * The coats that it is done in; none once that paint job was ended.
  */
 process?: ProcessAnswer | null, 
 /**

@@ -35,8 +35,8 @@ fn put(adb: &Adb, pages: &Path, (first, quiet): (Duration, Duration)) -> Outcome
     let wanted = kept_offline(pages)?;
     let all = wanted.len();
     let (seen, asked) = channel();
-    let served = serve::watched(pages, 0, seen)?;
-    adb.lead(&serial, PHONE_PORT, served.port)?;
+    let port = serve::watched(pages, 0, seen)?;
+    adb.lead(&serial, PHONE_PORT, port)?;
     let address = format!("http://localhost:{PHONE_PORT}/");
     let outcome = adb.open(&serial, &address).and_then(|()| {
         println!("\nThe phone opens {address}");

@@ -84,8 +84,7 @@ impl Act for EndProcess {
 
 /// Refuses a clock of its own to a job whose coats are still to come: each coat that is noted starts its clock.
 pub(super) fn check_has_no_coats_to_come(bench: &Bench, job: &str, moment: &Moment) -> Result<(), Refusal> {
-    let to_come = process_of_job(&bench.bike, job, moment).filter(|sheet| sheet.process.ended_ms.is_none());
-    match to_come.and_then(|sheet| sheet.steps.into_iter().find(|step| step.next)) {
+    match process_of_job(&bench.bike, job, moment).and_then(|sheet| sheet.steps.into_iter().find(|step| step.next)) {
         Some(next) => conflict("job", DoorMessage::CoatsToCome { next: next.name }),
         None => Ok(()),
     }

@@ -4,7 +4,7 @@ use crate::coating::formulas::{ClimateLog, Pace, cure_end_ms, when_reached};
 use crate::record::{Bike, Coat, Layer, Process, Product, Stay, laid};
 
 /// The coats of a paint job that are on, each with its step and its id, lowest first.
-pub(crate) type On<'a> = [(usize, &'a String, &'a Coat)];
+pub(crate) type CoatsOn<'a> = [(usize, &'a String, &'a Coat)];
 
 /// Paint at some point of a paint job, laid or foreseen.
 #[derive(Clone)]
@@ -67,7 +67,7 @@ pub(crate) struct Walked<'a> {
 }
 
 /// Goes through the steps from the lowest up, as seen at the “now” of the air: what is to come goes on as early as it may.
-pub(crate) fn walk<'a>(on: &On<'a>, process: &'a Process, climate: &ClimateLog) -> Vec<Walked<'a>> {
+pub(crate) fn walk<'a>(on: &CoatsOn<'a>, process: &'a Process, climate: &ClimateLog) -> Vec<Walked<'a>> {
     let now_ms = climate.now_ms();
     let coat_of = |step: usize| on.iter().rev().find(|(of, _, _)| *of == step);
     let mut walked: Vec<Walked> = Vec::new();

@@ -92,10 +92,10 @@ pub(crate) fn unfinished_processes(bike: &Bike, moment: &Moment) -> Vec<ProcessA
     not_ended(bike, moment).filter(|sheet| sheet.state != ProcessState::Cured).collect()
 }
 
-/// The coats of a job: those that are not ended, else those that were last.
+/// The coats that a job is done in; none once that paint job was ended.
 pub fn process_of_job(bike: &Bike, job: &str, moment: &Moment) -> Option<ProcessAnswer> {
-    let of_it = bike.processes.iter().filter(|(_, process)| process.job.as_deref() == Some(job));
-    let (id, process) = of_it.max_by_key(|(_, process)| (process.ended_ms.is_none(), process.ended_ms))?;
+    let of_it = |process: &Process| process.job.as_deref() == Some(job) && process.ended_ms.is_none();
+    let (id, process) = bike.processes.iter().find(|(_, process)| of_it(process))?;
     Some(lay_out(bike, Some(id), process.clone().checked().ok()?, moment))
 }
 

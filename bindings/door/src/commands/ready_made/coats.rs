@@ -51,7 +51,7 @@ fn given(bench: &Bench, call: &Call, id: &str, fresh: Process) -> Result<Writing
     let fresh = Process { job: Some(id.to_owned()), ..fresh };
     let making = |id: &str| Writing::making(id, edits(id, &fresh, None));
     let Some(had) = process_of_job(&bench.bike, id, call.moment) else { return Ok(making(call.id)) };
-    let (Some(had_id), None) = (&had.id, had.process.ended_ms) else { return Ok(making(call.id)) };
+    let Some(had_id) = &had.id else { return Ok(making(call.id)) };
     match had.state {
         ProcessState::Ready => Ok(Writing::making(had_id, change(bench, had_id, |_: Process| fresh.clone())?)),
         ProcessState::Cured => {
@@ -70,7 +70,7 @@ fn given(bench: &Bench, call: &Call, id: &str, fresh: Process) -> Result<Writing
 /// Whether the coats of a job can still be chosen.
 fn may_change(bench: &Bench, call: &Call, job: &str) -> bool {
     let had = process_of_job(&bench.bike, job, call.moment);
-    had.is_none_or(|had| had.state == ProcessState::Ready || had.process.ended_ms.is_some())
+    had.is_none_or(|had| had.state == ProcessState::Ready)
 }
 
 /// The ready-made job that paints such a part; what none is made for is painted as a panel is.
